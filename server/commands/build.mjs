@@ -76,7 +76,8 @@ async function alone(run) {
       writeFileSync(lock, String(process.pid), { flag: 'wx' })
       break
     } catch {
-      if (!isAlive(Number(readIfThere(lock)))) rmSync(lock, { force: true })
+      const holder = readIfThere(lock)
+      if (holder !== '' && !isAlive(Number(holder))) rmSync(lock, { force: true })
       else await wait(200)
     }
   }
@@ -112,7 +113,7 @@ export async function build(only) {
   const wanted = targets.filter((target) => (!only || only.includes(target.name)) && existsSync(join(checkout, target.needs)))
   await alone(async () => {
     for (const target of wanted) {
-      if (isBuilt(target)) await step(`The ${target.says} is built`, () => {})
+      if (isBuilt(target)) await step(`Nothing to build for the ${target.says}`, () => {})
       else await step(`Building the ${target.says}`, () => buildOne(target))
     }
   })
