@@ -1,0 +1,154 @@
+import type { Day } from '../day.ts';
+
+/** Where in a game a sponsor read may be voiced. */
+export type PacketWindow = 'pregame' | 'betweenPeriods' | 'timeout' | 'halftime' | 'postgame' | 'deadBall';
+
+/** What the family chose: the name, only the number, "a member of the team", or nothing at all. */
+export type Announce = 'name' | 'numberOnly' | 'aMember' | 'silence';
+
+export type Language = 'en' | 'es';
+
+export interface PlayerForPacket {
+  readonly playerId: string;
+  /** Text, because `0` and `00` are two numbers. */
+  readonly number: string;
+  readonly name: string;
+  readonly sayAs: string | null;
+  readonly position: string | null;
+  readonly grade: string | null;
+  readonly isStarter: boolean;
+  readonly announce: Announce;
+}
+
+export interface TeamForPacket {
+  readonly teamId: string;
+  readonly schoolName: string;
+  readonly shortName: string;
+  readonly nickname: string;
+  /** How to say the school. */
+  readonly sayAs: string | null;
+  /** `#RRGGBB` */
+  readonly firstColour: string;
+  readonly secondColour: string;
+  readonly headCoach: string | null;
+  readonly headCoachSayAs: string | null;
+  readonly roster: readonly PlayerForPacket[];
+}
+
+export interface WordsForPacket {
+  readonly sponsorName: string;
+  readonly sponsorSayAs: string | null;
+  readonly readKind: string;
+  /** The words to be read; null while nobody has written any. */
+  readonly copyText: string | null;
+  readonly copyVersion: number | null;
+  readonly copyLanguage?: Language;
+  readonly isApproved: boolean;
+  /** Read instead when the words are missing or not approved. */
+  readonly fallbackText: string | null;
+  readonly seconds: number;
+  /** From `placementCueKey` or `mentionCueKey`: the log counts reads by it. */
+  readonly cueKey: string;
+}
+
+export interface PlacementForPacket extends WordsForPacket {
+  readonly placementId: string;
+  readonly window: PacketWindow;
+  readonly place: number;
+  /** A thing that is handed over before the crowd ("game ball"); absent for a plain read. */
+  readonly presents?: string | null;
+}
+
+/** A read that is owed only when something happens on the floor. */
+export interface MentionForPacket extends WordsForPacket {
+  readonly commitmentId: string;
+  /** What has to happen, in words: "bank shot". */
+  readonly occurrence: string;
+  readonly whose: 'ours' | 'both';
+}
+
+export interface NextGameForPacket {
+  readonly opponentName: string;
+  readonly isHome: boolean;
+  readonly level: string;
+  /** Already in words for reading: "Tuesday, December 8". */
+  readonly dayText: string;
+  readonly clockText: string;
+  readonly placeName: string;
+}
+
+export interface GameForPacket {
+  readonly gameId: string;
+  readonly sport: string;
+  /** "varsity", "junior varsity" … as it is read aloud. */
+  readonly level: string;
+  /** Local wall clock in words: "7:00 PM", or "20 minutes after the game before". */
+  readonly startsText: string;
+  readonly home: TeamForPacket;
+  readonly visitors: TeamForPacket;
+  readonly placements: readonly PlacementForPacket[];
+  readonly mentions: readonly MentionForPacket[];
+}
+
+export interface PersonForPacket {
+  readonly role: string;
+  readonly name: string;
+  readonly sayAs: string | null;
+  readonly arrivesText: string | null;
+}
+
+export interface VenueForPacket {
+  readonly name: string;
+  readonly sayAs: string | null;
+  readonly floorName: string | null;
+  readonly exitsText: string | null;
+  readonly defibrillatorPlace: string | null;
+  readonly evacuationText: string | null;
+  readonly weatherText: string | null;
+  readonly injuryText: string | null;
+  /** The district's own wording; printed as it is, never changed here. */
+  readonly threatText: string | null;
+}
+
+export interface PacketSettings {
+  readonly prayer: boolean;
+  readonly foulCountsRead: boolean;
+  readonly bankShotMention: 'nextWindow' | 'deadBall' | 'atOnce';
+  /** Sung or played, with a colour guard or with the flag already in place. */
+  readonly anthem: 'sung' | 'played';
+  readonly wordsPerMinute: number;
+}
+
+/** Off for a public school, counts for the table only, mentions held: the published guidance. */
+export const DEFAULT_PACKET_SETTINGS: PacketSettings = {
+  prayer: false,
+  foulCountsRead: false,
+  bankShotMention: 'nextWindow',
+  anthem: 'played',
+  wordsPerMinute: 140,
+};
+
+export interface NightForPacket {
+  readonly nightId: string;
+  readonly departmentName: string;
+  readonly heldOn: Day;
+  /** The day in words: "Friday, December 4, 2026". */
+  readonly dayText: string;
+  readonly title: string | null;
+  readonly venue: VenueForPacket;
+  readonly games: readonly GameForPacket[];
+  readonly people: readonly PersonForPacket[];
+  readonly nextGame: NextGameForPacket | null;
+  readonly nextHomeGame: NextGameForPacket | null;
+  readonly settings: PacketSettings;
+}
+
+/** The key by which the log counts a planned read; it does not move when other reads come and go. */
+export function placementCueKey(gameId: string, window: string, place: number): string {
+  return `game:${gameId}/${window}/${place}`;
+}
+
+/** The key of a read that is owed when something happens; the occurrence is numbered at sign-off. */
+export function mentionCueKey(gameId: string, commitmentId: string): string {
+  return `game:${gameId}/mention/${commitmentId}`;
+}

@@ -1,0 +1,4 @@
+declare module '*.typ?raw' {
+  const text: string;
+  export default text;
+}

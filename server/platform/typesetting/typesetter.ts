@@ -1,0 +1,152 @@
+import { existsSync } from 'node:fs';
+import { Worker } from 'node:worker_threads';
+import { invoiceTexts } from './invoice-sheet.ts';
+import type { InvoiceSheet } from './invoice-sheet.ts';
+import type { PacketSheet } from './packet-sheet.ts';
+import { statementTexts } from './statement-sheet.ts';
+import type { StatementSheet } from './statement-sheet.ts';
+import type { TemplateName, TypesetAnswer, TypesetOrder } from './typeset-order.ts';
+
+/** What each template takes. */
+export interface Sheets {
+  readonly packet: PacketSheet<unknown>;
+  readonly invoice: InvoiceSheet;
+  readonly statement: StatementSheet;
+}
+
+const TEXTS: { readonly [T in TemplateName]: (sheet: Sheets[T]) => unknown } = {
+  packet: (sheet) => sheet,
+  invoice: invoiceTexts,
+  statement: statementTexts,
+};
+
+/** A document that could not be set; the reason is for the log, not for a reader. */
+export class TypesettingFailed extends Error {
+  constructor(readonly reason: string) {
+    super(`the document could not be set: ${reason}`);
+  }
+}
+
+interface Waiting {
+  readonly order: TypesetOrder;
+  readonly resolve: (answer: TypesetAnswer) => void;
+  readonly reject: (failure: Error) => void;
+}
+
+const WORKER = 'typeset.worker.js';
+/** Sources run from their own folder, the built server from `.build`. */
+function builtWorker(): URL {
+  const beside = new URL(`./${WORKER}`, import.meta.url);
+  return existsSync(beside) ? beside : new URL(`../../../.build/server/platform/typesetting/${WORKER}`, import.meta.url);
+}
+
+/** 1 January 2026: a fixed moment, so that the same data gives the same bytes. */
+const FIXED_MOMENT_SECONDS = 1_767_225_600;
+const RECYCLED_AFTER = 100;
+
+/**
+ * Sets documents as PDF in a worker of its own, one at a time. A document that takes longer than the
+ * limit costs its worker, not the server; the ones behind it are set by the next.
+ */
+export class Typesetter {
+  private readonly queue: Waiting[] = [];
+  private current: Waiting | null = null;
+  private worker: Worker | null = null;
+  private timer: NodeJS.Timeout | null = null;
+  private setSinceStart = 0;
+  private lastId = 0;
+  private isClosed = false;
+
+  constructor(private readonly options: { readonly workerFile?: URL; readonly limitMilliseconds?: number } = {}) {}
+
+  /**
+   * Tagged PDF/UA-1 with its fonts inside; the same data gives the same bytes.
+   *
+   * @param createdAtSeconds the moment written into the file, in seconds since 1970
+   * @throws TypesettingFailed when the template refuses the data or the limit is passed
+   */
+  async pdf<T extends TemplateName>(template: T, sheet: Sheets[T], createdAtSeconds: number = FIXED_MOMENT_SECONDS): Promise<Buffer> {
+    const answer = await this.ask(template, TEXTS[template](sheet), createdAtSeconds);
+    if (answer.pdf === null) throw new TypesettingFailed(answer.error ?? 'no answer');
+    return Buffer.from(answer.pdf);
+  }
+
+  /** Characters in the texts of some data that the font has no glyph for; they are printed as a box. */
+  async missingGlyphs(data: unknown): Promise<readonly string[]> {
+    const answer = await this.ask(null, data, FIXED_MOMENT_SECONDS);
+    if (answer.error !== null) throw new TypesettingFailed(answer.error);
+    return answer.missing;
+  }
+
+  /** Ends the worker; documents still waiting are refused. */
+  async close(): Promise<void> {
+    this.isClosed = true;
+    const waiting = [...(this.current ? [this.current] : []), ...this.queue.splice(0)];
+    this.current = null;
+    await this.endWorker();
+    for (const one of waiting) one.reject(new TypesettingFailed('the typesetter is closed'));
+  }
+
+  async onModuleDestroy(): Promise<void> {
+    await this.close();
+  }
+
+  private ask(template: TemplateName | null, data: unknown, createdAtSeconds: number): Promise<TypesetAnswer> {
+    if (this.isClosed) return Promise.reject(new TypesettingFailed('the typesetter is closed'));
+    return new Promise((resolve, reject) => {
+      this.lastId += 1;
+      this.queue.push({ order: { id: this.lastId, template, data, createdAtSeconds }, resolve, reject });
+      this.next();
+    });
+  }
+
+  private next(): void {
+    if (this.current !== null) return;
+    const waiting = this.queue.shift();
+    if (waiting === undefined) return;
+    this.current = waiting;
+    if (this.setSinceStart >= RECYCLED_AFTER) void this.endWorker();
+    const worker = (this.worker ??= this.startWorker());
+    this.setSinceStart += 1;
+    const limit = this.options.limitMilliseconds ?? 20_000;
+    this.timer = setTimeout(() => {
+      void this.endWorker();
+      this.settle((one) => one.reject(new TypesettingFailed(`it took longer than ${limit} ms`)));
+    }, limit);
+    worker.postMessage(waiting.order);
+  }
+
+  private startWorker(): Worker {
+    const worker = new Worker(this.options.workerFile ?? builtWorker());
+    worker.on('message', (answer: TypesetAnswer) => {
+      if (answer.id === this.current?.order.id) this.settle((one) => one.resolve(answer));
+    });
+    const lost = (reason: string): void => {
+      if (this.worker !== worker) return;
+      this.worker = null;
+      this.setSinceStart = 0;
+      this.settle((one) => one.reject(new TypesettingFailed(reason)));
+    };
+    worker.on('error', (failure) => lost(String(failure)));
+    worker.on('exit', (code) => lost(`the worker ended with ${code}`));
+    worker.unref();
+    return worker;
+  }
+
+  private settle(end: (one: Waiting) => void): void {
+    if (this.timer !== null) clearTimeout(this.timer);
+    this.timer = null;
+    const one = this.current;
+    this.current = null;
+    if (one !== null) end(one);
+    this.next();
+  }
+
+  private async endWorker(): Promise<void> {
+    const { worker } = this;
+    this.worker = null;
+    this.setSinceStart = 0;
+    if (this.timer !== null && this.isClosed) clearTimeout(this.timer);
+    await worker?.terminate();
+  }
+}
