@@ -59,6 +59,8 @@ export const REFUSALS = {
   'game-cannot-be-cancelled': no(422, 'Only a planned, postponed or suspended game can be cancelled.'),
   'game-cannot-be-deleted': no(422, 'Only a planned or postponed game can be deleted.'),
   'game-has-log': no(422, 'The table has logged this game already, so it stays where it is.'),
+  'number-taken': no(409, 'Another player of the team wears this number.'),
+  'already-on-the-roster': no(409, 'This player is on the list already.'),
   'floor-taken': no(422, 'Another game is on this floor at that time. Give the reason if they share it.', 'director'),
 
   // files that are imported

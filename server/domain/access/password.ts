@@ -5,6 +5,11 @@ export const PASSWORD_MOST_CHARACTERS = 200;
 
 export type PasswordRefusal = 'password-too-short' | 'password-too-long' | 'password-common';
 
+/** The form of a password that is hashed and compared, so that two keyboards with the same keys agree. */
+export function normalizedPassword(password: string): string {
+  return password.normalize('NFC');
+}
+
 /**
  * Why a new password is refused, or null where it is good. Length and a list of common passwords are
  * all that is asked; no capitals, digits or signs are demanded.
@@ -13,7 +18,7 @@ export type PasswordRefusal = 'password-too-short' | 'password-too-long' | 'pass
  * @source NIST SP 800-63B; from memory
  */
 export function whyNotPassword(password: string, commonPasswords: ReadonlySet<string>): PasswordRefusal | null {
-  const normalized = password.normalize('NFC');
+  const normalized = normalizedPassword(password);
   const characters = [...normalized].length;
   if (characters < PASSWORD_LEAST_CHARACTERS) return 'password-too-short';
   if (characters > PASSWORD_MOST_CHARACTERS) return 'password-too-long';

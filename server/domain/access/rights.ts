@@ -3,6 +3,7 @@ export type Role = (typeof ROLES)[number];
 
 /** Which role may use which right. A right that stands in no row belongs to nobody. */
 export const ROLE_RIGHTS = {
+  'be here': ['director', 'bookkeeper', 'announcer'],
   'see the season': ['director', 'bookkeeper', 'announcer'],
   'change the season': ['director'],
   'import the season': ['director'],
