@@ -109,7 +109,7 @@ function withoutDoubles(read: readonly ReadRow[]): ReadRow[] {
 }
 
 function stepFor(row: ScheduleRow, game: GameThere | null, there: ScheduleThere): ImportStep<WantedGame> {
-  const wanted = wantedOf(row, game);
+  const wanted = wantedOf(row, game, there);
   const notes = notesOf(wanted, game);
   const common = { lines: [row.line], label: row.label, existingId: game?.id ?? null, wanted, problems: [], notes };
   if (!game) return { ...common, action: 'create', changes: [] };
@@ -137,9 +137,10 @@ function teamName(there: ScheduleThere, teamId: string): string {
   return there.teams.find((team) => team.id === teamId)?.name ?? teamId;
 }
 
-function wantedOf(row: ScheduleRow, game: GameThere | null): WantedGame {
+function wantedOf(row: ScheduleRow, game: GameThere | null, there: ScheduleThere): WantedGame {
   const isHome = row.isHome ?? game?.isHome ?? true;
   const clock = row.clock ?? game?.clock ?? null;
+  const venueName = row.venue?.name ?? row.venueName ?? game?.venueName ?? null;
   return {
     outsideId: row.outsideId ?? game?.outsideId ?? null,
     playedOn: row.playedOn,
@@ -147,8 +148,8 @@ function wantedOf(row: ScheduleRow, game: GameThere | null): WantedGame {
     teamId: row.team.id,
     opponentSchoolId: row.opponentSchoolId,
     opponentName: row.opponentName,
-    venueId: row.venue?.id ?? null,
-    venueName: row.venue?.name ?? row.venueName ?? game?.venueName ?? null,
+    venueId: there.venues.find((venue) => foldedText(venue.name) === foldedText(venueName ?? ''))?.id ?? null,
+    venueName,
     class: row.class ?? game?.class ?? 'regular',
     isHome,
     announced: announcedOf(row, game, isHome, clock),
@@ -166,7 +167,7 @@ function announcedOf(row: ScheduleRow, game: GameThere | null, isHome: boolean, 
 function notesOf(wanted: WantedGame, game: GameThere | null): string[] {
   return [
     ...(wanted.opponentSchoolId === null ? [`${wanted.opponentName} is added as an opponent.`] : []),
-    ...(wanted.venueName !== null && wanted.venueId === null && game === null && wanted.announced ? [`${wanted.venueName} is added as a venue.`] : []),
+    ...(wanted.venueName !== null && wanted.venueId === null && wanted.announced ? [`${wanted.venueName} is added as a venue.`] : []),
     ...(wanted.clock === null ? ['No time yet: the game is not announced until it has one.'] : []),
     ...(game?.status === 'cancelled' ? ['This game was cancelled here and stays cancelled.'] : []),
     ...(game?.status === 'postponed' && game.playedOn === wanted.playedOn ? ['This game is postponed here and waits for a new day.'] : []),
