@@ -85,3 +85,10 @@ export function shareOfCents(amountCents: Cents, basisPoints: number): Cents {
   const doubled = BigInt(Math.abs(amountCents)) * BigInt(basisPoints) * 2n;
   return centsOf(sign * Number((doubled + 10_000n) / 20_000n));
 }
+
+/** An amount as plain text with two decimals and thousands set off, `1,234.50`; for sentences, not for a locale. */
+export function amountText(amountCents: Cents): string {
+  const digits = String(Math.abs(amountCents)).padStart(3, '0');
+  const whole = digits.slice(0, -2).replace(/\B(?=(\d{3})+$)/g, ',');
+  return `${amountCents < 0 ? '-' : ''}${whole}.${digits.slice(-2)}`;
+}

@@ -1,0 +1,72 @@
+import type { Cents } from '../money.ts';
+import { amountText, centsOf } from '../money.ts';
+import { refuse } from '../refusals.ts';
+import { memoTaxOf } from '../ledger/sales-tax.ts';
+import { amountsOf } from './contract-amounts.ts';
+import type { MayNeedMemo } from './happening.ts';
+import type { BilledDocument, MemoPart, Position } from './position.ts';
+
+/**
+ * Lowers what is agreed: the part not yet billed goes first, the rest by credit memo.
+ *
+ * @param change what lowers the agreed price
+ * @throws Refused `memo-needed` when something billed has to be credited and no memo was prepared
+ */
+export function lowerPrice(position: Position, memo: MayNeedMemo, change: () => void): void {
+  const before = amountsOf(position);
+  change();
+  const lowered = before.priceCents - amountsOf(position).priceCents;
+  const billedPart = lowered - Math.max(0, before.toBillCents);
+  if (lowered <= 0 || billedPart <= 0) return;
+  creditBilled(position, memo, billedPart);
+}
+
+/**
+ * Writes a memo over something billed.
+ *
+ * @throws Refused `memo-needed`, `unknown-invoice`, `invoice-is-void`
+ */
+export function creditBilled(position: Position, { memoId, invoiceId }: MayNeedMemo, netCents: number): void {
+  if (memoId === undefined) return refuse('memo-needed', { amount: amountText(centsOf(netCents)) });
+  const parts = takeFromDocuments(position, netCents, invoiceId, (document, part, taxCents) => {
+    document.creditedCents += part;
+    document.creditedTaxCents += taxCents;
+  });
+  const taxCents = parts.reduce((sum, part) => sum + part.taxCents, 0);
+  position.memos.push({ memoId, netCents, taxCents, parts });
+  position.billedCents -= netCents;
+}
+
+/**
+ * Finds the invoices that an amount is taken back from: the named one first, then the latest. What no invoice holds
+ * was paid in goods and has no tax.
+ */
+export function takeFromDocuments(
+  position: Position,
+  netCents: number,
+  invoiceId: string | undefined,
+  take: (document: BilledDocument, netCents: number, taxCents: number) => void,
+): MemoPart[] {
+  const parts: MemoPart[] = [];
+  let left = netCents;
+  for (const document of latestFirst(position, invoiceId)) {
+    const part = Math.min(left, document.netCents - document.creditedCents - document.carriedCents - document.discountCents);
+    if (part <= 0) continue;
+    const soFar = centsOf(document.creditedCents + document.carriedCents + part);
+    const invoice = { netCents: centsOf(document.netCents), taxCents: centsOf(document.taxCents) };
+    const taxCents: Cents = memoTaxOf(invoice, soFar, centsOf(document.creditedTaxCents));
+    take(document, part, taxCents);
+    parts.push({ invoiceId: document.invoiceId, netCents: part, taxCents });
+    left -= part;
+  }
+  if (left > 0) parts.push({ netCents: left, taxCents: 0 });
+  return parts;
+}
+
+function latestFirst(position: Position, invoiceId: string | undefined): BilledDocument[] {
+  const live = position.documents.filter((document) => !document.isVoid).reverse();
+  if (invoiceId === undefined) return live;
+  const named = position.documents.find((document) => document.invoiceId === invoiceId) ?? refuse('unknown-invoice');
+  if (named.isVoid) refuse('invoice-is-void');
+  return [named, ...live.filter((document) => document !== named)];
+}

@@ -1,0 +1,70 @@
+import type { LinePosition, Position } from './position.ts';
+import type { SlotReads } from './slot-reads.ts';
+import { readsOfLine } from './slot-reads.ts';
+import { lineOf } from './line-of.ts';
+
+/** What the calendar and the log say of a commitment; both lie outside the contract. */
+export interface PaceFacts {
+  /** the commitment's games, all of the term */
+  gamesInAll: number;
+  /** those that were played by now */
+  gamesPlayed: number;
+  /** reads logged as given on nights that are not signed off */
+  loggedNotSignedOff: number;
+}
+
+/** Where a commitment stands, for a screen or a statement. All in reads. */
+export interface Standing extends SlotReads {
+  /** what the games played so far should have carried */
+  expectedByNow: number;
+  /** expected and neither given, made good nor otherwise settled */
+  behind: number;
+  loggedNotSignedOff: number;
+}
+
+/** @throws Refused `unknown-line` */
+export function standingOf(position: Position, lineId: string, facts: PaceFacts): Standing {
+  const line = lineOf(position, lineId);
+  const reads = readsOfLine(line);
+  const expectedByNow = expectedOf(line, reads, facts);
+  const settled = reads.given + reads.madeGood + reads.credited + reads.released;
+  return {
+    ...reads,
+    expectedByNow,
+    behind: Math.max(0, Math.min(reads.owed, expectedByNow - settled - facts.loggedNotSignedOff)),
+    loggedNotSignedOff: facts.loggedNotSignedOff,
+  };
+}
+
+/**
+ * Even pace: the share of the promise that the share of games played should have carried, rounded down so that
+ * nobody is called behind for a part of a read. On occurrence the shots that fell are what should have been read.
+ */
+function expectedOf(line: LinePosition, reads: SlotReads, { gamesInAll, gamesPlayed }: PaceFacts): number {
+  const promised = reads.promised - reads.carried;
+  if (line.terms.kind === 'reads' && line.terms.counting === 'onOccurrence') {
+    const occurred = line.slots.reduce((sum, slot) => sum + Math.min(slot.occurrences, slot.atMost ?? Infinity), 0);
+    return Math.min(promised, occurred);
+  }
+  if (gamesInAll <= 0) return 0;
+  return Math.floor((promised * Math.min(gamesPlayed, gamesInAll)) / gamesInAll);
+}
+
+/** Standings of several commitments added up. */
+export function sumOfStandings(standings: readonly Standing[]): Standing {
+  const sum: Standing = {
+    promised: 0,
+    owed: 0,
+    given: 0,
+    madeGood: 0,
+    credited: 0,
+    released: 0,
+    carried: 0,
+    extra: 0,
+    expectedByNow: 0,
+    behind: 0,
+    loggedNotSignedOff: 0,
+  };
+  for (const standing of standings) for (const name of Object.keys(sum) as (keyof Standing)[]) sum[name] += standing[name];
+  return sum;
+}
