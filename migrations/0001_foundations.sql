@@ -231,3 +231,21 @@ create table number_series (
 );
 call raise_wall('number_series');
 grant select, insert, update on number_series to {{runtime}};
+
+-- Who a session's token stands for, in one statement before a scope is known. It sets the scope for its own statement only.
+create function session_of(token text) returns table (person_id uuid, department_id uuid, roles text[]) language plpgsql as $$
+declare
+  found_session session%rowtype;
+begin
+  select * into found_session from session
+    where session.token_hash = token and session.revoked_at is null
+      and session.expires_at > now() and session.last_seen_at > now() - interval '30 minutes';
+  if not found then return; end if;
+  perform set_config('app.department_id', found_session.department_id::text, true);
+  if found_session.last_seen_at < now() - interval '1 minute' then
+    update session set last_seen_at = now() where session.token_hash = token;
+  end if;
+  return query select found_session.person_id, found_session.department_id, membership.roles from membership
+    where membership.department_id = found_session.department_id and membership.person_id = found_session.person_id
+      and (membership.ended_on is null or membership.ended_on > current_date);
+end $$;

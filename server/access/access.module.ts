@@ -1,0 +1,24 @@
+import { Global, Module } from '@nestjs/common';
+import { AuditController } from './audit.controller.ts';
+import { AuditService } from './audit.service.ts';
+import { DepartmentController } from './department.controller.ts';
+import { DepartmentService } from './department.service.ts';
+import { Membership } from './membership.entity.ts';
+import { Person } from './person.entity.ts';
+import { PersonController } from './person.controller.ts';
+import { PersonService } from './person.service.ts';
+import { SealService } from './seal.service.ts';
+import { SessionService } from './session.service.ts';
+import { SignInController } from './sign-in.controller.ts';
+import { SignInService } from './sign-in.service.ts';
+import { NumberService } from './number.service.ts';
+
+export const accessEntities = [Person, Membership];
+
+@Global()
+@Module({
+  controllers: [SignInController, DepartmentController, PersonController, AuditController],
+  providers: [SessionService, SignInService, DepartmentService, PersonService, AuditService, SealService, NumberService],
+  exports: [SessionService, SignInService, DepartmentService, PersonService, SealService, NumberService],
+})
+export class AccessModule {}

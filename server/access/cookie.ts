@@ -1,0 +1,29 @@
+import type { FastifyReply, FastifyRequest } from 'fastify';
+import type { Config } from '../platform/config/config.ts';
+import { refuse } from '../domain/refusals.ts';
+
+const LOCAL = new Set(['localhost', '127.0.0.1', '[::1]', '::1']);
+
+export function isSecure(request: FastifyRequest, config: Config): boolean {
+  return request.protocol === 'https' || config.publicUrl?.startsWith('https://') === true;
+}
+
+/** `__Host-rafterline` over https; `rafterline-<port>` over http, so that two copies on one computer do not mix. */
+export function cookieName(request: FastifyRequest, config: Config): string {
+  return isSecure(request, config) ? '__Host-rafterline' : `rafterline-${request.socket.localPort}`;
+}
+
+export function sessionToken(request: FastifyRequest, config: Config): string | null {
+  return request.cookies[cookieName(request, config)] ?? null;
+}
+
+/** @throws Refused `insecure-address` where the cookie would travel in the open */
+export function setSessionCookie(request: FastifyRequest, reply: FastifyReply, config: Config, token: string): void {
+  const secure = isSecure(request, config);
+  if (!secure && !LOCAL.has(request.hostname.replace(/:\d+$/, ''))) refuse('insecure-address');
+  void reply.setCookie(cookieName(request, config), token, { path: '/', httpOnly: true, sameSite: 'lax', secure });
+}
+
+export function clearSessionCookie(request: FastifyRequest, reply: FastifyReply, config: Config): void {
+  void reply.clearCookie(cookieName(request, config), { path: '/', secure: isSecure(request, config) });
+}

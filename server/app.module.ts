@@ -1,0 +1,34 @@
+import { Module } from '@nestjs/common';
+import type { DynamicModule } from '@nestjs/common';
+import { APP_FILTER, APP_GUARD, APP_INTERCEPTOR } from '@nestjs/core';
+import { AccessModule, accessEntities } from './access/access.module.ts';
+import { VisitorGuard } from './access/visitor.guard.ts';
+import type { Config } from './platform/config/config.ts';
+import { DatabaseModule } from './platform/database/database.module.ts';
+import { IdempotencyRecord } from './platform/http/idempotency-record.entity.ts';
+import { ProblemFilter } from './platform/http/problem.ts';
+import { UnitInterceptor } from './platform/http/unit.interceptor.ts';
+import type { Log } from './platform/log/log.ts';
+import { PlatformModule } from './platform/platform.module.ts';
+import { SeasonModule, seasonEntities } from './season/season.module.ts';
+
+/** The rooms of the house, lowest first. */
+@Module({})
+export class AppModule {
+  static with(config: Config, log: Log): DynamicModule {
+    return {
+      module: AppModule,
+      imports: [
+        PlatformModule.with(config, log),
+        DatabaseModule.holding([IdempotencyRecord, ...accessEntities, ...seasonEntities]),
+        AccessModule,
+        SeasonModule,
+      ],
+      providers: [
+        { provide: APP_GUARD, useClass: VisitorGuard },
+        { provide: APP_INTERCEPTOR, useClass: UnitInterceptor },
+        { provide: APP_FILTER, useClass: ProblemFilter },
+      ],
+    };
+  }
+}
