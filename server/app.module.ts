@@ -10,6 +10,8 @@ import { ProblemFilter } from './platform/http/problem.ts';
 import { UnitInterceptor } from './platform/http/unit.interceptor.ts';
 import type { Log } from './platform/log/log.ts';
 import { PlatformModule } from './platform/platform.module.ts';
+import { LedgerModule, ledgerEntities } from './ledger/ledger.module.ts';
+import { SponsorshipModule, sponsorshipEntities } from './sponsorship/sponsorship.module.ts';
 import { SeasonModule, seasonEntities } from './season/season.module.ts';
 
 /** The rooms of the house, lowest first. */
@@ -20,9 +22,11 @@ export class AppModule {
       module: AppModule,
       imports: [
         PlatformModule.with(config, log),
-        DatabaseModule.holding([IdempotencyRecord, ...accessEntities, ...seasonEntities]),
+        DatabaseModule.holding([IdempotencyRecord, ...accessEntities, ...ledgerEntities, ...seasonEntities, ...sponsorshipEntities]),
         AccessModule,
+        LedgerModule,
         SeasonModule,
+        SponsorshipModule,
       ],
       providers: [
         { provide: APP_GUARD, useClass: VisitorGuard },

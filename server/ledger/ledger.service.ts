@@ -1,0 +1,106 @@
+import { Inject, Injectable } from '@nestjs/common';
+import type { Day } from '../domain/day.ts';
+import { JOURNALS } from '../domain/ledger/account.ts';
+import { bookingDayOf } from '../domain/ledger/booking-day.ts';
+import type { Posting } from '../domain/ledger/posting.ts';
+import { newId } from '../platform/database/ids.ts';
+import { UnitOfWork } from '../platform/database/unit-of-work.ts';
+import { LedgerEntry } from './ledger-entry.entity.ts';
+import { LedgerEvent } from './ledger-event.entity.ts';
+import { PostingRow } from './posting.entity.ts';
+
+/** An event to be booked: what happened, what caused it, and what it moves. */
+export interface EventToBook {
+  id?: string;
+  /** the kind of thing that caused it (`night`, `invoice`, `payment`, `contract` …) and its id */
+  cause: string;
+  causeId: string | null;
+  occurredOn: Day;
+  happening: unknown;
+  postings: readonly Posting[];
+  contractId?: string | null;
+  termId?: string | null;
+  sellerId?: string | null;
+  /** its place among the events of its term */
+  place?: number | null;
+  takesBackEventId?: string | null;
+}
+
+/** The books: knows accounts, amounts and a cause's id, never a contract. */
+@Injectable()
+export class LedgerService {
+  constructor(@Inject(UnitOfWork) private readonly work: UnitOfWork) {}
+
+  async closedMonths(): Promise<Day[]> {
+    const rows = await this.work.sql<{ month: Day }>('select month from month_close where department_id = $1');
+    return rows.map((row) => row.month);
+  }
+
+  async book(event: EventToBook): Promise<string> {
+    const [id] = await this.bookAll([event]);
+    return id!;
+  }
+
+  /** Writes events with their entries and postings: three statements, however many events. Answers the ids in order. */
+  async bookAll(events: readonly EventToBook[]): Promise<string[]> {
+    if (events.length === 0) return [];
+    const closed = await this.closedMonths();
+    const rows = events.map((event) => this.eventRow(event, bookingDayOf(event.occurredOn, closed)));
+    const entries: Partial<LedgerEntry>[] = [];
+    const postings: Partial<PostingRow>[] = [];
+    events.forEach((event, place) => {
+      const row = rows[place]!;
+      for (const journal of JOURNALS) {
+        const moved = event.postings.filter((posting) => posting.journal === journal);
+        if (moved.length === 0) continue;
+        const entryId = newId();
+        entries.push({ id: entryId, eventId: row.id!, journal });
+        postings.push(...moved.map((posting) => postingRow(posting, entryId, row)));
+      }
+    });
+    await this.work.insert(LedgerEvent, rows);
+    await this.work.insert(LedgerEntry, entries);
+    for (let from = 0; from < postings.length; from += 500) {
+      await this.work.insert(PostingRow, postings.slice(from, from + 500));
+    }
+    return rows.map((row) => row.id!);
+  }
+
+  private eventRow(event: EventToBook, bookedOn: Day): Partial<LedgerEvent> {
+    return {
+      id: event.id ?? newId(),
+      cause: event.cause,
+      causeId: event.causeId,
+      contractId: event.contractId ?? null,
+      termId: event.termId ?? null,
+      sellerId: event.sellerId ?? null,
+      place: event.place ?? null,
+      happening: event.happening,
+      occurredOn: event.occurredOn,
+      bookedOn,
+      takesBackEventId: event.takesBackEventId ?? null,
+      recordedByPersonId: this.work.scope.personId,
+    };
+  }
+}
+
+function postingRow(posting: Posting, entryId: string, event: Partial<LedgerEvent>): Partial<PostingRow> {
+  return {
+    id: newId(),
+    entryId,
+    eventId: event.id!,
+    journal: posting.journal,
+    fromAccount: posting.from,
+    toAccount: posting.to,
+    amount: posting.amount,
+    contractId: posting.contractId ?? event.contractId ?? null,
+    termId: event.termId ?? null,
+    commitmentId: posting.commitmentId ?? null,
+    gameId: posting.gameId ?? null,
+    sellerId: event.sellerId ?? null,
+    invoiceId: posting.invoiceId ?? null,
+    unappliedId: posting.unappliedId ?? null,
+    occurredOn: event.occurredOn!,
+    effectiveOn: event.bookedOn!,
+  };
+}
