@@ -24,7 +24,7 @@ export function arrearsLines(position: Position): BilledLine[] {
 
 function balancingLine(position: Position, differenceCents: number): BilledLine {
   const amountCents = centsOf(differenceCents);
-  if (differenceCents > 0) return { text: 'Other amounts agreed', amountCents };
+  if (differenceCents > 0) return { text: position.opening ? 'Earned before the start and not billed' : 'Other amounts agreed', amountCents };
   const hasDeposit = liveLines(position).some((line) => line.isDeposit && line.amountCents > 0);
   const { earnedPerReadCents } = amountsOf(position);
   const isCapped = earnedPerReadCents > 0 && earnedPerReadCents === position.terms.billAtMostCents;

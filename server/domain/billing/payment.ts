@@ -1,0 +1,117 @@
+import { MONEY } from '../ledger/account.ts';
+import type { Posting } from '../ledger/posting.ts';
+import type { Cents } from '../money.ts';
+import { amountText, centsOf } from '../money.ts';
+import { refuse } from '../refusals.ts';
+
+const post = (to: string, from: string, amount: number, keys: Pick<Posting, 'invoiceId' | 'unappliedId'> = {}): Posting => ({
+  journal: 'money',
+  from,
+  to,
+  amount,
+  ...keys,
+});
+
+function checkAmount(amountCents: number): void {
+  if (!Number.isSafeInteger(amountCents) || amountCents <= 0) refuse('amount-not-above-zero');
+}
+
+/** Where received money lies: banked already (a transfer, a card), or in the drawer until it is deposited. */
+export type Drawer = 'cash' | 'undepositedReceipts';
+
+/** Money received: a credit of the payer until it is applied to invoices. */
+export function paymentReceived(paymentId: string, amountCents: Cents, into: Drawer = 'cash'): Posting[] {
+  checkAmount(amountCents);
+  return [post(MONEY[into], MONEY.unappliedCredit, amountCents, { unappliedId: paymentId })];
+}
+
+/** Receipts taken to the bank. */
+export function receiptsDeposited(amountCents: Cents): Posting[] {
+  checkAmount(amountCents);
+  return [post(MONEY.cash, MONEY.undepositedReceipts, amountCents)];
+}
+
+/** A use of a credit (a payment's or a memo's) on an invoice, in cents. */
+export interface Application {
+  unappliedId: string;
+  invoiceId: string;
+  amountCents: Cents;
+}
+
+/**
+ * A credit used on an invoice.
+ *
+ * @param unappliedCents what is left of the credit
+ * @param balanceCents what is open on the invoice
+ * @throws Refused `more-than-unapplied`, `more-than-balance`, `amount-not-above-zero`
+ */
+export function creditApplied(application: Application, unappliedCents: number, balanceCents: number): Posting[] {
+  const { unappliedId, invoiceId, amountCents } = application;
+  checkAmount(amountCents);
+  if (amountCents > unappliedCents) refuse('more-than-unapplied', { unapplied: amountText(centsOf(unappliedCents)) });
+  if (amountCents > balanceCents) refuse('more-than-balance', { balance: amountText(centsOf(balanceCents)) });
+  return [post(MONEY.unappliedCredit, MONEY.receivable, amountCents, { unappliedId, invoiceId })];
+}
+
+/** The opposite: the invoice is open again, the credit is there again. */
+export function creditUnapplied({ unappliedId, invoiceId, amountCents }: Application): Posting[] {
+  checkAmount(amountCents);
+  return [post(MONEY.receivable, MONEY.unappliedCredit, amountCents, { unappliedId, invoiceId })];
+}
+
+/**
+ * Spreads a credit over open invoices in the order given (oldest first), as far as it goes; what is left stays
+ * unapplied.
+ */
+export function spreadOverInvoices(unappliedId: string, amountCents: Cents, open: readonly { invoiceId: string; balanceCents: number }[]): Application[] {
+  let left: number = amountCents;
+  const applications: Application[] = [];
+  for (const { invoiceId, balanceCents } of open) {
+    const part = Math.min(left, balanceCents);
+    if (part <= 0) continue;
+    applications.push({ unappliedId, invoiceId, amountCents: centsOf(part) });
+    left -= part;
+  }
+  return applications;
+}
+
+/**
+ * A payment that the bank sent back: every application is undone, the money leaves again, the bank takes its fee.
+ *
+ * @throws Refused `more-than-unapplied` when part of the payment was refunded
+ */
+export function paymentReturned(
+  payment: { paymentId: string; amountCents: Cents; refundedCents?: number },
+  applications: readonly Application[],
+  bankFeeCents: Cents,
+): Posting[] {
+  const { paymentId, amountCents, refundedCents = 0 } = payment;
+  if (refundedCents > 0) refuse('more-than-unapplied', { unapplied: amountText(centsOf(amountCents - refundedCents)) });
+  return [
+    ...applications.flatMap(creditUnapplied),
+    post(MONEY.unappliedCredit, MONEY.cash, amountCents, { unappliedId: paymentId }),
+    ...(bankFeeCents > 0 ? [post(MONEY.bankCharges, MONEY.cash, bankFeeCents)] : []),
+  ];
+}
+
+/**
+ * Money given back out of a credit.
+ *
+ * @throws Refused `more-than-unapplied`
+ */
+export function creditRefunded(unappliedId: string, amountCents: Cents, unappliedCents: number): Posting[] {
+  checkAmount(amountCents);
+  if (amountCents > unappliedCents) refuse('more-than-unapplied', { unapplied: amountText(centsOf(unappliedCents)) });
+  return [post(MONEY.unappliedCredit, MONEY.cash, amountCents, { unappliedId })];
+}
+
+/** Payments, memos and carry-over never cross sellers of record. */
+export function checkSameSeller(oneSellerId: string, otherSellerId: string): void {
+  if (oneSellerId !== otherSellerId) refuse('payment-crosses-sellers');
+}
+
+/** Sales tax paid on to the state. */
+export function taxRemitted(amountCents: Cents): Posting[] {
+  checkAmount(amountCents);
+  return [post(MONEY.salesTax, MONEY.cash, amountCents)];
+}
