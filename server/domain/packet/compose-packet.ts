@@ -111,7 +111,7 @@ function finished(night: NightForPacket, builder: CueBuilder): Packet {
   const open: Omit<Packet, 'readiness'> = {
     nightId: night.nightId,
     departmentName: night.departmentName,
-    title: night.title ?? (main === undefined ? night.departmentName : `${main.visitors.schoolName} ${main.visitors.nickname} at ${main.home.schoolName} ${main.home.nickname}`),
+    title: night.title ?? (main === undefined ? night.departmentName : `${main.visitors.shortName} ${main.visitors.nickname} at ${main.home.shortName} ${main.home.nickname}`),
     dayText: night.dayText,
     venueText: venue.floorName === null ? venue.name : `${venue.name}, ${venue.floorName}`,
     cues: builder.cues,

@@ -72,7 +72,7 @@ export class CueBuilder {
     const script = scriptsFor(this.library, moment)[0];
     const opening = script === undefined ? [] : this.filled(script.title, script.text, variables);
     this.add({
-      cueKey: `game:${gameId}/${moment}`, gameId, moment, window: 'pregame', title: `Line-up: ${sheet.schoolName} ${sheet.nickname}`,
+      cueKey: `game:${gameId}/${moment}`, gameId, moment, window: 'pregame', title: `Line-up: ${sheet.shortName} ${sheet.nickname}`,
       segments: [...opening, ...starters], lineUp: sheet, lineUpStartsAt: opening.length, ownPage: true,
     });
   }

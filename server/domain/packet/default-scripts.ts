@@ -56,10 +56,10 @@ Tonight's {{ presents }} comes from {{ sponsor }}.{% if presenter %} To present 
 
 const PERIOD_SCORE = `
 [[At the end of every period, once the ball is dead: the visitors first, then home. The official scorer's count is the count.]]
-At the end of the ________ it is {{ visitorShortName }} ____, {{ homeShortName }} ____.`;
+At the end of the ________ it is {{ visitorShortName }}\u00a0____, {{ homeShortName }}\u00a0____.`;
 
 const HALFTIME = `
-That brings us to halftime. It is {{ visitorShortName }} ____, {{ homeShortName }} ____.
+That brings us to halftime. It is {{ visitorShortName }}\u00a0____, {{ homeShortName }}\u00a0____.
 [[pause 3]]
 Both teams will be back on the floor when the clock has run down.`;
 
@@ -76,7 +76,7 @@ That is the final of our {{ level }} game. Thank you to both teams and to the of
 
 const POSTGAME = `
 [[Horn. Wait for the handshake line.]]
-The final score tonight: {{ visitorShortName }} ____, {{ homeShortName }} ____.
+The final score tonight: {{ visitorShortName }}\u00a0____, {{ homeShortName }}\u00a0____.
 
 A hand for both teams, please.
 [[wait for applause]]

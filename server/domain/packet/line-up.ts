@@ -37,6 +37,7 @@ export function teamSheet(game: GameForPacket, side: 'home' | 'visitors'): TeamS
     teamId: team.teamId,
     side,
     schoolName: team.schoolName,
+    shortName: team.shortName,
     nickname: team.nickname,
     sayAs: team.sayAs,
     headCoach: team.headCoach,

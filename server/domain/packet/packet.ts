@@ -21,6 +21,7 @@ export interface TeamSheet {
   readonly teamId: string;
   readonly side: 'visitors' | 'home';
   readonly schoolName: string;
+  readonly shortName: string;
   readonly nickname: string;
   readonly sayAs: string | null;
   readonly headCoach: string | null;

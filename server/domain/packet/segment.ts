@@ -47,8 +47,8 @@ export function segmentsOf(text: string, wordsPerMinute: number): Segment[] {
       if (said !== '') segments.push(direction(said.replace(/^./, (first) => first.toUpperCase())));
       continue;
     }
-    for (const paragraph of piece.split(/\n\s*\n/)) {
-      const words = paragraph.replace(/[^\S\n]+/g, ' ').replace(/ *\n */g, '\n').trim();
+    for (const paragraph of piece.split(/\n[ \t\r]*\n\s*/)) {
+      const words = paragraph.replace(/[ \t\r\f\v]+/g, ' ').replace(/ *\n */g, '\n').trim();
       if (words !== '') segments.push(spoken(words, wordsPerMinute));
     }
   }

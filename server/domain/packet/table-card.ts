@@ -32,7 +32,7 @@ export function tableCard(cues: readonly Cue[], games: readonly GameForPacket[])
     for (const [window, title] of WINDOW_TITLES) {
       const rows = cues.filter((cue) => cue.gameId === game.gameId && cue.window === window).map(rowOf);
       if (rows.length === 0) continue;
-      sections.push({ title: games.length > 1 ? `${game.level}: ${title.toLowerCase()}` : title, rows });
+      sections.push({ title: games.length > 1 ? `${game.level.replace(/^./, (first) => first.toUpperCase())}: ${title.toLowerCase()}` : title, rows });
     }
   }
   return sections;

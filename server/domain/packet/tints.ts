@@ -69,7 +69,7 @@ function colourOf({ lightness, chroma, hue }: Lch): string {
 }
 
 const GREY_CHROMA = 0.03;
-const TINT_CHROMA = 0.07;
+const TINT_CHROMA = 0.055;
 /** The home tint is lighter, so that a grey printer still shows two greys. */
 const LIGHTNESS = { home: 0.95, visitors: 0.86 } as const;
 

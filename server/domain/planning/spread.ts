@@ -130,7 +130,8 @@ function spreadOne(board: Board, commitment: SpreadCommitment, games: readonly S
   const already = isFixed
     ? games.reduce((sum, game) => sum + board.count(commitment.commitmentId, game.gameId), 0)
     : board.countAll(commitment.commitmentId);
-  let left = wanted.reduce((sum, reads) => sum + reads, 0) - already;
+  const owed = isFixed || commitment.counting === 'onOccurrence' ? wanted.reduce((sum, reads) => sum + reads, 0) : commitment.readsOwed;
+  let left = owed - already;
   let behind = 0;
   games.forEach((game, place) => {
     behind += (wanted[place] ?? 0) - board.count(commitment.commitmentId, game.gameId);

@@ -55,7 +55,7 @@ export function settable(text: string, characters: ReadonlySet<number>, missing:
   let result = '';
   for (const letter of text.normalize('NFC')) {
     if (INVISIBLE.test(letter)) {
-      result += /[\n\t]/.test(letter) ? letter : /\s/u.test(letter) ? ' ' : '';
+      result += /[\n\t\u00a0]/.test(letter) ? letter : /\s/u.test(letter) ? ' ' : '';
       continue;
     }
     const code = letter.codePointAt(0) ?? 0;
