@@ -1,4 +1,3 @@
-import type { Day } from '../day.ts';
 import { daysBetween } from '../day.ts';
 import { refuse } from '../refusals.ts';
 import type { HappeningOf } from './happening.ts';
@@ -127,7 +126,7 @@ export function earnBenefitThrough(position: Position, { lineId, throughOn }: Ha
   }
   const slot = slotOf(line, undefined);
   const { owed, given } = readsOfSlot(line, slot);
-  const days = daysBetween(line.terms.startsOn as Day, throughOn) + 1;
+  const days = daysBetween(line.terms.startsOn, throughOn) + 1;
   slot.counted = Math.max(slot.counted, Math.min(days, given + owed));
   line.earnedThroughOn = throughOn;
 }

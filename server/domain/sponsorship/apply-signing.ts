@@ -1,5 +1,3 @@
-import type { Day } from '../day.ts';
-import { daysBetween } from '../day.ts';
 import { amountText, centsOf } from '../money.ts';
 import { refuse } from '../refusals.ts';
 import { amountsOf, earnedApart } from './contract-amounts.ts';
@@ -18,8 +16,7 @@ import { earnsPerGame, readsOfSlot } from './slot-reads.ts';
  */
 export function signedPosition(terms: ContractTerms): Position {
   checkTerms(terms);
-  const counts = terms.lines.map((line) => valuedCount(line, daysOf));
-  const prices = priceByLine(terms, counts);
+  const prices = priceByLine(terms);
   return {
     contractId: terms.contractId,
     terms,
@@ -42,12 +39,6 @@ export function signedPosition(terms: ContractTerms): Position {
   };
 }
 
-/** Days over which a benefit earns, both ends counted. */
-export function daysOf(line: LineTerms): number {
-  if (line.kind !== 'benefit' || line.startsOn === undefined || line.endsOn === undefined) return 0;
-  return daysBetween(line.startsOn as Day, line.endsOn as Day) + 1;
-}
-
 /** A line as it enters the contract, its price in equal parts over its ordinals. */
 export function newLine(terms: LineTerms, priceCents: number): LinePosition {
   const line: LinePosition = { terms, slots: slotsOf(terms), values: [], gamesPlayed: [] };
@@ -55,13 +46,13 @@ export function newLine(terms: LineTerms, priceCents: number): LinePosition {
     if (priceCents !== 0) refuse('price-is-per-read');
     return line;
   }
-  line.values = valuesOver(priceCents, valuedCount(terms, daysOf));
+  line.values = valuesOver(priceCents, valuedCount(terms));
   if (!earnsPerGame(line)) fitValues(line);
   return line;
 }
 
 function slotsOf(terms: LineTerms) {
-  if (terms.kind === 'benefit') return [emptySlot(valuedCount(terms, daysOf))];
+  if (terms.kind === 'benefit') return [emptySlot(valuedCount(terms))];
   if (terms.counting === 'perGame' || terms.counting === 'perNight') {
     return (terms.games ?? []).map((game) => emptySlot(game.reads, game.gameId));
   }

@@ -1,13 +1,24 @@
+import { daysBetween } from '../day.ts';
 import type { Cents } from '../money.ts';
 import { amountText, centsOf, splitByLargestRemainder, splitEvenly } from '../money.ts';
 import { refuse } from '../refusals.ts';
-import type { ContractTerms, LineTerms } from './contract-terms.ts';
+import type { BenefitLine, ContractTerms, LineTerms } from './contract-terms.ts';
 import type { LinePosition } from './position.ts';
 import { earnsPerGame, ordinalsOf, settledOrdinals } from './slot-reads.ts';
 
+/** Days over which a benefit earns, both ends counted. */
+function daysOf(line: BenefitLine): number {
+  return line.startsOn === undefined || line.endsOn === undefined ? 0 : daysBetween(line.startsOn, line.endsOn) + 1;
+}
+
 /** How many ordinals hold the value of a line: reads, the guaranteed reads, games, pieces or days. */
-export function valuedCount(line: LineTerms, daysOfBenefit: (line: LineTerms) => number): number {
-  if (line.kind === 'benefit') return line.earns === 'overDays' ? daysOfBenefit(line) : line.quantity;
+export function valuedCount(line: LineTerms): number {
+  return line.kind === 'benefit' && line.earns === 'overDays' ? daysOf(line) : countAtRate(line);
+}
+
+/** How many times the rate card's price the line would cost alone. */
+function countAtRate(line: LineTerms): number {
+  if (line.kind === 'benefit') return line.quantity;
   if (line.counting === 'onOccurrence') return line.gamesPlanned ?? line.readsAtLeast ?? 0;
   if (line.counting === 'perTerm') return line.reads;
   return (line.games ?? []).reduce((sum, game) => sum + game.reads, 0);
@@ -20,8 +31,8 @@ export function valuedCount(line: LineTerms, daysOfBenefit: (line: LineTerms) =>
  * @throws Refused `price-without-rates` when there is a price and every rate is zero
  * @source relative stand-alone selling price, ASC 606-10-32-31
  */
-export function priceByLine(terms: ContractTerms, counts: readonly number[]): Cents[] {
-  const weights = terms.lines.map((line, place) => (isPricedByRead(line) ? 0 : (counts[place] ?? 0) * line.rateCents));
+export function priceByLine(terms: ContractTerms): Cents[] {
+  const weights = terms.lines.map((line) => (isPricedByRead(line) ? 0 : countAtRate(line) * line.rateCents));
   if (weights.every((weight) => weight === 0)) {
     if (terms.priceCents !== 0) refuse('price-without-rates');
     return weights.map(() => centsOf(0));
