@@ -50,7 +50,7 @@ export function delimiterOf(text: string): string {
 }
 
 function headingLine(text: string): string {
-  const unquoted = text.slice(0, 20_000).replace(/"(?:[^"]|"")*"/g, '');
+  const unquoted = text.slice(0, 20_000).replace(/"(?:[^"]|"")*"/g, 'quoted');
   return unquoted.split(/\r\n|\n|\r/).find((line) => line.trim() !== '') ?? '';
 }
 
@@ -66,8 +66,8 @@ function recordsOf(text: string, delimiter: string): ReadRecord[] {
       max_record_size: 65_536,
       // One more than allowed, so that too many is seen without reading the rest.
       to: MOST_ROWS + 2,
-    }) as unknown as { record: string[]; info: { lines: number } }[];
-    return read.map(({ record, info }) => ({ record, line: info.lines - breaksIn(record) }));
+    }) as unknown as { record: string[]; info: { bytes: number } }[];
+    return numbered(read, Buffer.from(text)).filter(({ record }) => record.some((field) => field.trim() !== ''));
   } catch (error) {
     if (!(error instanceof CsvError)) throw error;
     const line = Number((error as unknown as { lines?: number }).lines ?? 1);
@@ -75,9 +75,28 @@ function recordsOf(text: string, delimiter: string): ReadRecord[] {
   }
 }
 
-/** A record is counted where it ends; the line a person looks for is where it begins. */
-function breaksIn(record: readonly string[]): number {
-  return record.reduce((sum, field) => sum + (field.match(/\r\n|\n|\r/g)?.length ?? 0), 0);
+/**
+ * The line on which each record begins, blank lines and breaks inside cells counted, as a text editor counts.
+ * The reader only says at which byte a record ended.
+ */
+function numbered(read: readonly { record: string[]; info: { bytes: number } }[], bytes: Uint8Array): ReadRecord[] {
+  let line = 1;
+  let at = 0;
+  return read.map(({ record, info }) => {
+    while (at < info.bytes && isBreak(bytes[at])) line += breakAt(bytes, at++);
+    const begins = line;
+    while (at < info.bytes) line += breakAt(bytes, at++);
+    return { record, line: begins };
+  });
+}
+
+function isBreak(byte: number | undefined): boolean {
+  return byte === 0x0a || byte === 0x0d;
+}
+
+/** 1 where a line ends at this byte: at a line feed, or at a carriage return that no line feed follows. */
+function breakAt(bytes: Uint8Array, at: number): number {
+  return bytes[at] === 0x0a || (bytes[at] === 0x0d && bytes[at + 1] !== 0x0a) ? 1 : 0;
 }
 
 function reasonOf(code: string): string {

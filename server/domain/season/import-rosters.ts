@@ -16,7 +16,7 @@ const ROSTER_COLUMNS: Columns<Column> = {
   headings: {
     team: ['team', 'team name', 'squad'],
     level: ['level', 'squad level'],
-    number: ['number', 'no', 'no.', '#', 'jersey', 'jersey number', 'uniform', 'num'],
+    number: ['number', 'no', 'no.', '#', 'jersey', 'jersey number', 'jersey #', 'jersey no', 'uniform', 'uniform number', 'uniform #', 'player number', 'num'],
     name: ['name', 'player', 'player name', 'athlete', 'full name', 'student'],
     firstName: ['first name', 'first', 'given name'],
     lastName: ['last name', 'last', 'surname', 'family name'],
