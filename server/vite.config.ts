@@ -18,7 +18,7 @@ const serverFiles = filesBelow('server')
 
 /** Every program that is started by itself: the server, each worker, the demo season. */
 function entries(): Record<string, string> {
-  const found = serverFiles.filter((file) => file === 'server/main.ts' || file.endsWith('.worker.ts'))
+  const found = serverFiles.filter((file) => file === 'server/main.ts' || file === 'server/reports/books.ts' || file.endsWith('.worker.ts'))
   const seeds = filesBelow('seeds').filter((file) => file === 'seeds/main.ts')
   return Object.fromEntries([...found, ...seeds].map((file) => [file.replace(/^server\//, '').replace(/\.ts$/, ''), join(checkout, file)]))
 }
@@ -37,7 +37,7 @@ function workersByTheirBuiltName(): Plugin {
 
 /** Templates, word lists and fonts are read at run time from beside the file that names them. */
 function copyWhatIsNoCode(): Plugin {
-  const stays = /\.(tsx?|mjs)$|(^|\/)Dockerfile$|\.md$|^server\/commands\//
+  const stays = /\.(tsx?|mjs|md|sh|conf)$|(^|\/)Dockerfile$|^server\/commands\//
   return {
     name: 'copy-what-is-no-code',
     writeBundle(options) {
