@@ -1,0 +1,133 @@
+/** An invariant of the books: a query that finds what breaks it. `$1` is the department; no row means it holds. */
+export interface BookQuery {
+  id: string;
+  sentence: string;
+  sql: string;
+}
+
+const readBalances = `
+  select commitment_id, game_id, account, sum(amount)::bigint as amount from (
+    select commitment_id, game_id, to_account as account, amount from posting where department_id = $1 and journal = 'reads'
+    union all
+    select commitment_id, game_id, from_account, -amount from posting where department_id = $1 and journal = 'reads') as moved
+  group by commitment_id, game_id, account`;
+
+const readFigures = `
+  select commitment_id, game_id, coalesce(sum(amount) filter (where account = 'promised'), 0) as promised,
+    coalesce(sum(amount) filter (where account = 'owed'), 0) as owed, coalesce(sum(amount) filter (where account = 'given'), 0) as given,
+    coalesce(sum(amount) filter (where account = 'madeGood'), 0) as made_good, coalesce(sum(amount) filter (where account = 'credited'), 0) as credited,
+    coalesce(sum(amount) filter (where account = 'released'), 0) as released, coalesce(sum(amount) filter (where account = 'carried'), 0) as carried,
+    coalesce(sum(amount) filter (where account = 'extra'), 0) as extra, coalesce(sum(amount) filter (where account = 'unpromised'), 0) as unpromised
+  from (${readBalances}) as balance group by commitment_id, game_id`;
+
+const moneyBalance = (account: string, key: string) => `
+  select ${key} as key, sum(amount)::bigint as amount from (
+    select ${key}, amount from posting where department_id = $1 and journal = 'money' and to_account = '${account}'
+    union all
+    select ${key}, -amount from posting where department_id = $1 and journal = 'money' and from_account = '${account}') as moved
+  group by ${key}`;
+
+export const BOOK_QUERIES: readonly BookQuery[] = [
+  {
+    id: 'I1',
+    sentence: 'every log entry of a night is there once, numbered without a gap',
+    sql: `select night_id, count(*) as entries, max(number) as last from log_entry where department_id = $1
+          group by night_id having count(*) <> max(number) or min(number) <> 1`,
+  },
+  {
+    id: 'I2',
+    sentence: 'each entry holds postings of its own journal only, and what was carried over sums to zero',
+    sql: `select posting.id from posting join ledger_entry on ledger_entry.department_id = posting.department_id and ledger_entry.id = posting.entry_id
+           where posting.department_id = $1 and (posting.journal <> ledger_entry.journal or posting.event_id <> ledger_entry.event_id)
+          union all
+          select null where (select coalesce(sum(case when to_account = 'carried' then amount when from_account = 'carried' then -amount else 0 end), 0)
+            from posting where department_id = $1 and journal = 'reads') <> 0`,
+  },
+  {
+    id: 'I3',
+    sentence: 'document numbers have no gap and no repeat per seller of record, kind and fiscal year',
+    sql: `select seller_id, kind, fiscal_year from (
+            select seller_id, kind, fiscal_year, series_number from invoice where department_id = $1 and kind <> 'opening'
+            union all select seller_id, 'creditMemo', fiscal_year, series_number from credit_memo where department_id = $1) as numbered
+          group by seller_id, kind, fiscal_year
+          having min(series_number) <> 1 or max(series_number) <> count(*) or count(distinct series_number) <> count(*)`,
+  },
+  {
+    id: 'I4',
+    sentence: 'a read is counted once at most, never after it was taken back, and stands on one live invoice at most',
+    sql: `select counted_read.id from counted_read join log_entry as undo
+            on undo.department_id = counted_read.department_id and undo.takes_back_entry_id = counted_read.entry_id
+           where counted_read.department_id = $1
+          union all
+          select billed_read.id from billed_read join invoice_void
+            on invoice_void.department_id = billed_read.department_id and invoice_void.invoice_id = billed_read.invoice_id
+           where billed_read.department_id = $1`,
+  },
+  {
+    id: 'I5',
+    sentence: 'an invoice is its lines plus its tax, and nothing more than its gross was applied to it',
+    sql: `select invoice.id from invoice
+           where department_id = $1 and kind <> 'opening' and net_cents <> (select coalesce(sum(amount_cents), 0) from invoice_line
+             where invoice_line.department_id = $1 and invoice_line.invoice_id = invoice.id)
+          union all
+          select invoice.id from invoice where department_id = $1 and gross_cents < (select coalesce(sum(amount_cents), 0) from application
+             where application.department_id = $1 and application.invoice_id = invoice.id)
+          union all
+          select key from (${moneyBalance('1100', 'invoice_id')}) as receivable where amount < 0`,
+  },
+  {
+    id: 'I6',
+    sentence: 'reads owed, given, made good, credited, released and carried add up to what was promised; nothing is extra while reads are owed',
+    sql: `select * from (${readFigures}) as reads
+          where owed + given + made_good + credited + released + carried <> -promised
+             or least(owed, given, made_good, credited, released, extra) < 0 or extra <> -unpromised or extra * owed <> 0`,
+  },
+  {
+    id: 'I8',
+    sentence: 'every foreign key between tenant tables carries the department',
+    sql: `select conname from pg_constraint where contype = 'f' and $1::uuid is not null
+            and confrelid in (select attrelid from pg_attribute where attname = 'department_id' and attnum > 0)
+            and conrelid in (select attrelid from pg_attribute where attname = 'department_id' and attnum > 0)
+            and not exists (select from unnest(conkey) as key join pg_attribute on attrelid = conrelid and attnum = key where attname = 'department_id')
+            and confrelid not in ('department'::regclass, 'session'::regclass)`,
+  },
+  {
+    id: 'I10',
+    sentence: 'every idempotency record answers as it did the first time',
+    sql: `select id from idempotency_record where department_id = $1 and (status not between 200 and 299 or payload_digest !~ '^[0-9a-f]{64}$')`,
+  },
+  {
+    id: 'I12',
+    sentence: 'tax payable is the tax of live invoices less that of credit memos',
+    sql: `select seller_id from (
+            select seller_id, sum(amount) as amount from (
+              select seller_id, tax_cents as amount from invoice where department_id = $1 and kind <> 'opening' and not exists (select from invoice_void
+                where invoice_void.department_id = $1 and invoice_void.invoice_id = invoice.id)
+              union all select seller_id, -tax_cents from credit_memo where department_id = $1
+              union all select key, amount from (${moneyBalance('2200', 'seller_id')}) as payable) as parts
+            group by seller_id) as difference where amount <> 0`,
+  },
+  {
+    id: 'I13',
+    sentence: 'the receivable of each invoice is its gross less what was applied; unapplied credit is what is left of payments and memos',
+    sql: `select document.id from (
+            select invoice.id, case when exists (select from invoice_void where invoice_void.department_id = $1 and invoice_void.invoice_id = invoice.id) then 0
+              else gross_cents - (select coalesce(sum(amount_cents), 0) from application where application.department_id = $1 and application.invoice_id = invoice.id) end as balance
+            from invoice where department_id = $1) as document
+          left join (${moneyBalance('1100', 'invoice_id')}) as receivable on receivable.key = document.id
+          where document.balance <> coalesce(receivable.amount, 0)
+          union all
+          select document.id from (
+            select payment.id, amount_cents - (select coalesce(sum(amount_cents), 0) from application where application.department_id = $1 and application.payment_id = payment.id) as balance
+            from payment where department_id = $1) as document
+          left join (${moneyBalance('2150', 'unapplied_id')}) as unapplied on unapplied.key = document.id
+          where document.balance <> -coalesce(unapplied.amount, 0)`,
+  },
+  {
+    id: 'I14',
+    sentence: 'nothing was booked into a month after it was closed',
+    sql: `select ledger_event.id from ledger_event join month_close on month_close.department_id = ledger_event.department_id
+            and ledger_event.booked_on < (month_close.month + interval '1 month')::date and ledger_event.recorded_at > month_close.recorded_at
+           where ledger_event.department_id = $1`,
+  },
+];
