@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { dayOf } from '../../server/domain/day.ts';
 import { changeWhenAdded, changeWhenCancelled, EFFECT_ON_COMMITMENTS } from '../../server/domain/planning/moves.ts';
-import { covers, readsPromised } from '../../server/domain/planning/moves-covered.ts';
-import type { CommitmentTerms, CoveredGame } from '../../server/domain/planning/moves-covered.ts';
+import { covers, readsPromised } from '../../server/domain/sponsorship/covered-games.ts';
+import type { CommitmentTerms, CoveredGame } from '../../server/domain/sponsorship/covered-games.ts';
 import { REFUSALS } from '../../server/domain/refusals.ts';
 import { canCancel, canPostpone, canReschedule, GAME_MOVES, GAME_STATUSES, statusAfter, whyNotDelete, whyNotMove } from '../../server/domain/season/game.ts';
 import type { GameMove } from '../../server/domain/season/game.ts';

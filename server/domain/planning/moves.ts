@@ -1,6 +1,7 @@
 import type { GameMove } from '../season/game.ts';
-import type { CancelledGamePolicy, CommitmentTerms, CoveredGame } from './moves-covered.ts';
-import { covers } from './moves-covered.ts';
+import type { CancelledGamePolicy } from '../sponsorship/contract-terms.ts';
+import { covers } from '../sponsorship/covered-games.ts';
+import type { CommitmentTerms, CoveredGame } from '../sponsorship/covered-games.ts';
 
 /** What a move of a game does to the reads promised for it. */
 export type MoveEffect =

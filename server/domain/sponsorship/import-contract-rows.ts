@@ -1,11 +1,11 @@
 import type { Day } from '../day.ts';
 import type { Cents } from '../money.ts';
-import type { Counting } from '../planning/moves-covered.ts';
 import { foldedText, textProblem } from '../season/import-headings.ts';
 import type { Cells, Columns } from '../season/import-headings.ts';
 import { problem } from '../season/import-plan.ts';
 import type { ImportProblem } from '../season/import-plan.ts';
 import { centsOfCell, choiceOfCell, countOfCell, dayOfCell } from '../season/import-values.ts';
+import type { Counting } from './contract-terms.ts';
 import type { ContractsThere, ReadKindThere } from './import-contracts.ts';
 
 export type ContractColumn =

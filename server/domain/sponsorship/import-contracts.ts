@@ -1,10 +1,10 @@
 import type { Day } from '../day.ts';
 import { addCents, centsOf, NO_MONEY } from '../money.ts';
 import type { Cents } from '../money.ts';
-import type { Counting } from '../planning/moves-covered.ts';
 import { cellsOf, foldedText } from '../season/import-headings.ts';
 import { changesOf, planOf, problem, refusedStep } from '../season/import-plan.ts';
 import type { ImportFile, ImportPlan, ImportProblem, ImportStep } from '../season/import-plan.ts';
+import type { Counting } from './contract-terms.ts';
 import { CONTRACT_COLUMNS, namesContract, readContractRow } from './import-contract-rows.ts';
 import type { ContractRow } from './import-contract-rows.ts';
 import { sponsorSteps, sponsorThere } from './import-sponsors.ts';

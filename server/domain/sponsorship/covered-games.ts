@@ -1,8 +1,6 @@
 import type { Day } from '../day.ts';
 import type { GameClass, GameStatus, Level } from '../season/game.ts';
-
-export type Counting = 'perTerm' | 'perGame' | 'perNight' | 'onOccurrence';
-export type CancelledGamePolicy = 'credit' | 'valueMovesOn';
+import type { Counting } from './contract-terms.ts';
 
 /** Over which games a commitment counts. The row of a commitment satisfies it, with its term's days. */
 export interface CommitmentTerms {
