@@ -1,0 +1,67 @@
+import { Admin, CustomRoutes, Resource } from 'react-admin';
+import { Route } from 'react-router';
+import { audit } from './audit/resource.ts';
+import { authProvider } from './auth-provider.ts';
+import { contracts } from './contracts/resource.ts';
+import { copies } from './copies/resource.ts';
+import { dataProvider } from './data-provider.ts';
+import { DepartmentPage } from './department/page.tsx';
+import { games } from './games/resource.ts';
+import { HomePage } from './home/home.tsx';
+import { ImportsPage } from './imports/page.tsx';
+import { invoices } from './invoices/resource.ts';
+import { ErrorPage } from './layout/error-page.tsx';
+import { Layout } from './layout/layout.tsx';
+import { NoAccess } from './layout/no-access.tsx';
+import { NotFound } from './layout/not-found.tsx';
+import { nights } from './nights/resource.ts';
+import { payers } from './payers/resource.ts';
+import { payments } from './payments/resource.ts';
+import { people } from './people/resource.ts';
+import { rateCard } from './rate-card/resource.ts';
+import { readKinds } from './read-kinds/resource.ts';
+import { schools } from './schools/resource.ts';
+import { scripts } from './scripts/resource.ts';
+import { seals } from './seals/resource.ts';
+import { seasons } from './seasons/resource.ts';
+import { sellers } from './sellers/resource.ts';
+import { MyPage } from './session/my-page.tsx';
+import { SignIn } from './session/sign-in.tsx';
+import { sponsorCategories } from './sponsor-categories/resource.ts';
+import { sponsors } from './sponsors/resource.ts';
+import { teams } from './teams/resource.ts';
+import { darkTheme, lightTheme } from './theme/theme.ts';
+import { venues } from './venues/resource.ts';
+import { i18nProvider } from './words/english.ts';
+
+const RESOURCES = [
+  nights, games, teams, schools, venues, seasons, contracts, sponsors, copies, readKinds, rateCard, sponsorCategories, scripts,
+  invoices, payments, payers, sellers, people, audit, seals,
+];
+
+export const App = () => (
+  <Admin
+    title="Rafterline"
+    dataProvider={dataProvider}
+    authProvider={authProvider}
+    i18nProvider={i18nProvider}
+    theme={lightTheme}
+    darkTheme={darkTheme}
+    defaultTheme="light"
+    layout={Layout}
+    loginPage={SignIn}
+    dashboard={HomePage}
+    catchAll={NotFound}
+    error={ErrorPage}
+    accessDenied={NoAccess}
+    requireAuth
+    disableTelemetry
+  >
+    {RESOURCES.map((resource) => <Resource key={resource.name} {...resource} />)}
+    <CustomRoutes>
+      <Route path="/imports" element={<ImportsPage />} />
+      <Route path="/department" element={<DepartmentPage />} />
+      <Route path="/me" element={<MyPage />} />
+    </CustomRoutes>
+  </Admin>
+);

@@ -1,0 +1,3 @@
+import { AuditList } from './list.tsx';
+
+export const audit = { name: 'audit', list: AuditList };

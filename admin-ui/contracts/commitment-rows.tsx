@@ -1,0 +1,41 @@
+import { moneyText } from '../format/money.ts';
+import { EmptyList } from '../lists/empty-list.tsx';
+import { Rows } from '../lists/rows.tsx';
+import { COUNTING_WORDS, LEVEL_WORDS, wordFor } from '../words/choices.ts';
+import { count, numberText } from '../words/count.ts';
+import { Behind } from './list.tsx';
+import type { Commitment, Contract } from './types.ts';
+
+/** A commitment in words: "24 reads over the whole term". */
+export function promiseText(commitment: Commitment): string {
+  const levels = commitment.levels.length > 0 ? `, ${commitment.levels.map((level) => wordFor(LEVEL_WORDS, level).toLowerCase()).join(' and ')} only` : '';
+  if (commitment.counting !== 'onOccurrence') return `${count(commitment.reads, 'read')} ${wordFor(COUNTING_WORDS, commitment.counting).toLowerCase()}${levels}`;
+  const least = commitment.readsAtLeast ? `, at least ${commitment.readsAtLeast}` : '';
+  const most = commitment.readsAtMost ? `, at most ${commitment.readsAtMost}` : '';
+  return `each time it happens${least}${most}${levels}`;
+}
+
+export function CommitmentRows({ contract }: { contract: Contract }) {
+  const commitments = contract.commitments ?? [];
+  const signed = contract.term.state !== 'draft';
+  if (commitments.length === 0) return <EmptyList>No reads are promised yet. Edit the draft and add a line.</EmptyList>;
+  return (
+    <Rows<Commitment>
+      label="Reads promised"
+      rows={commitments}
+      columns={[
+        { label: 'Read kind', show: (one) => one.readKindName },
+        { label: 'Promised', show: (one) => promiseText(one) },
+        { label: 'Rate', numeric: true, show: (one) => (one.priceEachCents === null ? moneyText(one.rateCents) : `${moneyText(one.priceEachCents)} each`) },
+        ...(signed
+          ? [
+              { label: 'Given', numeric: true, show: (one: Commitment) => (one.standing ? `${numberText(one.standing.given)} of ${numberText(one.standing.promised)}` : '–') },
+              { label: 'Owed', numeric: true, show: (one: Commitment) => numberText(one.standing?.owed) },
+              { label: 'Not signed off', numeric: true, show: (one: Commitment) => numberText(one.standing?.loggedNotSignedOff) },
+              { label: 'Pace', show: (one: Commitment) => <Behind behind={one.standing?.behind} /> },
+            ]
+          : []),
+      ]}
+    />
+  );
+}

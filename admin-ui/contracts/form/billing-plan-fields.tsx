@@ -1,0 +1,44 @@
+import { Box } from '@mui/material';
+import { ArrayInput, SimpleFormIterator } from 'react-admin';
+import { useWatch } from 'react-hook-form';
+import { FormGrid, FormPart } from '../../forms/form-grid.tsx';
+import { ChoiceInput } from '../../inputs/choice-input.tsx';
+import { CountInput } from '../../inputs/count-input.tsx';
+import { DayInput } from '../../inputs/day-input.tsx';
+import { MoneyInput } from '../../inputs/money-input.tsx';
+import { PLANS } from '../billing-plan.ts';
+import { InstallmentAmounts } from './installment-amounts.tsx';
+
+function Installments() {
+  return (
+    <>
+      <ArrayInput source="term.billingPlan.installments" label={false} helperText={false}>
+        <SimpleFormIterator inline disableReordering fullWidth>
+          <Box sx={{ flex: '1 1 170px' }}><DayInput source="on" label="On" required /></Box>
+          <Box sx={{ flex: '1 1 120px' }}><CountInput source="share" label="Share" min={1} defaultValue={1} required helperText="Equal shares: 1 in each row" /></Box>
+        </SimpleFormIterator>
+      </ArrayInput>
+      <InstallmentAmounts />
+    </>
+  );
+}
+
+/** When the price is put on invoices. */
+export function BillingPlanFields() {
+  const kind = useWatch({ name: 'term.billingPlan.kind' }) as string | undefined;
+  return (
+    <FormPart title="Billing plan">
+      <FormGrid>
+        <ChoiceInput source="term.billingPlan.kind" label="Billed" choices={PLANS} defaultValue="inFull" required />
+        {kind === 'inFull' && <DayInput source="term.billingPlan.on" label="On" required />}
+      </FormGrid>
+      {kind === 'installments' && <Installments />}
+      {kind === 'depositAndArrears' && (
+        <FormGrid>
+          <MoneyInput source="term.billingPlan.depositCents" label="Deposit" required />
+          <DayInput source="term.billingPlan.depositOn" label="Deposit on" required />
+        </FormGrid>
+      )}
+    </FormPart>
+  );
+}

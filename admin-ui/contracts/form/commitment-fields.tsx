@@ -1,0 +1,57 @@
+import { Box } from '@mui/material';
+import { SelectArrayInput, useWrappedSource } from 'react-admin';
+import { useWatch } from 'react-hook-form';
+import { FormGrid } from '../../forms/form-grid.tsx';
+import { ChoiceInput } from '../../inputs/choice-input.tsx';
+import { CountInput } from '../../inputs/count-input.tsx';
+import { DayInput } from '../../inputs/day-input.tsx';
+import { FlagInput } from '../../inputs/flag-input.tsx';
+import { MoneyInput } from '../../inputs/money-input.tsx';
+import { PickInput } from '../../inputs/pick-input.tsx';
+import { COUNTINGS, LEVELS, PRIORITIES, WHOSES } from '../../words/choices.ts';
+import { RateFromCard } from './rate-from-card.tsx';
+
+const READS: Record<string, string> = { perGame: 'Reads in each game', perNight: 'Reads on each night' };
+
+function Finer() {
+  const seasonId = useWatch({ name: 'term.seasonId' }) as string | undefined;
+  return (
+    <Box component="details" sx={{ width: '100%', '& summary': { cursor: 'pointer', minHeight: 44, display: 'list-item', py: 1.25, fontWeight: 600 } }}>
+      <summary>Which games, how often in one, how far apart</summary>
+      <FormGrid columns={3}>
+        <PickInput source="teamIds" reference="teams" label="Only games of these teams" shows="label" many {...(seasonId ? { filter: { seasonId, isOurs: true } } : {})} helperText="Empty for all" />
+        <SelectArrayInput source="levels" label="Only these levels" choices={LEVELS} helperText="Empty for all" />
+        <ChoiceInput source="priority" label="When places are short" choices={PRIORITIES} defaultValue={2} required />
+        <CountInput source="leastPerGame" label="At least in one game" max={99} helperText="A wish for the planner; nothing is billed by it" />
+        <CountInput source="mostPerGame" label="At most in one game" min={1} max={99} />
+        <CountInput source="separationMinutes" label="Minutes apart" max={600} />
+        <DayInput source="startsOn" label="Not before" />
+        <DayInput source="endsOn" label="Not after" />
+      </FormGrid>
+    </Box>
+  );
+}
+
+/** One line of what was promised. */
+export function CommitmentFields() {
+  const counting = useWatch({ name: useWrappedSource('counting') }) as string | undefined;
+  const pricing = useWatch({ name: 'term.pricing' }) as string | undefined;
+  const occurs = counting === 'onOccurrence';
+  return (
+    <Box sx={{ width: '100%' }}>
+      <FormGrid columns={3}>
+        <PickInput source="readKindId" reference="read-kinds" label="Read kind" required />
+        <ChoiceInput source="counting" label="Counted" choices={COUNTINGS} defaultValue="perTerm" required />
+        {!occurs && <CountInput source="reads" label={READS[counting ?? ''] ?? 'Reads in all'} min={1} required />}
+        {occurs && <CountInput source="readsAtLeast" label="At least" helperText="Owed even when fewer shots fall" />}
+        {occurs && <CountInput source="readsAtMost" label="At most" helperText="However many shots fall" />}
+        {occurs && <ChoiceInput source="whose" label="Whose shots count" choices={WHOSES} defaultValue="ours" required />}
+        <MoneyInput source="rateCents" label="Rate-card price of one" required />
+        {pricing === 'perRead' && <MoneyInput source="priceEachCents" label="Price of each read given" required />}
+      </FormGrid>
+      <RateFromCard />
+      {occurs && <FlagInput source="severalCountAsOne" label="One mention for several shots counts as one read" defaultValue={false} />}
+      <Finer />
+    </Box>
+  );
+}

@@ -1,0 +1,36 @@
+import type { RaRecord } from 'react-admin';
+import { only } from '../../api/changes.ts';
+import type { Benefit, BillingPlan, Commitment } from '../types.ts';
+
+const COMMITMENT = [
+  'id', 'readKindId', 'counting', 'reads', 'readsAtLeast', 'readsAtMost', 'whose', 'severalCountAsOne', 'rateCents', 'priceEachCents', 'startsOn', 'endsOn',
+  'teamIds', 'levels', 'leastPerGame', 'mostPerGame', 'separationMinutes', 'priority',
+] as const;
+const BENEFIT = ['id', 'name', 'quantity', 'rateCents', 'fairValueCents', 'earns', 'startsOn', 'endsOn', 'dueOn'] as const;
+const TERM = ['seasonId', 'startsOn', 'endsOn', 'pricing', 'priceCents', 'billAtLeastCents', 'billAtMostCents'] as const;
+
+/** Only what belongs to the chosen plan, so that a change of mind leaves nothing behind. */
+function planOf(plan: Partial<BillingPlan> & { kind?: string }): Record<string, unknown> {
+  if (plan.kind === 'inFull') return only(plan, 'kind', 'on');
+  if (plan.kind === 'installments') return only(plan, 'kind', 'installments');
+  if (plan.kind === 'depositAndArrears') return only(plan, 'kind', 'depositCents', 'depositOn');
+  return { kind: 'perReadInArrears' };
+}
+
+function commitmentOf(commitment: Commitment): Record<string, unknown> {
+  const sent = only(commitment, ...COMMITMENT);
+  if (commitment.counting === 'onOccurrence') return { ...sent, reads: 0 };
+  return { ...sent, readsAtLeast: undefined, readsAtMost: undefined };
+}
+
+/** What the contract form sends; figures the server worked out stay behind. */
+export function contractFromForm(values: RaRecord): Record<string, unknown> {
+  const term = (values['term'] ?? {}) as Record<string, unknown>;
+  const price = term['pricing'] === 'perRead' ? { priceCents: 0 } : {};
+  return {
+    ...values,
+    term: { ...only(term, ...TERM), ...price, billingPlan: planOf((term['billingPlan'] ?? {}) as BillingPlan) },
+    commitments: ((values['commitments'] ?? []) as Commitment[]).map(commitmentOf),
+    benefits: ((values['benefits'] ?? []) as Benefit[]).map((benefit) => only(benefit, ...BENEFIT)),
+  };
+}

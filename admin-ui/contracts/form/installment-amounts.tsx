@@ -1,0 +1,13 @@
+import { useWatch } from 'react-hook-form';
+import { splitByLargestRemainder, type Cents } from '../../../server/domain/money.ts';
+import { dayText } from '../../format/day.ts';
+import { moneyText } from '../../format/money.ts';
+
+/** What each installment comes to, split as the server splits it. */
+export function InstallmentAmounts() {
+  const [price, rows] = useWatch({ name: ['term.priceCents', 'term.billingPlan.installments'] }) as [unknown, { on?: string; share?: number }[] | undefined];
+  const shares = (rows ?? []).map((row) => Number(row?.share ?? 0));
+  if (typeof price !== 'number' || shares.length === 0 || !shares.every((share) => Number.isSafeInteger(share) && share >= 0) || !shares.some((share) => share > 0)) return null;
+  const amounts = splitByLargestRemainder(price as Cents, shares);
+  return <p role="status">{rows!.map((row, place) => `${row.on ? dayText(row.on) : `Installment ${place + 1}`}: ${moneyText(amounts[place])}`).join(' · ')}</p>;
+}

@@ -1,0 +1,53 @@
+import { CopiesOfSponsor } from '../copies/copies-of-sponsor.tsx';
+import { iMay } from '../session/rights.ts';
+import { PageTabs } from '../show/page-tabs.tsx';
+import { ShowPage } from '../show/show-page.tsx';
+import { AmendButton } from './amend-button.tsx';
+import { DeleteDraftButton } from './delete-draft-button.tsx';
+import { InvoicesOfContract } from './invoices-of-contract.tsx';
+import { IssueInvoiceButton } from './issue-invoice-button.tsx';
+import { OpeningButton } from './opening-button.tsx';
+import { PromiseSheet } from './promise-sheet.tsx';
+import { SignButton } from './sign-button.tsx';
+import { StandingFigures } from './standing-figures.tsx';
+import { AccountSheet } from './statements/account-sheet.tsx';
+import { DeliverySheet } from './statements/delivery-sheet.tsx';
+import type { Contract } from './types.ts';
+
+function Actions({ contract }: { contract: Contract }) {
+  const draft = contract.term.state === 'draft';
+  const may = iMay('contracts', 'edit');
+  return (
+    <>
+      {may && draft && <SignButton contract={contract} />}
+      {may && draft && <OpeningButton contract={contract} />}
+      {may && contract.term.state === 'signed' && <AmendButton contract={contract} />}
+      {iMay('invoices', 'create') && contract.term.state === 'signed' && <IssueInvoiceButton contract={contract} />}
+      {may && draft && <DeleteDraftButton contract={contract} />}
+    </>
+  );
+}
+
+function sheetsOf(contract: Contract) {
+  const promise = { key: 'promise', label: 'What was promised', content: () => <PromiseSheet contract={contract} /> };
+  const copy = { key: 'copy', label: 'Copy', content: () => <CopiesOfSponsor sponsorId={contract.sponsorId} /> };
+  if (contract.term.state === 'draft') return [promise, copy];
+  return [
+    promise,
+    { key: 'delivery', label: 'Delivery statement', content: () => <DeliverySheet contract={contract} /> },
+    { key: 'account', label: 'Account statement', content: () => <AccountSheet contract={contract} /> },
+    { key: 'invoices', label: 'Invoices', content: () => <InvoicesOfContract contract={contract} /> },
+    copy,
+  ];
+}
+
+export const ContractShow = () => (
+  <ShowPage<Contract> title={(contract) => contract.title} canEdit={(contract) => contract.term.state === 'draft'} actions={(contract) => <Actions contract={contract} />}>
+    {(contract) => (
+      <>
+        {contract.term.state !== 'draft' && contract.standing && <StandingFigures contract={contract} />}
+        <PageTabs label="Parts of the contract" sheets={sheetsOf(contract)} />
+      </>
+    )}
+  </ShowPage>
+);

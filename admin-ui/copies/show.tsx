@@ -1,0 +1,46 @@
+import { Go } from '../fields/go.tsx';
+import { instantText } from '../format/instant.ts';
+import { iMay } from '../session/rights.ts';
+import { Facts } from '../show/facts.tsx';
+import { Section } from '../show/section.tsx';
+import { ShowPage } from '../show/show-page.tsx';
+import { CopyState } from './state.tsx';
+import { NewVersionButton } from './new-version-button.tsx';
+import { StopButton } from './stop-button.tsx';
+import type { Copy } from './types.ts';
+import { VersionView } from './version-view.tsx';
+import { WordsCaution } from './words-caution.tsx';
+
+function Actions({ copy }: { copy: Copy }) {
+  if (!iMay('copies', 'edit')) return null;
+  return (
+    <>
+      <NewVersionButton copy={copy} />
+      {copy.state !== 'stopped' && <StopButton copy={copy} />}
+    </>
+  );
+}
+
+export const CopyShow = () => (
+  <ShowPage<Copy> title={(copy) => copy.title} actions={(copy) => <Actions copy={copy} />}>
+    {(copy) => (
+      <>
+        <Section title="Copy">
+          <Facts
+            facts={[
+              ['Sponsor', <Go key="sponsor" resource="sponsors" id={copy.sponsorId}>{copy.sponsorName}</Go>],
+              ['Read kind', copy.readKindName],
+              ['State', <CopyState key="state" state={copy.state} />],
+              ['Stopped', copy.stoppedAt && instantText(copy.stoppedAt)],
+              ['Neutral line', copy.fallbackText],
+            ]}
+          />
+        </Section>
+        <Section title="Versions">
+          <WordsCaution />
+          {[...copy.versions].sort((a, b) => b.number - a.number).map((version) => <VersionView key={version.id} copy={copy} version={version} />)}
+        </Section>
+      </>
+    )}
+  </ShowPage>
+);

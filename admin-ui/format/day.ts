@@ -1,0 +1,21 @@
+import { department } from '../session/me.ts';
+
+const STYLES = {
+  short: { day: 'numeric', month: 'short', year: 'numeric' },
+  weekday: { weekday: 'short', day: 'numeric', month: 'short' },
+  long: { weekday: 'long', day: 'numeric', month: 'long', year: 'numeric' },
+} as const satisfies Record<string, Intl.DateTimeFormatOptions>;
+
+/** A calendar day (YYYY-MM-DD) in the department's locale; a day has no zone. */
+export function dayText(day: string | null | undefined, style: keyof typeof STYLES = 'short'): string {
+  if (!day) return '–';
+  const [year, month, date] = day.slice(0, 10).split('-').map(Number);
+  return new Intl.DateTimeFormat(department().locale, { ...STYLES[style], timeZone: 'UTC' }).format(
+    Date.UTC(year ?? 0, (month ?? 1) - 1, date ?? 1),
+  );
+}
+
+/** Today in the department's zone, as YYYY-MM-DD. */
+export function today(): string {
+  return new Intl.DateTimeFormat('en-CA', { timeZone: department().zone, year: 'numeric', month: '2-digit', day: '2-digit' }).format(Date.now());
+}

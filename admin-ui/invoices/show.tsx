@@ -1,0 +1,73 @@
+import { Box } from '@mui/material';
+import { Go } from '../fields/go.tsx';
+import { dayText } from '../format/day.ts';
+import { moneyText } from '../format/money.ts';
+import { Rows } from '../lists/rows.tsx';
+import { iMay } from '../session/rights.ts';
+import { Facts } from '../show/facts.tsx';
+import { Figures } from '../show/figures.tsx';
+import { Section } from '../show/section.tsx';
+import { ShowPage } from '../show/show-page.tsx';
+import { numberText } from '../words/count.ts';
+import { InvoicePdf } from './pdf-link.tsx';
+import { RecordPaymentLink } from './record-payment-link.tsx';
+import { InvoiceState } from './state.tsx';
+import type { Invoice, InvoiceLine } from './types.ts';
+import { VoidButton } from './void-button.tsx';
+
+function Actions({ invoice }: { invoice: Invoice }) {
+  const bills = iMay('invoices', 'edit');
+  return (
+    <>
+      <InvoicePdf invoice={invoice} />
+      {iMay('payments', 'create') && invoice.balanceCents > 0 && invoice.state !== 'void' && <RecordPaymentLink invoice={invoice} />}
+      {bills && invoice.state !== 'void' && invoice.appliedCents === 0 && <VoidButton invoice={invoice} />}
+    </>
+  );
+}
+
+export const InvoiceShow = () => (
+  <ShowPage<Invoice> title={(invoice) => `Invoice ${invoice.number}`} canEdit={false} actions={(invoice) => <Actions invoice={invoice} />}>
+    {(invoice) => (
+      <>
+        <Section title="Invoice">
+          <Figures
+            figures={[
+              { label: 'To pay', value: moneyText(invoice.grossCents) },
+              { label: 'Paid', value: moneyText(invoice.appliedCents) },
+              { label: 'Unpaid', value: moneyText(invoice.balanceCents) },
+            ]}
+          />
+          <Facts
+            facts={[
+              ['State', <InvoiceState key="state" state={invoice.state} />],
+              ['Seller of record', <Go key="seller" resource="sellers" id={invoice.sellerId}>{invoice.sellerName}</Go>],
+              ['Payer', <Go key="payer" resource="payers" id={invoice.payerId}>{invoice.payerName}</Go>],
+              ['Sponsor', invoice.sponsorId && <Go key="sponsor" resource="sponsors" id={invoice.sponsorId}>{invoice.sponsorName}</Go>],
+              ['Contract', invoice.contractId && <Go key="contract" resource="contracts" id={invoice.contractId}>{invoice.contractNumber ?? 'Contract'}</Go>],
+              ['Purchase order', invoice.purchaseOrderNumber],
+              ['Issued', dayText(invoice.issuedOn)],
+              ['Due', dayText(invoice.dueOn)],
+            ]}
+          />
+        </Section>
+        <Section title="Lines">
+          <Rows<InvoiceLine>
+            label="Lines of the invoice"
+            rows={invoice.lines ?? []}
+            columns={[
+              { label: 'For', show: (line) => line.description },
+              { label: 'Count', numeric: true, show: (line) => numberText(line.quantity) },
+              { label: 'Each', numeric: true, show: (line) => moneyText(line.unitCents) },
+              { label: 'Amount', numeric: true, show: (line) => moneyText(line.amountCents) },
+            ]}
+          />
+          <Box component="p" className="tabular" sx={{ textAlign: { sm: 'right' } }}>
+            Net {moneyText(invoice.netCents)}, tax at {invoice.taxBasisPoints / 100} % {moneyText(invoice.taxCents)}, <strong>to pay {moneyText(invoice.grossCents)}</strong>
+          </Box>
+          <Box component="p" sx={{ color: 'text.secondary' }}>Local rules and the business office decide about sales tax.</Box>
+        </Section>
+      </>
+    )}
+  </ShowPage>
+);

@@ -1,0 +1,32 @@
+export interface Room {
+  title: string;
+  pages: readonly { to: string; label: string; resource: string }[];
+}
+
+const page = (resource: string, label: string, to = `/${resource}`) => ({ resource, label, to });
+
+/** The rooms of the house in the order of the job. */
+export const ROOMS: readonly Room[] = [
+  { title: 'Now', pages: [page('home', 'Home', '/'), page('nights', 'Nights')] },
+  {
+    title: 'Calendar',
+    pages: [page('games', 'Games'), page('teams', 'Teams'), page('schools', 'Schools'), page('venues', 'Venues'), page('seasons', 'Seasons')],
+  },
+  {
+    title: 'Promises',
+    pages: [
+      page('contracts', 'Contracts'), page('sponsors', 'Sponsors'), page('copies', 'Copy'), page('read-kinds', 'Read kinds'),
+      page('rate-card-lines', 'Rate card'), page('sponsor-categories', 'Categories'), page('scripts', 'Scripts'),
+    ],
+  },
+  {
+    title: 'Money',
+    pages: [page('invoices', 'Invoices'), page('payments', 'Payments'), page('payers', 'Payers'), page('sellers', 'Sellers of record')],
+  },
+  {
+    title: 'Office',
+    pages: [
+      page('imports', 'Imports'), page('people', 'People and roles'), page('department', 'Department'), page('audit', 'Audit'), page('seals', 'Seals'),
+    ],
+  },
+];

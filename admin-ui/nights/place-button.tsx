@@ -1,0 +1,35 @@
+import { useGetList, useGetMany } from 'react-admin';
+import { useWatch } from 'react-hook-form';
+import type { Contract } from '../contracts/types.ts';
+import { CommandButton } from '../forms/command-button.tsx';
+import type { Game } from '../games/types.ts';
+import { ChoiceInput } from '../inputs/choice-input.tsx';
+import { windowName, windowsOn } from '../seasons/sports.ts';
+import type { Night } from './types.ts';
+
+function WindowField({ games }: { games: readonly Game[] }) {
+  const gameId = useWatch({ name: 'gameId' }) as string | undefined;
+  const game = games.find((one) => one.id === gameId);
+  const windows = game ? windowsOn(game.sport, game.playedOn, game.windowsOwnedBy).filter((window) => window.places > 0) : [];
+  return <ChoiceInput source="windowKey" label="Window" choices={windows.map(({ key }) => ({ id: key, name: windowName(key) }))} required helperText={game && windows.length === 0 ? 'The windows of this game are not ours.' : ''} />;
+}
+
+/** One read, placed by hand. */
+export function PlaceButton({ night }: { night: Night }) {
+  const { data: contracts = [] } = useGetList<Contract>('contracts', { filter: { state: 'signed' }, pagination: { page: 1, perPage: 100 }, sort: { field: 'sponsorName', order: 'ASC' } });
+  const { data: games = [] } = useGetMany<Game>('games', { ids: night.games.map((game) => game.id) });
+  const commitments = contracts.flatMap((contract) => (contract.commitments ?? []).map((one) => ({ id: one.id!, name: `${contract.sponsorName}: ${one.readKindName}` })));
+  return (
+    <CommandButton
+      label="Place a read"
+      title="Place a read"
+      explains="One read of a signed commitment, in one window of one game of this night."
+      path="/placements"
+      success="The read has its place."
+    >
+      <ChoiceInput source="commitmentId" label="Commitment" choices={commitments} required />
+      <ChoiceInput source="gameId" label="Game" choices={night.games.map(({ id, label }) => ({ id, name: label }))} required />
+      <WindowField games={games.filter(Boolean)} />
+    </CommandButton>
+  );
+}

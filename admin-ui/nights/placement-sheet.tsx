@@ -1,0 +1,45 @@
+import { useServer } from '../api/use-server.ts';
+import { Go } from '../fields/go.tsx';
+import { EmptyList } from '../lists/empty-list.tsx';
+import { Rows } from '../lists/rows.tsx';
+import { windowName } from '../seasons/sports.ts';
+import { iMay } from '../session/rights.ts';
+import { Reading } from '../show/reading.tsx';
+import { Section } from '../show/section.tsx';
+import { PlaceButton } from './place-button.tsx';
+import { UnplaceButton } from './unplace-button.tsx';
+import type { Night, Placement } from './types.ts';
+
+type Answer = Placement[] | { data: Placement[] };
+const listOf = (answer: Answer): Placement[] => (Array.isArray(answer) ? answer : answer.data);
+
+/** Which sponsor reads are planned into which window of which game. */
+export function PlacementSheet({ night }: { night: Night }) {
+  const asked = useServer<Answer>(`/nights/${night.id}/placements`);
+  const may = iMay('placements', 'edit') && night.state === 'open';
+  const labelOf = (gameId: string) => night.games.find((game) => game.id === gameId)?.label ?? '–';
+  return (
+    <Section title="Planned reads" actions={may && <PlaceButton night={night} />}>
+      <Reading of={asked}>
+        {(answer) =>
+          listOf(answer).length === 0 ? (
+            <EmptyList>No sponsor is planned into this night. Open the season and press “Spread the reads over the season”, or place one read by hand.</EmptyList>
+          ) : (
+            <Rows<Placement>
+              label="Planned reads"
+              rows={listOf(answer)}
+              columns={[
+                { label: 'Sponsor', show: (one) => <Go resource="contracts" id={one.contractId ?? null}>{one.sponsorName}</Go> },
+                { label: 'Read', show: (one) => one.readKindName },
+                { label: 'Game', show: (one) => one.gameLabel ?? labelOf(one.gameId) },
+                { label: 'Window', show: (one) => windowName(one.windowKey) },
+                { label: 'Place', numeric: true, show: (one) => one.place },
+                ...(may ? [{ label: 'Change', show: (one: Placement) => <UnplaceButton placement={one} /> }] : []),
+              ]}
+            />
+          )
+        }
+      </Reading>
+    </Section>
+  );
+}

@@ -1,0 +1,52 @@
+import { dayText } from '../format/day.ts';
+import { clockText } from '../format/instant.ts';
+import { Facts } from '../show/facts.tsx';
+import { PageTabs } from '../show/page-tabs.tsx';
+import { Section } from '../show/section.tsx';
+import { ShowPage } from '../show/show-page.tsx';
+import { iMay } from '../session/rights.ts';
+import { Go } from '../fields/go.tsx';
+import { LogSheet } from './log/log-sheet.tsx';
+import { SignOffSheet } from './log/sign-off-sheet.tsx';
+import { PacketSheet } from './packet/packet-sheet.tsx';
+import { PacketState } from './packet-state.tsx';
+import { PeopleSheet } from './people-sheet.tsx';
+import { PlacementSheet } from './placement-sheet.tsx';
+import type { Night } from './types.ts';
+
+function Head({ night }: { night: Night }) {
+  return (
+    <Section title={dayText(night.heldOn, 'long')}>
+      <Facts
+        facts={[
+          ['Where', [night.venueName, night.floorName].filter(Boolean).join(', ')],
+          ['Doors', night.doorsAt && clockText(night.doorsAt)],
+          ['Games', night.games.map((game) => <div key={game.id}><Go resource="games" id={game.id}>{game.label}</Go>, {game.startsAtShown}</div>)],
+          ['Packet', <PacketState key="packet" night={night} />],
+          ['Note', night.note],
+        ]}
+      />
+    </Section>
+  );
+}
+
+function sheetsOf(night: Night) {
+  return [
+    { key: 'packet', label: 'Packet', content: () => <PacketSheet night={night} />, open: iMay('packets', 'show') },
+    { key: 'placements', label: 'Planned reads', content: () => <PlacementSheet night={night} />, open: iMay('placements', 'show') },
+    { key: 'people', label: 'People', content: () => <PeopleSheet night={night} />, open: true },
+    { key: 'log', label: 'Log', content: () => <LogSheet night={night} />, open: iMay('log', 'show') },
+    { key: 'sign-off', label: 'Sign-off', content: () => <SignOffSheet night={night} />, open: iMay('sign-off', 'show') },
+  ].filter((sheet) => sheet.open);
+}
+
+export const NightShow = () => (
+  <ShowPage<Night> title={(night) => night.title} canEdit={(night) => night.state === 'open'}>
+    {(night) => (
+      <>
+        <Head night={night} />
+        <PageTabs label="Parts of the night" sheets={sheetsOf(night)} />
+      </>
+    )}
+  </ShowPage>
+);

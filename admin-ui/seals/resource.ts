@@ -1,0 +1,3 @@
+import { SealList } from './list.tsx';
+
+export const seals = { name: 'seals', list: SealList };

@@ -1,0 +1,26 @@
+import type { Day } from '../../server/domain/day.ts';
+import { PROFILES } from '../../server/domain/season/profiles.ts';
+import { profileFor, schoolYearOf, windowsOf, type GameWindow, type Sport, type SportProfile, type WindowOwner } from '../../server/domain/season/sport-profile.ts';
+import { wordFor, WINDOW_WORDS } from '../words/choices.ts';
+
+/** The sports the product knows, each once. */
+export const SPORTS = [...new Set(PROFILES.map((profile) => profile.sport))].map((id) => ({ id, name: wordFor({}, id) }));
+
+/** The rules of a sport on a day, or null for a sport that is not known. */
+export function profileOn(sport: string | undefined, day: string | undefined): SportProfile | null {
+  if (!sport || !day || !SPORTS.some((one) => one.id === sport)) return null;
+  return profileFor(sport as Sport, schoolYearOf(day as Day));
+}
+
+export function windowsOn(sport: string, day: string, owner: string): GameWindow[] {
+  const profile = profileOn(sport, day);
+  return profile ? windowsOf(profile, { windowsOwnedBy: owner as WindowOwner, windowOwners: {} }) : [];
+}
+
+/** "timeOut2" is "Time-out 2". */
+export function windowName(key: string | null | undefined): string {
+  if (!key) return '–';
+  const [, kind = key, number] = /^([a-zA-Z]+?)(\d+)?$/.exec(key) ?? [];
+  const word = kind === 'timeout' ? 'Time-out' : wordFor(WINDOW_WORDS, kind);
+  return number ? `${word} ${number}` : word;
+}

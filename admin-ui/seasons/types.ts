@@ -1,0 +1,8 @@
+export interface Season {
+  id: string;
+  version: number;
+  name: string;
+  sport: string;
+  startsOn: string;
+  endsOn: string;
+}

@@ -1,0 +1,47 @@
+import { mayUse, type Right } from '../../server/domain/access/rights.ts';
+import { knownMe, type Role } from './me.ts';
+
+/** Which right of the server's table opens a room, and which one changes what is in it. */
+const RIGHTS: Record<string, { see: Right; change: Right }> = {
+  home: { see: 'be here', change: 'be here' },
+  schools: { see: 'see the season', change: 'change the season' },
+  venues: { see: 'see the season', change: 'change the season' },
+  seasons: { see: 'see the season', change: 'change the season' },
+  teams: { see: 'see the season', change: 'change the season' },
+  rosters: { see: 'see students', change: 'change students' },
+  games: { see: 'see the season', change: 'change the season' },
+  nights: { see: 'see the season', change: 'change the season' },
+  packets: { see: 'see packets', change: 'issue packets' },
+  placements: { see: 'see packets', change: 'plan placements' },
+  log: { see: 'log a night', change: 'log a night' },
+  'sign-off': { see: 'sign off a night', change: 'sign off a night' },
+  sponsors: { see: 'see contracts', change: 'change contracts' },
+  'sponsor-categories': { see: 'see contracts', change: 'change contracts' },
+  sellers: { see: 'see contracts', change: 'change contracts' },
+  payers: { see: 'see contracts', change: 'change contracts' },
+  'read-kinds': { see: 'see contracts', change: 'change contracts' },
+  'rate-card-lines': { see: 'see contracts', change: 'change contracts' },
+  contracts: { see: 'see contracts', change: 'change contracts' },
+  copies: { see: 'see copy', change: 'change copy' },
+  scripts: { see: 'see packets', change: 'change copy' },
+  invoices: { see: 'see money', change: 'bill' },
+  payments: { see: 'see money', change: 'record payments' },
+  imports: { see: 'import the season', change: 'import the season' },
+  people: { see: 'see people', change: 'change people' },
+  department: { see: 'be here', change: 'change the department' },
+  audit: { see: 'see the audit', change: 'change the department' },
+  seals: { see: 'see the audit', change: 'change the department' },
+};
+
+const LOOKS = new Set(['list', 'show']);
+
+/** The table by which the server refuses decides which buttons are drawn. */
+export function mayDo(roles: readonly Role[], resource: string, action: string): boolean {
+  const rights = RIGHTS[resource];
+  return rights !== undefined && mayUse(roles, LOOKS.has(action) ? rights.see : rights.change);
+}
+
+/** Whether the person signed in may do this. */
+export function iMay(resource: string, action: string): boolean {
+  return mayDo(knownMe()?.roles ?? [], resource, action);
+}

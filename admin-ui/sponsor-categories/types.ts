@@ -1,0 +1,6 @@
+export interface Category {
+  id: string;
+  version: number;
+  name: string;
+  isBlocked: boolean;
+}

@@ -1,0 +1,46 @@
+import { Button } from '@mui/material';
+import { Link } from 'react-router';
+import { Name } from '../fields/name.tsx';
+import { dayText } from '../format/day.ts';
+import { iMay } from '../session/rights.ts';
+import { Facts } from '../show/facts.tsx';
+import { Section } from '../show/section.tsx';
+import { ShowPage } from '../show/show-page.tsx';
+import { SPONSOR_STATUS_WORDS, wordFor } from '../words/choices.ts';
+import { ContractsOfSponsor } from '../contracts/contracts-of-sponsor.tsx';
+import { CopiesOfSponsor } from '../copies/copies-of-sponsor.tsx';
+import type { Sponsor } from './types.ts';
+
+const NewContract = ({ sponsor }: { sponsor: Sponsor }) =>
+  iMay('contracts', 'create') ? (
+    <Button component={Link} to={`/contracts/create?source=${encodeURIComponent(JSON.stringify({ sponsorId: sponsor.id }))}`} variant="contained">
+      New contract
+    </Button>
+  ) : null;
+
+export const SponsorShow = () => (
+  <ShowPage<Sponsor> title={(sponsor) => sponsor.name} actions={(sponsor) => <NewContract sponsor={sponsor} />}>
+    {(sponsor) => (
+      <>
+        <Section title="Sponsor">
+          <Facts
+            facts={[
+              ['Name', <Name key="name" name={sponsor.name} sayAs={sponsor.sayAs} />],
+              ['Category', sponsor.categoryName],
+              ['State', wordFor(SPONSOR_STATUS_WORDS, sponsor.status)],
+              ['Contact', sponsor.contactName],
+              ['E-mail', sponsor.email],
+              ['Telephone', sponsor.phone],
+              ['Address', sponsor.address],
+              ['Last contact', sponsor.lastContactOn && dayText(sponsor.lastContactOn)],
+              ['Next step', sponsor.nextStep && `${sponsor.nextStep}${sponsor.nextStepOn ? `, ${dayText(sponsor.nextStepOn)}` : ''}`],
+              ['Note', sponsor.note],
+            ]}
+          />
+        </Section>
+        <ContractsOfSponsor sponsorId={sponsor.id} />
+        <CopiesOfSponsor sponsorId={sponsor.id} />
+      </>
+    )}
+  </ShowPage>
+);

@@ -1,0 +1,84 @@
+export interface Choice {
+  id: string;
+  name: string;
+}
+
+const choices = (words: Record<string, string>): Choice[] => Object.entries(words).map(([id, name]) => ({ id, name }));
+
+export const LEVEL_WORDS: Record<string, string> = {
+  varsity: 'Varsity', juniorVarsity: 'Junior varsity', sophomore: 'Sophomore', freshman: 'Freshman', middleSchool: 'Middle school',
+};
+export const CLASS_WORDS: Record<string, string> = {
+  regular: 'Regular season', invitational: 'Invitational', conference: 'Conference', stateSeries: 'State series',
+};
+export const GAME_STATUS_WORDS: Record<string, string> = {
+  planned: 'Planned', underWay: 'Under way', suspended: 'Suspended', played: 'Played', postponed: 'Postponed', cancelled: 'Cancelled',
+};
+export const OWNER_WORDS: Record<string, string> = {
+  us: 'Us – our sponsors may be read', conference: 'The conference – no places for our sponsors', association: 'The state association – no places for our sponsors',
+};
+export const ANNOUNCE_WORDS: Record<string, string> = {
+  name: 'By name', numberOnly: 'Number only', aMember: '“A member of the team”', silence: 'Not at all',
+};
+export const SPONSOR_STATUS_WORDS: Record<string, string> = { prospect: 'Prospect', active: 'Active', past: 'Past' };
+export const TIMING_WORDS: Record<string, string> = { scheduled: 'Planned into a window', onOccurrence: 'When something happens' };
+export const COUNTING_WORDS: Record<string, string> = {
+  perTerm: 'Over the whole term', perGame: 'In every game', perNight: 'On every night', onOccurrence: 'Each time it happens',
+};
+export const WHOSE_WORDS: Record<string, string> = { ours: 'Our team’s', both: 'Both teams’' };
+export const PRIORITY_WORDS: Record<string, string> = { 1: 'First', 2: 'Normal', 3: 'Last' };
+export const PRICING_WORDS: Record<string, string> = { fixed: 'One fixed price', perRead: 'A price for each read given' };
+export const POLICY_WORDS: Record<string, string> = {
+  credit: 'Its reads are credited', valueMovesOn: 'Its value moves on to the reads that remain',
+};
+export const EARNS_WORDS: Record<string, string> = { onDelivery: 'When it is delivered', overDays: 'Evenly over its days' };
+export const TERM_STATE_WORDS: Record<string, string> = { draft: 'Draft', signed: 'Signed', ended: 'Ended', closed: 'Closed' };
+export const INVOICE_STATE_WORDS: Record<string, string> = {
+  open: 'Open', partlyPaid: 'Partly paid', paid: 'Paid', overdue: 'Past due', void: 'Void',
+};
+export const METHOD_WORDS: Record<string, string> = { check: 'Check', cash: 'Cash', card: 'Card', transfer: 'Bank transfer' };
+export const COPY_STATE_WORDS: Record<string, string> = { approved: 'Approved', waiting: 'Waiting for approval', stopped: 'Stopped' };
+export const LANGUAGE_WORDS: Record<string, string> = { en: 'English', es: 'Spanish' };
+export const NIGHT_STATE_WORDS: Record<string, string> = { open: 'Open', signedOff: 'Signed off' };
+export const NIGHT_ROLE_WORDS: Record<string, string> = {
+  announcer: 'Announcer', spotter: 'Spotter', scorer: 'Official scorer', clock: 'Clock', singer: 'Singer', colourGuard: 'Colour guard',
+  presenter: 'Presenter', honouree: 'Honouree', official: 'Official', other: 'Other',
+};
+export const ROLE_WORDS: Record<string, string> = { director: 'Athletic director', bookkeeper: 'Bookkeeper', announcer: 'Announcer' };
+export const OUTCOME_WORDS: Record<string, string> = { given: 'Given', cutShort: 'Cut short', notRead: 'Not read' };
+export const WINDOW_WORDS: Record<string, string> = {
+  pregame: 'Pregame', betweenPeriods: 'Between periods', timeOut: 'Time-out', halftime: 'Halftime', postgame: 'Postgame', deadBall: 'Dead-ball mention',
+};
+export const NOT_READ_WORDS: Record<string, string> = {
+  noTime: 'No time', playResumed: 'Play resumed', injury: 'An injury', emergency: 'An emergency', equipment: 'The equipment failed',
+  copyMissing: 'The words were missing', heldByDirector: 'Held by the director', gameEnded: 'The game ended', forgotten: 'Forgotten', other: 'Something else',
+};
+
+export const LEVELS = choices(LEVEL_WORDS);
+export const CLASSES = choices(CLASS_WORDS);
+export const GAME_STATUSES = choices(GAME_STATUS_WORDS);
+export const OWNERS = choices(OWNER_WORDS);
+export const ANNOUNCES = choices(ANNOUNCE_WORDS);
+export const SPONSOR_STATUSES = choices(SPONSOR_STATUS_WORDS);
+export const TIMINGS = choices(TIMING_WORDS);
+export const COUNTINGS = choices(COUNTING_WORDS);
+export const WHOSES = choices(WHOSE_WORDS);
+export const PRIORITIES = [1, 2, 3].map((id) => ({ id, name: PRIORITY_WORDS[id]! }));
+export const PRICINGS = choices(PRICING_WORDS);
+export const POLICIES = choices(POLICY_WORDS);
+export const EARNINGS = choices(EARNS_WORDS);
+export const TERM_STATES = choices(TERM_STATE_WORDS);
+export const INVOICE_STATES = choices(INVOICE_STATE_WORDS);
+export const METHODS = choices(METHOD_WORDS);
+export const LANGUAGES = choices(LANGUAGE_WORDS);
+export const NIGHT_STATES = choices(NIGHT_STATE_WORDS);
+export const NIGHT_ROLES = choices(NIGHT_ROLE_WORDS);
+export const ROLES = choices(ROLE_WORDS);
+export const NOT_READ_REASONS = choices(NOT_READ_WORDS);
+
+/** The word for a key; a key the table does not know is written apart: "stateSeries" is "State series". */
+export function wordFor(words: Record<string, string>, key: string | null | undefined): string {
+  if (!key) return '–';
+  const apart = key.replace(/([a-z0-9])([A-Z])/g, '$1 $2').replaceAll('-', ' ').toLowerCase();
+  return words[key] ?? apart.charAt(0).toUpperCase() + apart.slice(1);
+}
