@@ -162,7 +162,7 @@ create table counted_read (
   event_id uuid not null,
   primary key (department_id, id),
   constraint "read-counted-twice" unique (department_id, night_id, game_id, cue_key, occurrence),
-  constraint "entry-counted-twice" unique (department_id, entry_id),
+  constraint "entry-counted-twice" unique (department_id, entry_id, occurrence),
   constraint "unknown-entry" foreign key (department_id, entry_id) references log_entry (department_id, id),
   constraint "unknown-commitment" foreign key (department_id, commitment_id) references commitment (department_id, id),
   constraint "unknown-event" foreign key (department_id, event_id) references ledger_event (department_id, id)
