@@ -1,23 +1,29 @@
-import { writeFileSync } from 'node:fs';
 import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest';
 import { composePacket } from '../../server/domain/packet/compose-packet.ts';
 import { DEFAULT_SCRIPTS } from '../../server/domain/packet/default-scripts.ts';
 import type { NightForPacket } from '../../server/domain/packet/night-for-packet.ts';
 import type { InvoiceSheet } from '../../server/platform/typesetting/invoice-sheet.ts';
-import type { Typesetter } from '../../server/platform/typesetting/typesetter.ts';
-import { TypesettingFailed } from '../../server/platform/typesetting/typesetter.ts';
+import { Typesetter, TypesettingFailed } from '../../server/platform/typesetting/typesetter.ts';
 import { amountText, dayText, shareText } from '../../server/platform/typesetting/amount-text.ts';
 import { game, kestrels, longNight, night, player, render } from './packet-night.ts';
-import { aTypesetter } from './packet-typesetter.ts';
+import { builtWorker } from './packet-typesetter.ts';
 
 interface Line { readonly text: string; readonly size: number; readonly left: number; readonly right: number; readonly bottom: number }
 interface Printed { readonly pages: readonly (readonly Line[])[]; readonly text: string; readonly pageTexts: readonly string[]; readonly title: string; readonly isTagged: boolean; readonly size: readonly number[] }
 
+vi.setConfig({ testTimeout: 60_000 });
+
 let typesetter: Typesetter;
+let workerFile: URL;
+let nightPdf: Buffer;
+let printedNight: Printed;
 beforeAll(async () => {
-  typesetter = await aTypesetter('printed');
-}, 60_000);
+  workerFile = await builtWorker('typesetting');
+  typesetter = new Typesetter({ workerFile, limitMilliseconds: 60_000 });
+  nightPdf = await print(night());
+  printedNight = await read(nightPdf);
+}, 90_000);
 afterAll(() => typesetter.close());
 
 async function read(pdf: Buffer): Promise<Printed> {
@@ -45,8 +51,8 @@ async function print(of: NightForPacket, issueNumber: number | null = 3): Promis
 }
 
 describe('the printed packet', () => {
-  test('is tagged, has a title, lies on US Letter and says night, issue and page on every page', async () => {
-    const printed = await read(await print(night()));
+  test('is tagged, has a title, lies on US Letter and says night, issue and page on every page', () => {
+    const printed = printedNight;
     expect(printed.isTagged).toBe(true);
     expect(printed.title).toBe('Packet no. 3: Port Ansel Herons at Tamarack Ridge Kestrels, Friday, December 4, 2026');
     expect(printed.size).toEqual([612, 792]);
@@ -58,8 +64,8 @@ describe('the printed packet', () => {
     });
   });
 
-  test('begins with the table card on one page and has every cue with its number', async () => {
-    const printed = await read(await print(night()));
+  test('begins with the table card on one page and has every cue with its number', () => {
+    const printed = printedNight;
     expect(printed.pageTexts[0]).toContain('Table card');
     expect(printed.pageTexts[1]).toContain('Welcome');
     for (const words of ['Juniper & Pike Hardware', 'Copperline Credit Union', 'Snowmelt Creamery', 'Blue Lantern Tire']) expect(printed.pageTexts[0]).toContain(words);
@@ -68,21 +74,20 @@ describe('the printed packet', () => {
     expect(printed.text).toContain('Emergency: all sponsor reads stop at once');
   });
 
-  test('sets what is spoken in 15 points or more', async () => {
-    const { pages } = await read(await print(night()));
+  test('sets what is spoken in 15 points or more', () => {
+    const { pages } = printedNight;
     const lines = pages.flat().filter((line) => /Good evening|rise, take off|This break comes|final score tonight/.test(line.text));
     expect(lines.length).toBeGreaterThan(3);
     for (const line of lines) expect(line.size).toBeGreaterThanOrEqual(15);
   });
 
-  test('keeps names in Vietnamese, Polish, Irish and Nahuatl letters, with the way to say them', async () => {
-    const { text } = await read(await print(night()));
+  test('keeps names in Vietnamese, Polish, Irish and Nahuatl letters, with the way to say them', () => {
+    const { text } = printedNight;
     for (const words of ['Siobhán Delacroix-Whitcombe', 'Nguyễn Thị Bảo Ngọc', 'Łukasz Wierzbicki', 'Xochitl Marchetti', 'Adaeze Okonkwo', 'WOO-kahsh vyezh-BIT-skee']) expect(text).toContain(words);
   });
 
-  test('names no student whose family chose otherwise', async () => {
-    const pdf = await print(night());
-    const { text } = await read(pdf);
+  test('names no student whose family chose otherwise', () => {
+    const { text } = printedNight;
     for (const name of ['Ottilie', 'Perpetua', 'Wilhelmina', 'Zuleika', 'zoo-LAY']) expect(text).not.toContain(name);
     for (const words of ['(number only)', '(a member of the team)', '(do not announce)']) expect(text).toContain(words);
   });
@@ -98,14 +103,13 @@ describe('the printed packet', () => {
     for (let number = 0; number < 30; number += 1) expect(printed.text).toMatch(new RegExp(`\\b${number} (Maximiliana|Siobhán)`));
   });
 
-  test('leaves room for the three-hole punch on the left', async () => {
-    const { pages } = await read(await print(night()));
+  test('leaves room for the three-hole punch on the left', () => {
+    const { pages } = printedNight;
     for (const line of pages.flat().filter((one) => one.text.trim() !== '')) expect(line.left).toBeGreaterThanOrEqual(72 - 1);
   });
 
   test('of the same night is the same to the byte, and a draft says so', async () => {
-    const [first, second] = [await print(night()), await print(night())];
-    expect(first.equals(second)).toBe(true);
+    expect((await print(night())).equals(nightPdf)).toBe(true);
     expect((await read(await print(night(), null))).pageTexts[0]).toContain('DRAFT, not issued');
   });
 
@@ -214,7 +218,7 @@ describe('the typesetter', () => {
   });
 
   test('gives up on a document that takes too long and sets the next with a new worker', async () => {
-    const hasty = await aTypesetter('hasty', 1500);
+    const hasty = new Typesetter({ workerFile, limitMilliseconds: 4000 });
     await hasty.pdf('invoice', invoice());
     const packet = composePacket(longNight(), DEFAULT_SCRIPTS, render);
     const endless = { ...packet, cues: Array.from({ length: 400 }, () => packet.cues).flat() };
@@ -224,9 +228,3 @@ describe('the typesetter', () => {
     await expect(hasty.pdf('invoice', invoice())).rejects.toThrow('closed');
   }, 30_000);
 });
-
-if (process.env['PACKET_PICTURES']) {
-  test('pages to look at', async () => {
-    writeFileSync(`${process.env['PACKET_PICTURES']}/night.pdf`, await print(night()));
-  });
-}
