@@ -1,4 +1,5 @@
 /** Which database a command works on: the one named by DATABASE_URL, else the embedded one in the data folder. */
+import { mkdirSync } from 'node:fs'
 import { join, resolve } from 'node:path'
 import { checkout } from './build.mjs'
 import { startEmbedded } from './embedded.mjs'
@@ -27,6 +28,7 @@ export function namedDatabase() {
 export async function openDatabase(note) {
   const folder = dataFolder()
   const named = namedDatabase()
+  mkdirSync(folder, { recursive: true, mode: 0o755 })
   if (named) return { ...named, embedded: null, folder, close: async () => {} }
   const embedded = await startEmbedded({ folder, note })
   // A server that ran before this command keeps running after it.
