@@ -61,6 +61,12 @@ export const REFUSALS = {
   'game-has-log': no(422, 'The table has logged this game already, so it stays where it is.'),
   'number-taken': no(409, 'Another player of the team wears this number.'),
   'already-on-the-roster': no(409, 'This player is on the list already.'),
+  'season-has-games': no(422, 'The season has games already, so it keeps its sport.'),
+  'team-has-games': no(422, 'The team has players or games already, so it stays with its school and season.'),
+  'player-erased': no(422, 'The name of this player was erased. Put the player on the list anew.'),
+  'game-follows-itself': no(422, 'A game cannot start after itself, or after a game that waits for it.'),
+  'team-of-another-season': no(422, 'A team plays in the season whose list it is on.'),
+  'game-has-counted-read': no(422, 'A read given in this game is counted already, so the game cannot be cancelled. Take the read back first.'),
   'floor-taken': no(422, 'Another game is on this floor at that time. Give the reason if they share it.', 'director'),
 
   // files that are imported
@@ -94,6 +100,24 @@ export const REFUSALS = {
   'import-contract-differs': no(422, '{field} differs from line {line} of the same contract.'),
   'import-changed-since': no(409, 'Something changed since the dry run. Look at it again before you confirm.'),
 
+  // planning
+  'placement-on-occurrence': no(422, 'This commitment is owed when something happens on the floor, so it has no place of its own.'),
+  'placement-game-not-open': no(422, 'Reads are placed into a game that is still to be played.'),
+  'placement-game-not-covered': no(422, 'This commitment does not cover this game: look at its teams, levels and days.'),
+  'placement-game-without-night': no(422, 'This game is on no night yet, so nothing can be placed into it.'),
+  'placement-already-logged': no(409, 'The table has logged this read already, so its place stays.'),
+  'placement-most-per-game': no(422, 'At most {most} of this commitment go into one game.'),
+  'unknown-window': no(422, 'This game has no such window.'),
+  'window-not-ours': no(422, 'This window belongs to the conference or the association, so it has no places for our sponsors.'),
+  'window-not-of-the-kind': no(422, '{readKind} is not read in this window.'),
+  'window-full': no(409, 'This window has {places} places and all are taken.'),
+  'read-kind-full': no(409, '{readKind} already has {most} sponsors in this game.'),
+
+  // packet
+  'script-broken': no(422, 'These words cannot be filled in: {reason}'),
+  'unknown-moment': no(422, 'A packet has no such moment.'),
+  'packet-out-of-date': no(409, 'Something changed since packet {number} was issued. Issue it again, then print.'),
+
   // night
   'read-without-cue': no(422, 'A read needs the cue it belongs to.'),
   'read-without-game': no(422, 'A sponsor read needs the game it was given in.'),
@@ -110,6 +134,12 @@ export const REFUSALS = {
   'night-already-signed-off': no(409, 'This night is signed off already. What comes now is an amendment.'),
   'night-not-yet-held': no(422, 'This night has not come yet.', 'director'),
   'night-without-games': no(422, 'No game of this night was held, so there is nothing to sign off.'),
+  'night-not-signed-off': no(422, 'This night is still open. Log it at the table; what is logged is counted at sign-off.'),
+  'unknown-placement': no(422, 'No such read is planned for this night.'),
+  'unknown-cue': no(422, 'This cue belongs to no game of this night.'),
+  'cue-of-another-read': no(422, 'This cue belongs to another read.'),
+  'mention-on-schedule': no(422, 'This commitment is planned, not owed when something happens. Log it as a read.'),
+  'entry-too-large': no(422, 'This entry says more than can be kept: its details may have up to 4,000 characters.'),
 
   // names and places that are taken, or that the form names in vain
   'school-name-taken': no(409, 'A school of that name is there already.'),
@@ -157,6 +187,13 @@ export const REFUSALS = {
   'month-closed': no(422, 'The month of {day} is closed; book it on the first open day.'),
 
   // contracts: what stands in them
+  'contract-not-a-draft': no(422, 'This contract is signed, so its terms stay. Amend it instead.'),
+  'category-blocked': no(422, 'The department does not take sponsors of the category {category}. Record the exception and who approved it.', 'director'),
+  'price-beside-price-each': no(422, 'A contract priced by the read has no other price. Set the price to zero.'),
+  'no-games-covered': no(422, 'The calendar has no game that this contract covers yet, so there is nothing its price could be shared over. Enter the schedule first.'),
+  'nothing-to-amend': no(422, 'Say how many reads are added, or what the price changes by.'),
+  'copy-stopped': no(422, 'This copy was stopped, so nothing of it is approved or read any more. Write new copy.'),
+  'copy-already-approved': no(409, 'This version is approved already.'),
   'contract-without-lines': no(422, 'A contract needs at least one read or benefit.'),
   'contract-not-signed': no(422, 'This contract is not signed yet.'),
   'contract-already-signed': no(422, 'This contract is signed already.'),
@@ -211,6 +248,14 @@ export const REFUSALS = {
   'contract-not-closed': no(422, 'This contract is not closed.'),
 
   // billing
+  'seller-keeps-own-books': no(422, 'This seller of record keeps its books elsewhere; here only its reads are kept.'),
+  'paid-in-goods': no(422, 'This contract is paid in goods. Record the goods received instead of an invoice.'),
+  'opening-stays': no(422, 'This stands for what was billed or paid before the start, so it stays as it was taken over.'),
+  'applied-twice': no(422, 'The same invoice stands there twice.'),
+  'more-than-payment': no(422, 'More is applied than was paid.'),
+  'wrong-payer': no(422, 'This invoice was sent to another payer. Give the reason if they pay for it.', 'director'),
+  'paid-before-issued': no(422, 'This invoice was issued after that day.'),
+  'taking-back-is-final': no(422, 'A taking back stays. Apply the payment again instead.'),
   'nothing-to-bill': no(422, 'Nothing is due to be billed through {throughDay}.'),
   'more-than-to-bill': no(422, 'Only {toBill} of this contract is still to be billed.'),
   'unknown-invoice': no(404, 'There is no such invoice.'),

@@ -1,13 +1,56 @@
 import { Module } from '@nestjs/common';
 import { LedgerModule } from '../ledger/ledger.module.ts';
+import { BenefitDelivery } from './benefit-delivery.entity.ts';
+import { Benefit } from './benefit.entity.ts';
+import { Commitment } from './commitment.entity.ts';
+import { ContractHappeningsController } from './contract-happenings.controller.ts';
+import { ContractHappenings } from './contract-happenings.service.ts';
+import { ContractRecords } from './contract-records.service.ts';
+import { ContractSigning } from './contract-signing.service.ts';
+import { ContractViews } from './contract-view.service.ts';
+import { ContractController } from './contract.controller.ts';
+import { Contract } from './contract.entity.ts';
+import { ContractService } from './contract.service.ts';
+import { CopyVersion } from './copy-version.entity.ts';
+import { CopyController } from './copy.controller.ts';
+import { Copy } from './copy.entity.ts';
+import { CopyService } from './copy.service.ts';
+import { CoveredGames } from './covered-games.service.ts';
+import { PayerController } from './payer.controller.ts';
+import { Payer } from './payer.entity.ts';
+import { PayerService } from './payer.service.ts';
+import { RateCardLineController } from './rate-card-line.controller.ts';
+import { RateCardLine } from './rate-card-line.entity.ts';
+import { RateCardLineService } from './rate-card-line.service.ts';
+import { ReadKindController } from './read-kind.controller.ts';
+import { ReadKind } from './read-kind.entity.ts';
+import { ReadKindService } from './read-kind.service.ts';
+import { SellerController } from './seller.controller.ts';
+import { Seller } from './seller.entity.ts';
+import { SellerService } from './seller.service.ts';
+import { SponsorCategoryController } from './sponsor-category.controller.ts';
+import { SponsorCategory } from './sponsor-category.entity.ts';
+import { SponsorCategoryService } from './sponsor-category.service.ts';
+import { SponsorController } from './sponsor.controller.ts';
+import { Sponsor } from './sponsor.entity.ts';
+import { SponsorService } from './sponsor.service.ts';
 import { TermLedger } from './term-ledger.service.ts';
 import { Term } from './term.entity.ts';
 
-export const sponsorshipEntities = [Term];
+export const sponsorshipEntities = [
+  SponsorCategory, Sponsor, Seller, Payer, ReadKind, RateCardLine, Contract, Term, Commitment, Benefit, BenefitDelivery, Copy, CopyVersion,
+];
+
+const nouns = [SponsorCategoryService, SponsorService, SellerService, PayerService, ReadKindService, RateCardLineService, CopyService];
+const contracts = [ContractRecords, ContractViews, ContractService, ContractSigning, ContractHappenings, CoveredGames, TermLedger];
 
 @Module({
   imports: [LedgerModule],
-  providers: [TermLedger],
-  exports: [TermLedger],
+  controllers: [
+    SponsorCategoryController, SponsorController, SellerController, PayerController, ReadKindController, RateCardLineController,
+    ContractController, ContractHappeningsController, CopyController,
+  ],
+  providers: [...nouns, ...contracts],
+  exports: [...nouns, ...contracts],
 })
 export class SponsorshipModule {}

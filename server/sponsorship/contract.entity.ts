@@ -1,0 +1,22 @@
+import { Entity } from 'typeorm';
+import type { CancelledGamePolicy } from '../domain/sponsorship/contract-terms.ts';
+import { DepartmentColumn, FlagColumn, IdColumn, RefColumn, TextColumn, VersionColumn } from '../platform/database/columns.ts';
+
+@Entity('contract')
+export class Contract {
+  @DepartmentColumn() departmentId: string;
+  @IdColumn() id: string;
+  @TextColumn({ nullable: true }) number: string | null;
+  @RefColumn() sponsorId: string;
+  @RefColumn() sellerId: string;
+  @RefColumn() payerId: string;
+  @TextColumn() title: string;
+  @TextColumn({ nullable: true }) purchaseOrderNumber: string | null;
+  @TextColumn() cancelledGamePolicy: CancelledGamePolicy;
+  @FlagColumn() isInKind: boolean;
+  @TextColumn({ nullable: true }) categoryException: string | null;
+  @TextColumn({ nullable: true }) categoryExceptionApprovedBy: string | null;
+  @TextColumn({ nullable: true }) outsideId: string | null;
+  @TextColumn({ nullable: true }) note: string | null;
+  @VersionColumn() version: number;
+}

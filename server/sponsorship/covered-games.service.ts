@@ -1,0 +1,81 @@
+import { Inject, Injectable } from '@nestjs/common';
+import type { Day } from '../domain/day.ts';
+import { coveredGames } from '../domain/sponsorship/covered-games.ts';
+import type { CoveredGame } from '../domain/sponsorship/covered-games.ts';
+import type { Level } from '../domain/season/game.ts';
+import type { Counting } from '../domain/sponsorship/contract-terms.ts';
+import type { PaceFacts } from '../domain/sponsorship/standing.ts';
+import { UnitOfWork } from '../platform/database/unit-of-work.ts';
+
+export interface GameOfSeason extends CoveredGame {
+  seasonId: string;
+  /** the nights it is played on, first to last */
+  nightIds: string[];
+}
+
+/** A commitment with the season and days of its term. */
+export interface CommitmentOfTerm {
+  id: string;
+  counting: Counting;
+  reads: number;
+  startsOn: Day | null;
+  endsOn: Day | null;
+  teamIds: string[];
+  levels: Level[];
+  seasonId: string;
+  termStartsOn: Day;
+  termEndsOn: Day;
+}
+
+const GAMES = `select game.id, game.season_id as "seasonId", game.played_on as "playedOn", game.moved_from_on as "movedFromOn", game.status,
+    game.class, game.level, game.announced,
+    coalesce(bool_or(participant.is_home and school.is_ours), false) as "isHome",
+    coalesce(array_agg(participant.team_id) filter (where school.is_ours), '{}') as "teamIds",
+    array(select game_night.night_id from game_night
+      where game_night.department_id = $1 and game_night.game_id = game.id order by game_night.night_id)::uuid[] as "nightIds"
+  from game
+    left join game_participant as participant on participant.department_id = $1 and participant.game_id = game.id
+    left join team on team.department_id = $1 and team.id = participant.team_id
+    left join school on school.department_id = $1 and school.id = team.school_id
+  where game.department_id = $1 and game.season_id = any($2::uuid[])
+  group by game.department_id, game.id order by game.played_on, game.starts_at nulls last, game.id`;
+
+const LOGGED = `select entry.commitment_id as "commitmentId",
+    count(distinct (entry.night_id, entry.game_id, entry.cue_key, coalesce(entry.occurrence, 0))) as reads
+  from log_entry as entry
+  where entry.department_id = $1 and entry.commitment_id = any($2::uuid[]) and entry.kind in ('read', 'mention') and entry.outcome = 'given'
+    and not exists (select 1 from sign_off where sign_off.department_id = $1 and sign_off.night_id = entry.night_id)
+    and not exists (select 1 from log_entry as later where later.department_id = $1 and later.takes_back_entry_id = entry.id)
+    and not exists (select 1 from placement where placement.department_id = $1 and placement.id = entry.placement_id and placement.makegood_id is not null)
+  group by entry.commitment_id`;
+
+/** The games over which commitments count, and what the calendar and the log say of their pace. */
+@Injectable()
+export class CoveredGames {
+  constructor(@Inject(UnitOfWork) private readonly work: UnitOfWork) {}
+
+  async ofSeasons(seasonIds: readonly string[]): Promise<GameOfSeason[]> {
+    return seasonIds.length === 0 ? [] : this.work.sql<GameOfSeason>(GAMES, [[...new Set(seasonIds)]]);
+  }
+
+  /** What pace needs to know of each commitment, in two statements for all of them. */
+  async paceOf(commitments: readonly CommitmentOfTerm[]): Promise<Map<string, PaceFacts>> {
+    if (commitments.length === 0) return new Map();
+    const games = await this.ofSeasons(commitments.map((one) => one.seasonId));
+    const logged = await this.work.sql<{ commitmentId: string; reads: number }>(LOGGED, [commitments.map((one) => one.id)]);
+    const loggedOf = new Map(logged.map((row) => [row.commitmentId, row.reads]));
+    return new Map(
+      commitments.map((commitment) => {
+        const covered = coveredBy(commitment, games);
+        const gamesPlayed = covered.filter((game) => game.status === 'played').length;
+        return [commitment.id, { gamesInAll: covered.length, gamesPlayed, loggedNotSignedOff: loggedOf.get(commitment.id) ?? 0 }];
+      }),
+    );
+  }
+}
+
+/** The games of a season that a commitment covers, by its own days or else its term's. */
+export function coveredBy(commitment: CommitmentOfTerm, games: readonly GameOfSeason[]): GameOfSeason[] {
+  const days = { startsOn: commitment.startsOn ?? commitment.termStartsOn, endsOn: commitment.endsOn ?? commitment.termEndsOn };
+  return coveredGames({ ...commitment, ...days }, games.filter((game) => game.seasonId === commitment.seasonId));
+}

@@ -1,0 +1,38 @@
+import { Body, Controller, Get, Inject, Param, Patch, Post, Query } from '@nestjs/common';
+import { ApiTags } from '@nestjs/swagger';
+import { Needs } from '../access/needs.ts';
+import type { Listed } from '../platform/http/lists.ts';
+import { IfMatch } from '../platform/http/version.ts';
+import { ChangeRateCardLineDto, RateCardLineDto, RateCardLineListQuery } from './rate-card-line.dto.ts';
+import type { RateCardLineView } from './rate-card-line.dto.ts';
+import { RateCardLineService } from './rate-card-line.service.ts';
+
+@ApiTags('sponsorship')
+@Controller('api/rate-card-lines')
+export class RateCardLineController {
+  constructor(@Inject(RateCardLineService) private readonly lines: RateCardLineService) {}
+
+  @Get()
+  @Needs('see contracts')
+  async list(@Query() query: RateCardLineListQuery): Promise<Listed<RateCardLineView>> {
+    return this.lines.list(query);
+  }
+
+  @Get(':id')
+  @Needs('see contracts')
+  async one(@Param('id') id: string): Promise<RateCardLineView> {
+    return this.lines.one(id);
+  }
+
+  @Post()
+  @Needs('change contracts')
+  async add(@Body() form: RateCardLineDto): Promise<RateCardLineView> {
+    return this.lines.add(form);
+  }
+
+  @Patch(':id')
+  @Needs('change contracts')
+  async change(@Param('id') id: string, @IfMatch() version: number, @Body() form: ChangeRateCardLineDto): Promise<RateCardLineView> {
+    return this.lines.change(id, version, form);
+  }
+}

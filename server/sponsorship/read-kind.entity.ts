@@ -1,0 +1,16 @@
+import { Entity } from 'typeorm';
+import { CountColumn, DepartmentColumn, IdColumn, ListColumn, TextColumn, VersionColumn } from '../platform/database/columns.ts';
+
+/** What can be sold to be read. */
+@Entity('read_kind')
+export class ReadKind {
+  @DepartmentColumn() departmentId: string;
+  @IdColumn() id: string;
+  @TextColumn() name: string;
+  @TextColumn() timing: 'scheduled' | 'onOccurrence';
+  @ListColumn('text') windows: string[];
+  @CountColumn() defaultSeconds: number;
+  @CountColumn() sponsorsPerGame: number;
+  @TextColumn({ nullable: true }) occurrence: string | null;
+  @VersionColumn() version: number;
+}
