@@ -175,13 +175,13 @@ export function ListOf(of: () => Function, bounds: { least?: number; most: numbe
   const { least = 0, most } = bounds;
   return field(
     options,
-    { type: of as never, isArray: true, minItems: least, maxItems: most },
+    { type: () => of() as never, isArray: true, minItems: least, maxItems: most },
     IsArray({ message: 'is a list' }),
     ArrayMinSize(least, { message: `has at least ${least} entr${least === 1 ? 'y' : 'ies'}` }),
     ArrayMaxSize(most, { message: `has at most ${most} entries` }),
     IsObject({ each: true, message: 'holds something that is no record' }),
     ValidateNested({ each: true }),
-    Type(of as () => Function),
+    Type(of),
   );
 }
 
@@ -211,5 +211,5 @@ export function ChoicesField(choices: readonly string[], options: FieldOptions &
 
 /** One record inside another. */
 export function RecordField(of: () => Function, options: FieldOptions = {}): PropertyDecorator {
-  return field(options, { type: of as never }, IsObject({ message: 'is a record' }), ValidateNested(), Type(of as () => Function));
+  return field(options, { type: () => of() as never }, IsObject({ message: 'is a record' }), ValidateNested(), Type(of));
 }
