@@ -56,6 +56,8 @@ async function buildOne(target) {
   const aside = join(out, `${target.name}.${process.pid}`)
   await build({
     configFile: join(checkout, target.config),
+    // Loaded in memory: node_modules may belong to somebody else.
+    configLoader: 'runner',
     logLevel: 'warn',
     build: { outDir: aside, emptyOutDir: true, reportCompressedSize: false },
   })

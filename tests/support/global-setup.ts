@@ -1,5 +1,5 @@
 import { randomBytes } from 'node:crypto'
-import { existsSync, mkdtempSync, rmSync } from 'node:fs'
+import { chmodSync, existsSync, mkdtempSync, readFileSync, readdirSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { GenericContainer, Wait } from 'testcontainers'
@@ -30,6 +30,7 @@ declare module 'vitest' {
 }
 
 const template = 'rafterline_template'
+const memory = existsSync('/dev/shm') ? '/dev/shm' : tmpdir()
 const kept = globalThis as { testServer?: Promise<Running>; testServerUsers?: number }
 
 /** The projects of one run share one PostgreSQL server. */
@@ -48,8 +49,12 @@ export default async function setup(project: TestProject): Promise<() => Promise
 
 async function start(): Promise<Running> {
   await build()
+  sweep()
   // Memory is quick and the tests keep every safe setting on.
-  const folder = mkdtempSync(join(existsSync('/dev/shm') ? '/dev/shm' : tmpdir(), 'rafterline-test-'))
+  const folder = mkdtempSync(join(memory, 'rafterline-test-'))
+  writeFileSync(join(folder, 'pid'), String(process.pid))
+  // As root the database runs under another account, which has to pass through.
+  chmodSync(folder, 0o711)
   const server = chosenDatabase() === 'container' ? await inContainer() : await onThisMachine(folder)
   await makeTemplate(server.adminUrl, server.ownerPassword, server.webPassword)
   return {
@@ -60,6 +65,34 @@ async function start(): Promise<Running> {
       await server.stop()
       rmSync(folder, { recursive: true, force: true })
     },
+  }
+}
+
+/** What a killed run left behind: its database server and its folder. */
+function sweep(): void {
+  for (const name of readdirSync(memory).filter((found) => found.startsWith('rafterline-test-'))) {
+    const owner = numberIn(join(memory, name, 'pid'))
+    if (owner === null || isAlive(owner)) continue
+    const database = numberIn(join(memory, name, 'server/postgresql/postmaster.pid'))
+    if (database !== null && isAlive(database)) process.kill(database, 'SIGQUIT')
+    rmSync(join(memory, name), { recursive: true, force: true })
+  }
+}
+
+function numberIn(file: string): number | null {
+  try {
+    return Number.parseInt(readFileSync(file, 'utf8'), 10) || null
+  } catch {
+    return null
+  }
+}
+
+function isAlive(pid: number): boolean {
+  try {
+    process.kill(pid, 0)
+    return true
+  } catch {
+    return false
   }
 }
 
