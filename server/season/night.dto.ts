@@ -1,0 +1,91 @@
+import type { Day } from '../domain/day.ts';
+import type { Instant } from '../domain/instant.ts';
+import type { GameStatus, Level } from '../domain/season/game.ts';
+import { ChoiceField, DayField, IdField, InstantField, ListOf, OptionalTextField, TextField } from '../platform/http/fields.ts';
+import { ListQuery } from '../platform/http/lists.ts';
+
+export const ROLES_OF_NIGHT = [
+  'announcer',
+  'spotter',
+  'scorer',
+  'clock',
+  'singer',
+  'colourGuard',
+  'presenter',
+  'honouree',
+  'official',
+  'other',
+] as const;
+export type RoleOfNight = (typeof ROLES_OF_NIGHT)[number];
+
+export const NIGHT_STATES = ['open', 'signedOff'] as const;
+export type NightState = (typeof NIGHT_STATES)[number];
+
+export class ChangeNightDto {
+  @OptionalTextField(120) title?: string | null;
+  @InstantField({ optional: true, nullable: true }) doorsAt?: Instant | null;
+  @OptionalTextField(1000) note?: string | null;
+  @IdField({ optional: true }) venueId?: string;
+  @IdField({ optional: true, nullable: true }) floorId?: string | null;
+}
+
+export class PersonOfNightDto {
+  @ChoiceField(ROLES_OF_NIGHT) role: RoleOfNight;
+  @TextField(1, 120) name: string;
+  @OptionalTextField(120) sayAs?: string | null;
+  @InstantField({ optional: true, nullable: true }) arrivesAt?: Instant | null;
+  @OptionalTextField(300) note?: string | null;
+}
+
+export class PeopleOfNightDto {
+  @ListOf(() => PersonOfNightDto, { most: 100 }) people: PersonOfNightDto[];
+}
+
+export class NightListQuery extends ListQuery {
+  @DayField({ optional: true }) from?: Day;
+  @DayField({ optional: true }) to?: Day;
+  @ChoiceField(NIGHT_STATES, { optional: true }) state?: NightState;
+  @IdField({ optional: true }) venueId?: string;
+}
+
+export interface GameOfNightView {
+  id: string;
+  label: string;
+  level: Level;
+  startsAtShown: string;
+  status: GameStatus;
+}
+
+export interface PersonOfNightView {
+  id: string;
+  role: RoleOfNight;
+  name: string;
+  sayAs: string | null;
+  arrivesAt: Instant | null;
+  note: string | null;
+}
+
+export interface NightView {
+  id: string;
+  heldOn: Day;
+  venueId: string;
+  venueName: string;
+  floorId: string | null;
+  floorName: string | null;
+  /** its own title, or else the game that the night is for */
+  title: string;
+  ownTitle: string | null;
+  doorsAt: Instant | null;
+  note: string | null;
+  state: NightState;
+  games: GameOfNightView[];
+  /** the number of the latest issue, or null */
+  packetIssued: number | null;
+  placementCount: number;
+  /** the packet room knows these two; null where it was not asked */
+  packetOutOfDate: boolean | null;
+  readiness: { ready: boolean; missing: string[] } | null;
+  version: number;
+  /** only where one night is asked for */
+  people?: PersonOfNightView[];
+}

@@ -1,0 +1,101 @@
+import { Inject, Injectable } from '@nestjs/common';
+import { refuse } from '../domain/refusals.ts';
+import { foldedText } from '../domain/season/import-headings.ts';
+import { numberWarnings } from '../domain/season/legal-numbers.ts';
+import type { NumberRule } from '../domain/season/legal-numbers.ts';
+import { nameToPrint, nameToSay, stricterChoice } from '../domain/season/player-name.ts';
+import { profileFor, schoolYearOf } from '../domain/season/sport-profile.ts';
+import { UnitOfWork } from '../platform/database/unit-of-work.ts';
+import { Player } from './player.entity.ts';
+import { RosterWriter } from './roster-writer.service.ts';
+import type { LineToWrite } from './roster-writer.service.ts';
+import { Season } from './season.entity.ts';
+import type { RosterLine, RosterPlayerDto } from './team.dto.ts';
+import type { Team } from './team.entity.ts';
+
+const LINES = `select roster_entry.id, roster_entry.player_id as "playerId", roster_entry.number, player.name, player.say_as as "sayAs",
+    player.announce, roster_entry.position, roster_entry.grade, roster_entry.is_starter as "isStarter", roster_entry.team_id as "teamId"
+  from roster_entry join player on player.department_id = roster_entry.department_id and player.id = roster_entry.player_id
+  where roster_entry.department_id = $1 and roster_entry.team_id = any($2::uuid[])
+  order by length(ltrim(roster_entry.number, '0')), roster_entry.number::int, length(roster_entry.number)`;
+
+export type RosterLineThere = RosterLine & { teamId: string };
+
+@Injectable()
+export class RosterService {
+  constructor(
+    @Inject(UnitOfWork) private readonly work: UnitOfWork,
+    @Inject(RosterWriter) private readonly writer: RosterWriter,
+  ) {}
+
+  async of(team: Team, showsSilent: boolean): Promise<{ roster: RosterLine[]; warnings: { code: string; sentence: string }[] }> {
+    const lines = await this.lines([team.id]);
+    const warnings = numberWarnings(await this.numberRule(team.seasonId), lines.map((line) => line.number));
+    return {
+      roster: lines.map(({ teamId: _, ...line }) => (showsSilent ? line : withoutSilent(line))),
+      warnings: warnings.map(({ code, sentence }) => ({ code, sentence })),
+    };
+  }
+
+  async lines(teamIds: readonly string[]): Promise<RosterLineThere[]> {
+    return this.work.sql<RosterLineThere>(LINES, [teamIds]);
+  }
+
+  async numberRule(seasonId: string): Promise<NumberRule> {
+    const season = await this.work.one(Season, seasonId);
+    return profileFor(season.sport, schoolYearOf(season.startsOn)).numberRule;
+  }
+
+  /** The whole list at once: who is not named leaves it. */
+  async put(team: Team, players: readonly RosterPlayerDto[]): Promise<void> {
+    refuseDoubles(players);
+    const lines = await this.lines([team.id]);
+    const known = await this.work.find(Player, { schoolId: team.schoolId });
+    const wanted = players.map((player) => lineOf(player, team, lines, known));
+    const kept = new Set(wanted.map((line) => line.id));
+    await this.writer.write(lines.filter((line) => !kept.has(line.id)).map((line) => line.id), wanted);
+  }
+}
+
+/** Somebody who may not change students reads a name as the family allows it to be announced. */
+export function withoutSilent<Line extends { name: string; number?: string; sayAs: string | null; announce: RosterLine['announce'] }>(line: Line): Line {
+  const named = { ...line, number: line.number ?? '' };
+  return {
+    ...line,
+    name: nameToPrint(named) ?? 'Not announced',
+    sayAs: line.announce === 'name' && line.sayAs ? nameToSay(named) : null,
+  };
+}
+
+function refuseDoubles(players: readonly RosterPlayerDto[]): void {
+  const seen = new Set<string>();
+  players.forEach((player, place) => {
+    if (seen.has(player.number)) refuse('number-taken', {}, { players: { [place]: { number: 'is worn by another player of this list' } } });
+    seen.add(player.number);
+  });
+}
+
+/** A player is found by the line, by id, or by name among the school's; what is known of one found by name is never loosened. */
+function lineOf(form: RosterPlayerDto, team: Team, lines: readonly RosterLineThere[], known: readonly Player[]): LineToWrite {
+  const name = foldedText(form.name);
+  const byId = form.id ? (lines.find((line) => line.id === form.id) ?? refuse('unknown-player')) : undefined;
+  const line = byId ?? lines.find((one) => (form.playerId ? one.playerId === form.playerId : foldedText(one.name) === name));
+  const named = form.playerId ?? line?.playerId;
+  const player = named ? known.find((one) => one.id === named) : known.find((one) => one.erasedAt === null && foldedText(one.name) === name);
+  if (named && !player) refuse('unknown-player');
+  const isNamed = byId !== undefined || form.playerId !== undefined;
+  const announce = form.announce ?? player?.announce ?? 'name';
+  return {
+    id: line?.id ?? null,
+    playerId: player?.id ?? null,
+    teamId: team.id,
+    schoolId: team.schoolId,
+    number: form.number,
+    name: form.name,
+    sayAs: isNamed && form.sayAs !== undefined ? form.sayAs : (form.sayAs ?? player?.sayAs ?? null),
+    announce: isNamed || !player ? announce : stricterChoice(player.announce, announce),
+    position: form.position === undefined ? (line?.position ?? null) : form.position,
+    grade: form.grade === undefined ? (line?.grade ?? null) : form.grade,
+    isStarter: form.isStarter ?? line?.isStarter ?? false,
+  };
+}

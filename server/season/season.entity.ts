@@ -1,0 +1,15 @@
+import { Entity } from 'typeorm';
+import type { Day } from '../domain/day.ts';
+import type { Sport } from '../domain/season/sport-profile.ts';
+import { DayColumn, DepartmentColumn, IdColumn, TextColumn, VersionColumn } from '../platform/database/columns.ts';
+
+@Entity('season')
+export class Season {
+  @DepartmentColumn() departmentId: string;
+  @IdColumn() id: string;
+  @TextColumn() name: string;
+  @TextColumn() sport: Sport;
+  @DayColumn() startsOn: Day;
+  @DayColumn() endsOn: Day;
+  @VersionColumn() version: number;
+}
