@@ -115,7 +115,7 @@ export const REFUSALS = {
 
   // packet
   'script-broken': no(422, 'These words cannot be filled in: {reason}'),
-  'unknown-moment': no(422, 'A packet has no such moment.'),
+  'script-is-the-default': no(422, 'These are the words every department starts with. Turn the script off instead.'),
   'packet-out-of-date': no(409, 'Something changed since packet {number} was issued. Issue it again, then print.'),
 
   // night
