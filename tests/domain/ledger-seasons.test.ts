@@ -64,7 +64,7 @@ const PLANS: BillingPlan[] = [
 ];
 
 /** One step of a season: what is tried, on which line, in which game, how much. */
-const anyStep = fc.record({ what: fc.nat(24), line: fc.nat(2), game: fc.nat(3), count: fc.integer({ min: 1, max: 4 }), cents: fc.integer({ min: 1, max: 9000 }) });
+const anyStep = fc.record({ what: fc.nat(28), line: fc.nat(2), game: fc.nat(3), count: fc.constantFrom(1, 1, 1, 2, 2, 3, 4), cents: fc.integer({ min: 1, max: 9000 }) });
 
 type Step = typeof anyStep extends fc.Arbitrary<infer S> ? S : never;
 
@@ -115,10 +115,10 @@ class Season {
 }
 
 function happeningOf(step: Step, season: Season): Happening | null {
-  const lineId = `line${step.line}`;
+  const position = season.state();
+  const lineId = `line${step.line % position.lines.length}`;
   const gameId = GAMES[step.game] ?? 'g1';
   const { count, cents } = step;
-  const position = season.state();
   const memoId = season.newId();
   const readIds = Object.keys(position.reads);
   const some = (ids: string[]) => ids[step.cents % Math.max(1, ids.length)] ?? 'none';
@@ -157,6 +157,14 @@ function happeningOf(step: Step, season: Season): Happening | null {
       return { kind: 'gamePlayed', lineId, gameId };
     case 23:
       return { kind: 'carriedOut', carryId: season.newId(), toContractId: 'next', lineId, gameId, count };
+    case 24:
+      return { kind: 'carriedIn', carryId: season.newId(), fromContractId: 'last', lineId, gameId, count, valuesCents: Array.from({ length: count }, () => cents), billedCents: centsOf(cents % 2 ? cents : 0), taxCents: centsOf(0) };
+    case 25:
+      return { kind: 'discountTaken', invoiceId: some(position.documents.map((one) => one.invoiceId)), amountCents: centsOf(1 + (cents % 200)) };
+    case 26:
+      return { kind: 'swapped', fromLineId: lineId, fromReads: count, toLineId: `line${(step.line + 1) % position.lines.length}`, toReads: step.game + 1, priceCents: centsOf(cents % 3 ? 0 : cents - 4000), memoId };
+    case 27:
+      return { kind: 'occurrenceCounted', occurrenceId: season.newId(), lineId, times: count };
     default:
       return position.documents.length > 0 ? { kind: 'invoiceVoided', invoiceId: some(position.documents.map((one) => one.invoiceId)), number: '' } : { kind: 'goodsReceived', goodsId: season.newId(), amountCents: centsOf(cents), what: 'Programs' };
   }
@@ -185,7 +193,10 @@ function settle(season: Season, endIt: boolean): void {
 
 function payAndClose(season: Season): void {
   const now = () => balancesOfPostings(season.postings);
-  const keyed = (account: string) => [...now().values()].filter((one) => one.journal === 'money' && one.account === account);
+  // A carry-over's credit is met by the other contract, which is not part of this season.
+  const carries = new Set(season.state().carries.map((carry) => carry.carryId));
+  const keyed = (account: string) =>
+    [...now().values()].filter((one) => one.journal === 'money' && one.account === account && !carries.has(one.keys.unappliedId ?? ''));
   const openInvoices = () => keyed(MONEY.receivable).map((one) => ({ invoiceId: one.keys.invoiceId ?? '', balanceCents: one.amount }));
   const credits = () => keyed(MONEY.unappliedCredit).filter((one) => one.amount < 0);
   const useCredits = () => {
@@ -205,13 +216,13 @@ function payAndClose(season: Season): void {
   season.mustDo({
     kind: 'closed',
     receivableCents: centsOf(balanceOf(now(), 'money', MONEY.receivable)),
-    unappliedCents: centsOf(balanceOf(now(), 'money', MONEY.unappliedCredit)),
+    unappliedCents: centsOf(keyed(MONEY.unappliedCredit).reduce((sum, one) => sum + one.amount, 0)),
   });
 }
 
 test('whatever happens in a season, every invariant holds after every event and the close leaves nothing', () => {
   fc.assert(
-    fc.property(anyTerms, fc.constantFrom(...PLANS), fc.constantFrom(0, 500, 725), fc.array(anyStep, { maxLength: 40 }), fc.boolean(), (terms, plan, tax, steps, endIt) => {
+    fc.property(anyTerms, fc.constantFrom(...PLANS), fc.constantFrom(0, 500, 725), fc.array(anyStep, { minLength: 5, maxLength: 40, size: 'max' }), fc.boolean(), (terms, plan, tax, steps, endIt) => {
       const season = new Season(plan, tax);
       if (!season.tryTo({ kind: 'signed', terms })) return;
       for (const [place, step] of steps.entries()) {
@@ -222,19 +233,19 @@ test('whatever happens in a season, every invariant holds after every event and 
       settle(season, endIt);
       expect(positionOf(JSON.parse(JSON.stringify(season.told)) as Happening[])).toEqual(season.position);
       const balances = balancesOfPostings(season.postings);
-      for (const account of [MONEY.receivable, MONEY.contractBalance, MONEY.unappliedCredit]) expect(balanceOf(balances, 'money', account)).toBe(0);
+      for (const account of [MONEY.receivable, MONEY.contractBalance]) expect(balanceOf(balances, 'money', account)).toBe(0);
       expect(balanceOf(balances, 'agreed', 'toBill')).toBe(0);
       expect(balanceOf(balances, 'reads', 'owed')).toBe(0);
       expect(season.state().lines.every((line) => readsOfLine(line).owed === 0)).toBe(true);
       assertBalanced(balances);
     }),
-    { numRuns: 400 },
+    { numRuns: 150 },
   );
 }, 30_000);
 
 test('what a read has earned never changes by a later event that is no taking back', () => {
   fc.assert(
-    fc.property(anyTerms, fc.array(anyStep, { maxLength: 30 }), (terms, steps) => {
+    fc.property(anyTerms, fc.array(anyStep, { minLength: 5, maxLength: 30, size: 'max' }), (terms, steps) => {
       const season = new Season({ kind: 'perReadInArrears' }, 500);
       if (!season.tryTo({ kind: 'signed', terms })) return;
       for (const step of steps) {

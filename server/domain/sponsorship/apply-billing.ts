@@ -60,7 +60,7 @@ export function allow(position: Position, happening: HappeningOf<'allowanceGiven
 /** A discount for paying early: an allowance against the invoice itself; its tax stays unless it is named. */
 export function discount(position: Position, { invoiceId, amountCents, taxCents = centsOf(0) }: HappeningOf<'discountTaken'>): void {
   checkAmount(amountCents);
-  const document = position.documents.find((one) => one.invoiceId === invoiceId) ?? refuse('unknown-invoice');
+  const document = position.documents.find((one) => one.invoiceId === invoiceId && one.kind !== 'carried') ?? refuse('unknown-invoice');
   if (document.isVoid) refuse('invoice-is-void');
   const room = document.netCents - document.creditedCents - document.carriedCents - document.discountCents;
   if (amountCents > room) refuse('more-than-balance', { balance: amountText(centsOf(room)) });
