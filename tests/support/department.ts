@@ -30,10 +30,12 @@ interface Where {
   pool?: pg.Pool;
   name?: string;
   zone?: string;
+  /** false where the department outlives the test that makes it */
+  checksBooks?: boolean;
 }
 
 /** A department of the test's own, with a director, a bookkeeper and an announcer. When the test ends its books are checked. */
-export async function aDepartment({ baseUrl = sharedUrl, pool = sharedPool, name, zone = 'America/Denver' }: Where = {}): Promise<Department> {
+export async function aDepartment({ baseUrl = sharedUrl, pool = sharedPool, name, zone = 'America/Denver', checksBooks = true }: Where = {}): Promise<Department> {
   const id = v7();
   const called = name ?? `Tamarack Ridge Athletics ${id.slice(-6)}`;
   await pool.query('insert into department (id, name, zone) values ($1, $2, $3)', [id, called, zone]);
@@ -49,7 +51,7 @@ export async function aDepartment({ baseUrl = sharedUrl, pool = sharedPool, name
     pool,
     ask,
   };
-  onTestFinished(() => theBooksHold(department));
+  if (checksBooks) onTestFinished(() => theBooksHold(department));
   return department;
 }
 

@@ -1,0 +1,167 @@
+import { v7 } from 'uuid';
+import { beforeAll, expect, test } from 'vitest';
+import { mayUse } from '../../server/domain/access/rights.ts';
+import type { Right, Role } from '../../server/domain/access/rights.ts';
+import { aDepartment } from '../support/department.ts';
+import type { Department } from '../support/department.ts';
+import { operationsOf } from '../support/open-document.ts';
+import type { OpenDocument } from '../support/open-document.ts';
+import { aContract, aSeason, aSignedContract } from '../support/season.ts';
+import { Visitor } from '../support/visitor.ts';
+import { ROUTES } from './routes.ts';
+
+const document = (await new Visitor('anyone', null).look('/api/openapi.json')) as OpenDocument;
+const operations = operationsOf(document);
+const ROLES: Role[] = ['director', 'bookkeeper', 'announcer'];
+
+/** An object of each kind that routes name in their address, by the first word of the address and the name in braces. */
+type Objects = Record<string, string>;
+
+async function everyObject(department: Department): Promise<Objects> {
+  const { director } = department;
+  const season = await aSeason(department, 1);
+  const signed = await aSignedContract(department, season, { benefits: [{ name: 'Banner at the Perch', quantity: 1, rateCents: 10_000 }], title: 'Walls' });
+  const draft = await aContract(department, season, { title: 'Draft of the walls' });
+  const copy = await director.make('/api/copies', { sponsorId: season.sponsorId, readKindId: season.readKinds.gameBall, title: 'Game ball', fallbackText: 'Tonight’s game ball.', text: 'Tonight’s game ball comes from Juniper and Pike Hardware.' });
+  const line = await director.make('/api/rate-card-lines', { seasonId: season.seasonId, readKindId: season.readKinds.gameBall, priceCents: 7500 });
+  const script = await director.make('/api/scripts', { moment: 'welcome', title: 'Welcome of the walls', text: 'Good evening.' });
+  const placement = await director.make('/api/placements', { commitmentId: signed.commitments[0].id, gameId: season.games[0]!.gameId, windowKey: 'pregame' });
+  const invoice = await director.make('/api/invoices', { contractId: signed.id, throughDay: '2026-11-30', issuedOn: '2026-11-23' });
+  const payment = await director.make('/api/payments', {
+    sellerId: season.sellerId, payerId: season.payerId, receivedOn: '2026-12-01', method: 'check', reference: '1041', amountCents: 1000,
+    applications: [{ invoiceId: invoice.id, amountCents: 1000 }],
+  });
+  const people = await director.look('/api/people');
+  return {
+    'people/id': people.data[0].id,
+    'schools/id': season.schoolId, 'venues/id': season.venueId, 'seasons/id': season.seasonId, 'teams/id': season.teamId, 'players/id': season.playerIds[0]!,
+    'games/id': season.games[0]!.gameId, 'nights/id': season.games[0]!.nightId,
+    'sponsor-categories/id': season.categoryId, 'sponsors/id': season.sponsorId, 'sellers/id': season.sellerId, 'payers/id': season.payerId,
+    'read-kinds/id': season.readKinds.gameBall, 'rate-card-lines/id': line.id, 'contracts/id': signed.id, 'contracts/benefitId': signed.benefits[0].id,
+    'copies/id': copy.id, 'copies/versionId': copy.versions[0].id, 'placements/id': placement.id, 'scripts/id': script.id,
+    'invoices/id': invoice.id, 'payments/id': payment.id, 'applications/id': payment.applications[0].id, draft: draft.id,
+  };
+}
+
+function addressOf(path: string, objects: Objects | null): string {
+  const noun = path.split('/')[2]!;
+  return path.replace(/\{(\w+)\}/g, (_, name: string) => (objects ? (objects[`${noun}/${name}`] ?? 'an-object-the-test-does-not-know') : v7()));
+}
+
+let home: Department;
+let own: Objects;
+let foreign: Objects;
+
+/** The department outlives one test here, so its books are checked in the last one. */
+beforeAll(async () => {
+  home = await aDepartmentForAll();
+  own = await everyObject(home);
+  foreign = await everyObject(await aDepartmentForAll());
+});
+
+async function aDepartmentForAll(): Promise<Department> {
+  return aDepartment({ checksBooks: false });
+}
+
+test('every route of the server stands in the table of rights, and the table names no other', () => {
+  const served = operations.map((operation) => `${operation.method} ${operation.path}`).sort();
+  expect(served.filter((route) => !(route in ROUTES))).toEqual([]);
+  expect(Object.keys(ROUTES).filter((route) => !served.includes(route))).toEqual([]);
+});
+
+test('the test knows an object for every name in an address', () => {
+  expect(operations.filter((operation) => addressOf(operation.path, own).includes('an-object')).map((operation) => operation.path)).toEqual([]);
+});
+
+test('nobody who is not signed in gets past the door', async () => {
+  const wrong: string[] = [];
+  for (const { method, path } of operations) {
+    if (ROUTES[`${method} ${path}`] === 'open') continue;
+    const answer = await home.stranger.send(method, addressOf(path, own), method === 'GET' ? undefined : {}, { version: 1, key: v7() });
+    if (answer.status !== 401 || answer.body.code !== 'not-signed-in') wrong.push(`${method} ${path} → ${answer.status}`);
+  }
+  expect(wrong).toEqual([]);
+});
+
+test('each role gets exactly as far as its rights go', async () => {
+  const wrong: string[] = [];
+  for (const role of ROLES) {
+    for (const { method, path } of operations) {
+      const right = ROUTES[`${method} ${path}`] as Right | 'open';
+      if (right === 'open' || path === '/api/sign-out' || path === '/api/me/password') continue;
+      const answer = await home[role].send(method, addressOf(path, method === 'GET' ? own : null), method === 'GET' ? undefined : {}, { version: 1, key: v7() });
+      const refused = answer.status === 403 && answer.body.code === 'role-missing';
+      if (refused === mayUse([role], right)) wrong.push(`${role}: ${method} ${path} (${right}) → ${answer.status}`);
+      if (answer.status >= 500) wrong.push(`${role}: ${method} ${path} failed with ${answer.status}`);
+      if (method === 'GET' && !refused && answer.status !== 200) wrong.push(`${role}: ${method} ${path} does not show the department’s own object: ${answer.status}`);
+    }
+  }
+  expect(wrong).toEqual([]);
+});
+
+test('an object of another department answers exactly as one that never was', async () => {
+  const wrong: string[] = [];
+  for (const { method, path, body } of operations.filter((operation) => operation.path.includes('{'))) {
+    const sent = method === 'GET' ? undefined : (BODIES[`${method} ${path}`] ?? (body ? {} : undefined));
+    const sending = { version: 1, key: v7() };
+    const theirs = await home.director.send(method, addressOf(path, foreign), sent, sending);
+    const nobodys = await home.director.send(method, addressOf(path, null), sent, { ...sending, key: v7() });
+    const [one, other] = [theirs, nobodys].map((answer) => JSON.stringify([answer.status, { ...answer.body, instance: '' }]));
+    if (one !== other) wrong.push(`${method} ${path}: ${one} / ${other}`);
+    if (theirs.status < 400) wrong.push(`${method} ${path} reached another department's object`);
+    if (theirs.status === 400) wrong.push(`${method} ${path}: the body of the test does not fit, so the wall was not reached: ${JSON.stringify(theirs.body.errors)}`);
+  }
+  expect(wrong).toEqual([]);
+});
+
+/** Bodies that fit, so that the request reaches the object in its address. */
+const on = '2026-12-04';
+const BODIES: Record<string, Record<string, unknown>> = {
+  'PATCH /api/people/{id}': { roles: ['announcer'] },
+  'PUT /api/teams/{id}/roster': { players: [] },
+  'PUT /api/nights/{id}/people': { people: [] },
+  'POST /api/games/{id}/play': { scores: [] },
+  'POST /api/games/{id}/postpone': { reason: 'Snow' },
+  'POST /api/games/{id}/cancel': { reason: 'Snow' },
+  'POST /api/contracts/{id}/sign': { signedOn: on, signedByName: 'Hazel Juniper' },
+  'POST /api/contracts/{id}/opening': { givenByCommitment: [], billedCents: 0, paidCents: 0, asOf: on },
+  'POST /api/contracts/{id}/amend': { commitmentId: v7(), reads: 1, priceCents: 0 },
+  'POST /api/contracts/{id}/goods': { receivedOn: on, what: 'Twelve game balls', amountCents: 100 },
+  'POST /api/contracts/{id}/benefits/{benefitId}/deliveries': { deliveredOn: on, quantity: 1, proof: 'Hung at the Perch' },
+  'POST /api/contracts/{id}/benefits/{benefitId}/earned': { throughOn: on },
+  'POST /api/copies/{id}/versions': { text: 'Juniper and Pike Hardware.' },
+  'POST /api/copies/{id}/versions/{versionId}/approve': { approvedByName: 'Hazel Juniper', approvedOn: on },
+  'POST /api/nights/{id}/log': { deviceId: v7(), entries: [{ id: v7(), sequence: 1, kind: 'note', occurredAt: '2026-12-05T02:00:00.000Z', detail: { text: 'Doors open' } }] },
+  'POST /api/nights/{id}/amend': { deviceId: v7(), entries: [{ id: v7(), sequence: 1, kind: 'note', occurredAt: '2026-12-05T02:00:00.000Z', detail: { text: 'Doors open' } }] },
+  'POST /api/invoices/{id}/void': { reason: 'Drawn up twice' },
+  'POST /api/payments/{id}/applications': { invoiceId: v7(), amountCents: 100 },
+};
+
+test('a form that names an object of another department is refused like one that names nothing', async () => {
+  const { director } = home;
+  const tries: [string, (objects: Objects) => unknown][] = [
+    ['/api/teams', (objects) => ({ seasonId: objects['seasons/id'], schoolId: objects['schools/id'], name: 'Girls', level: 'varsity' })],
+    ['/api/sponsors', (objects) => ({ name: 'Blue Lantern Tire', categoryId: objects['sponsor-categories/id'] })],
+    ['/api/payers', (objects) => ({ name: 'Blue Lantern Tire', sponsorId: objects['sponsors/id'] })],
+    ['/api/copies', (objects) => ({ sponsorId: objects['sponsors/id'], readKindId: objects['read-kinds/id'], title: 'x', fallbackText: 'x', text: 'x' })],
+    ['/api/placements', (objects) => ({ commitmentId: objects['contracts/id'], gameId: objects['games/id'], windowKey: 'pregame' })],
+    ['/api/invoices', (objects) => ({ contractId: objects['contracts/id'], throughDay: on, issuedOn: on })],
+    ['/api/payments', (objects) => ({ sellerId: objects['sellers/id'], payerId: objects['payers/id'], receivedOn: on, method: 'cash', amountCents: 1 })],
+  ];
+  const nothing: Objects = new Proxy({}, { get: () => v7() });
+  for (const [path, bodyOf] of tries) {
+    const theirs = await director.post(path, bodyOf(foreign));
+    const nobodys = await director.post(path, bodyOf(nothing));
+    expect([path, theirs.status >= 400 && theirs.status < 500]).toEqual([path, true]);
+    expect([path, theirs.status, theirs.body.code]).toEqual([path, nobodys.status, nobodys.body.code]);
+  }
+});
+
+test('the lists of one department hold nothing of another', async () => {
+  const theirs = new Set(Object.values(foreign));
+  for (const { path } of operations.filter((operation) => operation.method === 'GET' && !operation.path.includes('{'))) {
+    const answer = await home.director.get(path);
+    const ids = JSON.stringify(answer.body).match(/[0-9a-f]{8}-[0-9a-f]{4}-7[0-9a-f]{3}-[0-9a-f]{4}-[0-9a-f]{12}/g) ?? [];
+    expect([path, ids.filter((id) => theirs.has(id))]).toEqual([path, []]);
+  }
+});
