@@ -1,0 +1,41 @@
+import type { INestApplicationContext, Type } from '@nestjs/common';
+import { DepartmentService } from '../server/access/department.service.ts';
+import type { Day } from '../server/domain/day.ts';
+import { UnitOfWork } from '../server/platform/database/unit-of-work.ts';
+import type { Scope } from '../server/platform/database/scope.ts';
+import { Calendar } from './calendar.ts';
+
+/** Who tells what, and on which day: the services believe it is the day of the story. */
+export class Story {
+  private readonly work: UnitOfWork;
+  private day: Day;
+
+  constructor(
+    private readonly app: INestApplicationContext,
+    readonly scope: Scope,
+    readonly calendar: Calendar,
+    readonly zone: string,
+  ) {
+    this.work = app.get(UnitOfWork);
+    this.day = calendar.today;
+    app.get(DepartmentService).today = async () => this.day;
+  }
+
+  of<Service>(service: Type<Service>): Service {
+    return this.app.get(service);
+  }
+
+  /** One unit of work, told as of a day; without one as of today. */
+  async on<T>(day: Day, tell: () => Promise<T>): Promise<T> {
+    this.day = day;
+    try {
+      return await this.work.runAs(this.scope, tell);
+    } finally {
+      this.day = this.calendar.today;
+    }
+  }
+
+  async today<T>(tell: () => Promise<T>): Promise<T> {
+    return this.on(this.calendar.today, tell);
+  }
+}

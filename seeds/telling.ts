@@ -1,0 +1,9 @@
+import { tellSchedule } from './schedule.ts';
+import { tellSchools } from './schools.ts';
+import type { Story } from './story.ts';
+
+/** The season in the order in which it happened. */
+export async function tellSeason(story: Story): Promise<void> {
+  const places = await tellSchools(story);
+  await tellSchedule(story, places);
+}
