@@ -10,8 +10,11 @@ import { ProblemFilter } from './platform/http/problem.ts';
 import { UnitInterceptor } from './platform/http/unit.interceptor.ts';
 import type { Log } from './platform/log/log.ts';
 import { PlatformModule } from './platform/platform.module.ts';
+import { TypesettingModule } from './platform/typesetting/typesetting.module.ts';
 import { LedgerModule, ledgerEntities } from './ledger/ledger.module.ts';
+import { PlanningModule, planningEntities } from './planning/planning.module.ts';
 import { SponsorshipModule, sponsorshipEntities } from './sponsorship/sponsorship.module.ts';
+import { BillingModule, billingEntities } from './billing/billing.module.ts';
 import { SeasonModule, seasonEntities } from './season/season.module.ts';
 
 /** The rooms of the house, lowest first. */
@@ -22,11 +25,14 @@ export class AppModule {
       module: AppModule,
       imports: [
         PlatformModule.with(config, log),
-        DatabaseModule.holding([IdempotencyRecord, ...accessEntities, ...ledgerEntities, ...seasonEntities, ...sponsorshipEntities]),
+        DatabaseModule.holding([IdempotencyRecord, ...accessEntities, ...ledgerEntities, ...seasonEntities, ...sponsorshipEntities, ...billingEntities, ...planningEntities]),
+        TypesettingModule,
         AccessModule,
         LedgerModule,
         SeasonModule,
         SponsorshipModule,
+        BillingModule,
+        PlanningModule,
       ],
       providers: [
         { provide: APP_GUARD, useClass: VisitorGuard },

@@ -1,0 +1,90 @@
+import { Inject, Injectable } from '@nestjs/common';
+import { DepartmentService } from '../access/department.service.ts';
+import { refuse } from '../domain/refusals.ts';
+import { isId } from '../platform/database/ids.ts';
+import { UnitOfWork } from '../platform/database/unit-of-work.ts';
+import { Conditions, contains, pageOf } from '../platform/http/lists.ts';
+import type { Listed } from '../platform/http/lists.ts';
+import type { InvoiceApplicationView, InvoiceLineView, InvoiceListQuery, InvoiceView, WholeInvoiceView } from './invoice.dto.ts';
+
+/** `$2` is today; the same order of questions as the rule `invoiceState`. */
+const STATE = `case when invoice_void.id is not null then 'void'
+  when invoice.gross_cents = applied.cents then 'paid'
+  when invoice.due_on < $2::date then 'overdue'
+  when applied.cents > 0 then 'partlyPaid' else 'open' end`;
+
+const BALANCE = `case when invoice_void.id is not null then 0 else invoice.gross_cents - applied.cents end`;
+
+const VIEW = `invoice.id, invoice.kind, invoice.number, invoice.fiscal_year as "fiscalYear", invoice.series_number as "seriesNumber",
+  invoice.seller_id as "sellerId", seller.name as "sellerName", invoice.payer_id as "payerId", payer.name as "payerName",
+  invoice.sponsor_id as "sponsorId", sponsor.name as "sponsorName", invoice.contract_id as "contractId", contract.number as "contractNumber",
+  contract.title as "contractTitle", invoice.term_id as "termId", invoice.purchase_order_number as "purchaseOrderNumber",
+  invoice.issued_on as "issuedOn", invoice.due_on as "dueOn", invoice.net_cents as "netCents", invoice.tax_basis_points as "taxBasisPoints",
+  invoice.tax_cents as "taxCents", invoice.gross_cents as "grossCents", invoice.recorded_at as "recordedAt", ${STATE} as state,
+  applied.cents as "appliedCents", ${BALANCE} as "balanceCents", invoice_void.voided_on as "voidedOn", invoice_void.reason as "voidReason"`;
+
+const FROM = `from invoice
+  join seller on seller.department_id = invoice.department_id and seller.id = invoice.seller_id
+  join payer on payer.department_id = invoice.department_id and payer.id = invoice.payer_id
+  left join sponsor on sponsor.department_id = invoice.department_id and sponsor.id = invoice.sponsor_id
+  left join contract on contract.department_id = invoice.department_id and contract.id = invoice.contract_id
+  left join invoice_void on invoice_void.department_id = invoice.department_id and invoice_void.invoice_id = invoice.id
+  cross join lateral (select coalesce(sum(application.amount_cents), 0) as cents from application
+    where application.department_id = $1 and application.invoice_id = invoice.id) as applied`;
+
+const SORTS = {
+  issuedOn: 'invoice.issued_on',
+  number: 'invoice.number',
+  dueOn: 'invoice.due_on',
+  grossCents: 'invoice.gross_cents',
+  balanceCents: BALANCE,
+  state: STATE,
+  payerName: 'payer.name collate "und-x-icu"',
+  sponsorName: 'sponsor.name collate "und-x-icu"',
+  sellerName: 'seller.name collate "und-x-icu"',
+};
+
+const LINES = `select id, place, description, quantity, unit_cents as "unitCents", amount_cents as "amountCents", commitment_id as "commitmentId",
+  traced_to as "tracedTo" from invoice_line where department_id = $1 and invoice_id = $2 order by place`;
+
+const APPLICATIONS = `select application.id, application.payment_id as "paymentId", payment.number as "paymentNumber",
+    application.amount_cents as "amountCents", application.applied_on as "appliedOn",
+    exists (select 1 from application as later where later.department_id = $1 and later.takes_back_application_id = application.id) as "takenBack"
+  from application left join payment on payment.department_id = application.department_id and payment.id = application.payment_id
+  where application.department_id = $1 and application.invoice_id = $2 and application.takes_back_application_id is null
+  order by application.applied_on, application.recorded_at`;
+
+/** Invoices as they are shown, their state worked out on reading. */
+@Injectable()
+export class InvoiceViews {
+  constructor(
+    @Inject(UnitOfWork) private readonly work: UnitOfWork,
+    @Inject(DepartmentService) private readonly departments: DepartmentService,
+  ) {}
+
+  async list(query: InvoiceListQuery): Promise<Listed<InvoiceView>> {
+    const on = new Conditions('invoice.department_id')
+      .add('?::date is not null', await this.departments.today())
+      .add('invoice.id = any(?::uuid[])', query.id)
+      .add('invoice.seller_id = ?', query.sellerId)
+      .add('invoice.payer_id = ?', query.payerId)
+      .add('invoice.contract_id = ?', query.contractId)
+      .add('invoice.sponsor_id = ?', query.sponsorId)
+      .add(`${STATE} = ?`, query.state)
+      .add('(invoice.number ilike ? or payer.name ilike ? or sponsor.name ilike ?)', contains(query.q));
+    const [count] = await this.work.sql<{ total: number }>(`select count(*) as total ${FROM} where ${on.where}`, on.parameters);
+    const sorted = { ...query, sort: query.sort ?? '-issuedOn' };
+    const data = await this.work.sql<InvoiceView>(`select ${VIEW} ${FROM} where ${on.where} ${pageOf(sorted, SORTS, 'invoice.id')}`, on.parameters);
+    return { data, total: count?.total ?? 0 };
+  }
+
+  async one(id: string): Promise<WholeInvoiceView> {
+    if (!isId(id)) return refuse('not-found');
+    const today = await this.departments.today();
+    const [row] = await this.work.sql<InvoiceView>(`select ${VIEW} ${FROM} where invoice.department_id = $1 and $2::date is not null and invoice.id = $3`, [today, id]);
+    if (!row) return refuse('not-found');
+    const lines = await this.work.sql<InvoiceLineView>(LINES, [id]);
+    const applications = await this.work.sql<InvoiceApplicationView>(APPLICATIONS, [id]);
+    return { ...row, lines, applications };
+  }
+}

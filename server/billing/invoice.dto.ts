@@ -1,0 +1,96 @@
+import type { InvoiceState } from '../domain/billing/invoice.ts';
+import { ChoiceField, DayField, IdField, TextField } from '../platform/http/fields.ts';
+import { ListQuery } from '../platform/http/lists.ts';
+
+const OPEN = { optional: true, nullable: true };
+
+export class IssueInvoiceDto {
+  @IdField() contractId: string;
+  /** what falls due up to this day; without it, up to the day of issue */
+  @DayField(OPEN) throughDay?: string | null;
+  /** without it, today */
+  @DayField(OPEN) issuedOn?: string | null;
+}
+
+export class VoidInvoiceDto {
+  @TextField(1, 500) reason: string;
+  @DayField(OPEN) voidedOn?: string | null;
+}
+
+export class DueQuery {
+  @DayField({ optional: true }) through?: string;
+}
+
+export class InvoiceListQuery extends ListQuery {
+  @ChoiceField(['open', 'partlyPaid', 'paid', 'overdue', 'void'], { optional: true }) state?: InvoiceState;
+  @IdField({ optional: true }) sellerId?: string;
+  @IdField({ optional: true }) payerId?: string;
+  @IdField({ optional: true }) contractId?: string;
+  @IdField({ optional: true }) sponsorId?: string;
+}
+
+export interface InvoiceLineView {
+  id: string;
+  place: number;
+  description: string;
+  quantity: number;
+  unitCents: number | null;
+  amountCents: number;
+  commitmentId: string | null;
+  tracedTo: Record<string, unknown>;
+}
+
+export interface InvoiceApplicationView {
+  id: string;
+  paymentId: string | null;
+  paymentNumber: string | null;
+  amountCents: number;
+  appliedOn: string;
+  takenBack: boolean;
+}
+
+export interface InvoiceView {
+  id: string;
+  kind: 'invoice' | 'charge' | 'opening';
+  number: string;
+  fiscalYear: number;
+  seriesNumber: number;
+  sellerId: string;
+  sellerName: string;
+  payerId: string;
+  payerName: string;
+  sponsorId: string | null;
+  sponsorName: string | null;
+  contractId: string | null;
+  contractNumber: string | null;
+  contractTitle: string | null;
+  termId: string | null;
+  purchaseOrderNumber: string | null;
+  issuedOn: string;
+  dueOn: string;
+  netCents: number;
+  taxBasisPoints: number;
+  taxCents: number;
+  grossCents: number;
+  state: InvoiceState;
+  appliedCents: number;
+  balanceCents: number;
+  voidedOn: string | null;
+  voidReason: string | null;
+  recordedAt: string;
+}
+
+export interface WholeInvoiceView extends InvoiceView {
+  lines: InvoiceLineView[];
+  applications: InvoiceApplicationView[];
+}
+
+/** What an invoice would hold, before it is issued. */
+export interface DueView {
+  lines: { description: string; quantity: number; unitCents: number | null; amountCents: number; commitmentId: string | null }[];
+  netCents: number;
+  taxCents: number;
+  grossCents: number;
+  /** a plain sentence: why nothing is due, or through which day this is */
+  why: string;
+}

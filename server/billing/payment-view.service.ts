@@ -1,0 +1,59 @@
+import { Inject, Injectable } from '@nestjs/common';
+import { refuse } from '../domain/refusals.ts';
+import { isId } from '../platform/database/ids.ts';
+import { UnitOfWork } from '../platform/database/unit-of-work.ts';
+import { Conditions, contains, pageOf } from '../platform/http/lists.ts';
+import type { Listed } from '../platform/http/lists.ts';
+import type { PaymentListQuery, PaymentView } from './payment.dto.ts';
+
+const VIEW = `payment.id, payment.number, payment.seller_id as "sellerId", seller.name as "sellerName", payment.payer_id as "payerId",
+  payer.name as "payerName", payment.received_on as "receivedOn", payment.method, payment.reference, payment.amount_cents as "amountCents",
+  payment.note, payment.recorded_at as "recordedAt", applied.cents as "appliedCents", payment.amount_cents - applied.cents as "unappliedCents",
+  (select coalesce(jsonb_agg(jsonb_build_object('id', application.id, 'invoiceId', application.invoice_id, 'invoiceNumber', invoice.number,
+      'amountCents', application.amount_cents, 'appliedOn', application.applied_on,
+      'takenBack', exists (select 1 from application as later where later.department_id = $1 and later.takes_back_application_id = application.id))
+      order by application.applied_on, application.recorded_at), '[]')
+     from application join invoice on invoice.department_id = application.department_id and invoice.id = application.invoice_id
+    where application.department_id = $1 and application.payment_id = payment.id and application.takes_back_application_id is null) as applications`;
+
+const FROM = `from payment
+  join seller on seller.department_id = payment.department_id and seller.id = payment.seller_id
+  join payer on payer.department_id = payment.department_id and payer.id = payment.payer_id
+  cross join lateral (select coalesce(sum(application.amount_cents), 0) as cents from application
+    where application.department_id = $1 and application.payment_id = payment.id) as applied`;
+
+const SORTS = {
+  receivedOn: 'payment.received_on',
+  number: 'payment.number',
+  payerName: 'payer.name collate "und-x-icu"',
+  sellerName: 'seller.name collate "und-x-icu"',
+  amountCents: 'payment.amount_cents',
+  unappliedCents: 'payment.amount_cents - applied.cents',
+  method: 'payment.method',
+};
+
+/** Payments as they are shown, with what is left of each. */
+@Injectable()
+export class PaymentViews {
+  constructor(@Inject(UnitOfWork) private readonly work: UnitOfWork) {}
+
+  async list(query: PaymentListQuery): Promise<Listed<PaymentView>> {
+    const on = new Conditions('payment.department_id')
+      .add('payment.id = any(?::uuid[])', query.id)
+      .add('payment.seller_id = ?', query.sellerId)
+      .add('payment.payer_id = ?', query.payerId)
+      .add('payment.method = ?', query.method)
+      .add('exists (select 1 from application where application.department_id = $1 and application.payment_id = payment.id and application.invoice_id = ?)', query.invoiceId)
+      .add('(payment.number ilike ? or payment.reference ilike ? or payer.name ilike ?)', contains(query.q));
+    const [count] = await this.work.sql<{ total: number }>(`select count(*) as total ${FROM} where ${on.where}`, on.parameters);
+    const sorted = { ...query, sort: query.sort ?? '-receivedOn' };
+    const data = await this.work.sql<PaymentView>(`select ${VIEW} ${FROM} where ${on.where} ${pageOf(sorted, SORTS, 'payment.id')}`, on.parameters);
+    return { data, total: count?.total ?? 0 };
+  }
+
+  async one(id: string): Promise<PaymentView> {
+    if (!isId(id)) return refuse('not-found');
+    const [row] = await this.work.sql<PaymentView>(`select ${VIEW} ${FROM} where payment.department_id = $1 and payment.id = $2`, [id]);
+    return row ?? refuse('not-found');
+  }
+}

@@ -1,0 +1,59 @@
+import { Body, Controller, Get, HttpCode, Inject, Param, Post, Query } from '@nestjs/common';
+import { ApiTags } from '@nestjs/swagger';
+import { DepartmentService } from '../access/department.service.ts';
+import { Needs } from '../access/needs.ts';
+import type { Day } from '../domain/day.ts';
+import type { Listed } from '../platform/http/lists.ts';
+import { MovesMoney } from '../platform/http/unit.interceptor.ts';
+import { ApplicationService } from './application.service.ts';
+import { PaymentViews } from './payment-view.service.ts';
+import { ApplyDto, PaymentDto, PaymentListQuery, TakeBackDto } from './payment.dto.ts';
+import type { PaymentView } from './payment.dto.ts';
+import { PaymentService } from './payment.service.ts';
+
+@ApiTags('billing')
+@Controller('api')
+export class PaymentController {
+  constructor(
+    @Inject(PaymentViews) private readonly views: PaymentViews,
+    @Inject(PaymentService) private readonly payments: PaymentService,
+    @Inject(ApplicationService) private readonly applications: ApplicationService,
+    @Inject(DepartmentService) private readonly departments: DepartmentService,
+  ) {}
+
+  @Get('payments')
+  @Needs('see money')
+  async list(@Query() query: PaymentListQuery): Promise<Listed<PaymentView>> {
+    return this.views.list(query);
+  }
+
+  @Get('payments/:id')
+  @Needs('see money')
+  async one(@Param('id') id: string): Promise<PaymentView> {
+    return this.views.one(id);
+  }
+
+  @Post('payments')
+  @MovesMoney()
+  @Needs('record payments')
+  async receive(@Body() form: PaymentDto): Promise<PaymentView> {
+    return this.views.one(await this.payments.receive(form));
+  }
+
+  @Post('payments/:id/applications')
+  @MovesMoney()
+  @Needs('record payments')
+  async apply(@Param('id') id: string, @Body() form: ApplyDto): Promise<PaymentView> {
+    await this.applications.apply(id, [form], (form.appliedOn as Day | null | undefined) ?? (await this.departments.today()));
+    return this.views.one(id);
+  }
+
+  @Post('applications/:id/take-back')
+  @HttpCode(200)
+  @MovesMoney()
+  @Needs('record payments')
+  async takeBack(@Param('id') id: string, @Body() form: TakeBackDto): Promise<PaymentView> {
+    const on = (form?.takenBackOn as Day | null | undefined) ?? (await this.departments.today());
+    return this.views.one(await this.applications.takeBack(id, on));
+  }
+}

@@ -1,0 +1,68 @@
+import { CentsField, ChoiceField, DayField, IdField, ListOf, OptionalTextField } from '../platform/http/fields.ts';
+import { ListQuery } from '../platform/http/lists.ts';
+import { MOST_CENTS } from '../sponsorship/amounts.ts';
+import type { PaymentMethod } from './payment.entity.ts';
+
+const OPEN = { optional: true, nullable: true };
+const METHODS = ['cash', 'check', 'card', 'transfer'];
+
+export class ApplicationDto {
+  @IdField() invoiceId: string;
+  @CentsField({ least: 1, most: MOST_CENTS }) amountCents: number;
+}
+
+export class ApplyDto extends ApplicationDto {
+  /** without it, today */
+  @DayField(OPEN) appliedOn?: string | null;
+}
+
+export class TakeBackDto {
+  /** without it, today */
+  @DayField(OPEN) takenBackOn?: string | null;
+}
+
+export class PaymentDto {
+  @IdField({ optional: true }) id?: string;
+  @IdField() sellerId: string;
+  @IdField() payerId: string;
+  @DayField() receivedOn: string;
+  @ChoiceField(METHODS) method: PaymentMethod;
+  @OptionalTextField(80) reference?: string | null;
+  @CentsField({ least: 1, most: MOST_CENTS }) amountCents: number;
+  @OptionalTextField(500) note?: string | null;
+  @ListOf(() => ApplicationDto, { most: 100 }, { optional: true }) applications?: ApplicationDto[];
+}
+
+export class PaymentListQuery extends ListQuery {
+  @IdField({ optional: true }) sellerId?: string;
+  @IdField({ optional: true }) payerId?: string;
+  @IdField({ optional: true }) invoiceId?: string;
+  @ChoiceField([...METHODS, 'opening'], { optional: true }) method?: PaymentMethod;
+}
+
+export interface ApplicationView {
+  id: string;
+  invoiceId: string;
+  invoiceNumber: string;
+  amountCents: number;
+  appliedOn: string;
+  takenBack: boolean;
+}
+
+export interface PaymentView {
+  id: string;
+  number: string;
+  sellerId: string;
+  sellerName: string;
+  payerId: string;
+  payerName: string;
+  receivedOn: string;
+  method: PaymentMethod;
+  reference: string | null;
+  amountCents: number;
+  note: string | null;
+  appliedCents: number;
+  unappliedCents: number;
+  recordedAt: string;
+  applications: ApplicationView[];
+}
