@@ -9,6 +9,10 @@ import { GameParticipant } from './game-participant.entity.ts';
 import { GameReader } from './game-reader.service.ts';
 import { GameService } from './game.service.ts';
 import { GameTeams } from './game-teams.service.ts';
+import { RosterImportController } from './import.controller.ts';
+import { RosterImport } from './import-rosters.service.ts';
+import { ScheduleImport } from './import-schedule.service.ts';
+import { ImportedPlaces } from './imported-places.service.ts';
 import { NightController } from './night.controller.ts';
 import { Night } from './night.entity.ts';
 import { NightService } from './night.service.ts';
@@ -62,6 +66,9 @@ const services = [
   GameService,
   GameChange,
   NightService,
+  ImportedPlaces,
+  RosterImport,
+  ScheduleImport,
 ];
 
 @Module({
@@ -74,6 +81,7 @@ const services = [
     GameController,
     NightController,
     ProfileController,
+    RosterImportController,
   ],
   providers: services,
   exports: services,

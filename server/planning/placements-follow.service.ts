@@ -1,0 +1,40 @@
+import { Inject, Injectable } from '@nestjs/common';
+import { In } from 'typeorm';
+import { UnitOfWork } from '../platform/database/unit-of-work.ts';
+import { Placement } from './placement.entity.ts';
+
+/** Where a placement that nobody has logged stands, and the latest night of its game. */
+interface Standing {
+  id: string;
+  nightId: string;
+  isCancelled: boolean;
+  latestNightId: string | null;
+}
+
+const STANDING = `select placement.id, placement.night_id as "nightId", game.status = 'cancelled' as "isCancelled",
+    (select night.id from game_night join night on night.department_id = $1 and night.id = game_night.night_id
+      where game_night.department_id = $1 and game_night.game_id = game.id order by night.held_on desc, night.id desc limit 1) as "latestNightId"
+  from placement join game on game.department_id = placement.department_id and game.id = placement.game_id
+  where placement.department_id = $1 and placement.game_id = any($2::uuid[])
+    and not exists (select 1 from log_entry where log_entry.department_id = $1 and log_entry.placement_id = placement.id)`;
+
+/** Planned reads go where their game goes; those of a game that is not held any more are gone. What was logged stays. */
+@Injectable()
+export class PlacementsFollow {
+  constructor(@Inject(UnitOfWork) private readonly work: UnitOfWork) {}
+
+  async follow(gameIds: readonly string[]): Promise<void> {
+    const standing = await this.work.sql<Standing>(STANDING, [gameIds]);
+    const gone = standing.filter((one) => one.isCancelled || one.latestNightId === null).map((one) => one.id);
+    if (gone.length > 0) await this.work.remove(Placement, { id: In(gone) });
+    for (const { id, nightId, latestNightId } of standing) {
+      if (!gone.includes(id) && latestNightId !== nightId) await this.work.update(Placement, id, null, { nightId: latestNightId! });
+    }
+  }
+
+  /** Before a game leaves the schedule for good. */
+  async drop(gameId: string): Promise<void> {
+    const standing = await this.work.sql<Standing>(STANDING, [[gameId]]);
+    if (standing.length > 0) await this.work.remove(Placement, { id: In(standing.map((one) => one.id)) });
+  }
+}
