@@ -11,11 +11,14 @@ import { ContractViews } from './contract-view.service.ts';
 import { ContractController } from './contract.controller.ts';
 import { Contract } from './contract.entity.ts';
 import { ContractService } from './contract.service.ts';
+import { ContractsThereReader } from './contracts-there.service.ts';
 import { CopyVersion } from './copy-version.entity.ts';
 import { CopyController } from './copy.controller.ts';
 import { Copy } from './copy.entity.ts';
 import { CopyService } from './copy.service.ts';
 import { CoveredGames } from './covered-games.service.ts';
+import { ContractImportController } from './import-contracts.controller.ts';
+import { ContractImport } from './import-contracts.service.ts';
 import { PayerController } from './payer.controller.ts';
 import { Payer } from './payer.entity.ts';
 import { PayerService } from './payer.service.ts';
@@ -42,13 +45,13 @@ export const sponsorshipEntities = [
 ];
 
 const nouns = [SponsorCategoryService, SponsorService, SellerService, PayerService, ReadKindService, RateCardLineService, CopyService];
-const contracts = [ContractRecords, ContractViews, ContractService, ContractSigning, ContractHappenings, CoveredGames, TermLedger];
+const contracts = [ContractRecords, ContractViews, ContractService, ContractSigning, ContractHappenings, CoveredGames, TermLedger, ContractsThereReader, ContractImport];
 
 @Module({
   imports: [LedgerModule],
   controllers: [
     SponsorCategoryController, SponsorController, SellerController, PayerController, ReadKindController, RateCardLineController,
-    ContractController, ContractHappeningsController, CopyController,
+    ContractController, ContractHappeningsController, CopyController, ContractImportController,
   ],
   providers: [...nouns, ...contracts],
   exports: [...nouns, ...contracts],
