@@ -57,12 +57,16 @@ function columnOf<Column extends string>(heading: string, columns: Columns<Colum
   return known.find(([column, names]) => foldedText(column) === plain || names.some((name) => foldedText(name) === plain))?.[0] ?? null;
 }
 
+/** Letters that Unicode does not take apart into a plain letter and its mark, as lists without accents write them. */
+const PLAIN_LETTERS: Readonly<Record<string, string>> = { ł: 'l', đ: 'd', ð: 'd', ø: 'o', ß: 'ss', æ: 'ae', œ: 'oe', ı: 'i', þ: 'th', ħ: 'h' };
+
 /** Text as it is compared: small letters and digits, without accents, signs and doubled spaces. */
 export function foldedText(text: string): string {
   return text
     .normalize('NFD')
     .replace(/\p{M}/gu, '')
     .toLowerCase()
+    .replace(/[łđðøßæœıþħ]/g, (letter) => PLAIN_LETTERS[letter]!)
     .replace(/[^\p{L}\p{N}@#]+/gu, ' ')
     .trim();
 }
