@@ -71,6 +71,7 @@ export class InvoiceViews {
       .add('invoice.contract_id = ?', query.contractId)
       .add('invoice.sponsor_id = ?', query.sponsorId)
       .add(`${STATE} = ?`, query.state)
+      .when(query.unpaid, `${STATE} in ('open', 'partlyPaid', 'overdue')`)
       .add('(invoice.number ilike ? or payer.name ilike ? or sponsor.name ilike ?)', contains(query.q));
     const [count] = await this.work.sql<{ total: number }>(`select count(*) as total ${FROM} where ${on.where}`, on.parameters);
     const sorted = { ...query, sort: query.sort ?? '-issuedOn' };

@@ -1,6 +1,6 @@
 import type { InvoiceState } from '../domain/billing/invoice.ts';
 import { ChoiceField, DayField, IdField, TextField } from '../platform/http/fields.ts';
-import { ListQuery } from '../platform/http/lists.ts';
+import { ListQuery, QueryFlag } from '../platform/http/lists.ts';
 
 const OPEN = { optional: true, nullable: true };
 
@@ -27,6 +27,8 @@ export class InvoiceListQuery extends ListQuery {
   @IdField({ optional: true }) payerId?: string;
   @IdField({ optional: true }) contractId?: string;
   @IdField({ optional: true }) sponsorId?: string;
+  /** open, partly paid or overdue */
+  @QueryFlag() unpaid?: boolean;
 }
 
 export interface InvoiceLineView {

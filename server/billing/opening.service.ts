@@ -60,8 +60,22 @@ export class OpeningService {
     const { sellerId, payerId, sponsorId } = contract;
     const snapshot = snapshotOf({ ...parties, taxBasisPoints: 0 }, { number, issuedOn: asOf, dueOn: fallsDueOn, lines, amounts, note: 'Taken over from the books before the start.' });
     await this.work.insert(Invoice, {
-      ...{ id: invoiceId, kind: 'opening', number, fiscalYear, seriesNumber, sellerId, payerId, sponsorId, contractId: contract.id, termId: term.id },
-      ...{ purchaseOrderNumber: contract.purchaseOrderNumber, issuedOn: asOf, dueOn: fallsDueOn, ...amounts, taxBasisPoints: 0, eventId },
+      id: invoiceId,
+      kind: 'opening',
+      number,
+      fiscalYear,
+      seriesNumber,
+      sellerId,
+      payerId,
+      sponsorId,
+      contractId: contract.id,
+      termId: term.id,
+      purchaseOrderNumber: contract.purchaseOrderNumber,
+      issuedOn: asOf,
+      dueOn: fallsDueOn,
+      ...amounts,
+      taxBasisPoints: 0,
+      eventId,
       snapshot: snapshot as never,
       issuedByPersonId: this.work.personId,
     });

@@ -26,7 +26,11 @@ export class StatementService {
       const { eventId, occurredOn, bookedOn, commitmentId } = row;
       return {
         id: `${eventId}-${commitmentId}`,
-        ...{ eventId, occurredOn, bookedOn, sentence, commitmentId },
+        eventId,
+        occurredOn,
+        bookedOn,
+        sentence,
+        commitmentId,
         readKindName: kinds.get(commitmentId) ?? null,
         reads: changed<ReadAccount>(row, READ_ACCOUNT_NAMES),
         after: after<ReadAccount>(row, READ_ACCOUNT_NAMES),
