@@ -1,17 +1,2 @@
-export interface AuditRow {
-  id: string;
-  tableName: string;
-  rowId: string;
-  action: 'insert' | 'update' | 'delete';
-  fields: string[];
-  personName: string | null;
-  recordedAt: string;
-}
-
-export interface Seal {
-  id: string;
-  number: number;
-  rowCount: number;
-  head: string;
-  recordedAt: string;
-}
+export type { AuditView as AuditRow } from '../../server/access/audit.service.ts';
+export type { SealView as Seal } from '../../server/access/seal.service.ts';

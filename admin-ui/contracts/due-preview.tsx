@@ -4,21 +4,9 @@ import { moneyText } from '../format/money.ts';
 import { Rows } from '../lists/rows.tsx';
 import { Reading } from '../show/reading.tsx';
 import { numberText } from '../words/count.ts';
+import type { Due } from '../invoices/types.ts';
 
-export interface DueLine {
-  description: string;
-  quantity: number;
-  unitCents: number | null;
-  amountCents: number;
-}
-
-export interface Due {
-  lines: DueLine[];
-  netCents: number;
-  taxCents: number;
-  grossCents: number;
-  why: string | null;
-}
+type DueLine = Due['lines'][number];
 
 /** What an invoice would hold. */
 export function DuePreview({ due }: { due: UseQueryResult<Due, Error> }) {

@@ -6,7 +6,8 @@ import { FormGrid } from '../forms/form-grid.tsx';
 import { today } from '../format/day.ts';
 import { DayInput } from '../inputs/day-input.tsx';
 import { useWatch } from 'react-hook-form';
-import { DuePreview, type Due } from './due-preview.tsx';
+import type { Due } from '../invoices/types.ts';
+import { DuePreview } from './due-preview.tsx';
 import type { Contract } from './types.ts';
 
 function Preview({ contract }: { contract: Contract }) {

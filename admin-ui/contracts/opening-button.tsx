@@ -1,9 +1,11 @@
+import { only } from '../api/changes.ts';
 import { CommandButton } from '../forms/command-button.tsx';
 import { FormGrid } from '../forms/form-grid.tsx';
 import { today } from '../format/day.ts';
 import { CountInput } from '../inputs/count-input.tsx';
 import { DayInput } from '../inputs/day-input.tsx';
 import { MoneyInput } from '../inputs/money-input.tsx';
+import { WordsInput } from '../inputs/words-input.tsx';
 import type { Contract } from './types.ts';
 
 /** For a department that starts in mid-season: what was given, billed and paid before. */
@@ -21,11 +23,16 @@ export function OpeningButton({ contract }: { contract: Contract }) {
         billedCents: values['billedCents'] ?? 0,
         paidCents: values['paidCents'] ?? 0,
         asOf: values['asOf'],
+        ...only(values, 'signedOn', 'signedByName'),
       })}
       confirmLabel="Sign with these figures"
       success="The contract is signed with its opening position."
     >
-      <DayInput source="asOf" label="As of" required />
+      <FormGrid>
+        <DayInput source="signedOn" label="Signed on" helperText="Empty: the day below" />
+        <WordsInput source="signedByName" label="Who signed for the sponsor" longest={120} />
+      </FormGrid>
+      <DayInput source="asOf" label="Figures as of" required />
       {commitments.map((one, place) => <CountInput key={one.id} source={`given.${place}`} label={`${one.readKindName}: reads given before`} required />)}
       <FormGrid>
         <MoneyInput source="billedCents" label="Billed before" required />

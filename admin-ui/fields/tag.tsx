@@ -9,7 +9,7 @@ const COLOURS: Record<Mood, string> = { good: 'success.main', care: 'warning.mai
 /** A state in words with a mark, so that it can be read without colours. */
 export function Tag({ mood, children }: { mood: Mood; children: ReactNode }) {
   return (
-    <Box component="span" sx={{ color: COLOURS[mood], fontWeight: 600, whiteSpace: 'nowrap' }}>
+    <Box component="span" sx={{ color: COLOURS[mood], fontWeight: 600 }}>
       {MARKS[mood] && <span aria-hidden="true">{MARKS[mood]} </span>}
       {children}
     </Box>

@@ -34,6 +34,7 @@ export function PlanView({ plan, working, onConfirm }: Props) {
   return (
     <Section title={plan.done ? 'What was done' : 'What would happen'}>
       <Figures figures={ORDER.map((action) => ({ label: WORDS[action][plan.done ? 1 : 0], value: numberText(plan.summary[action] ?? 0) }))} />
+      {plan.ignoredHeadings.length > 0 && <Alert severity="info" icon={false} sx={{ mb: 1 }}>These columns mean nothing here and are left out: {plan.ignoredHeadings.join(', ')}.</Alert>}
       {plan.done && <Alert severity="success" icon={false} role="status">The file is written.</Alert>}
       {failed && <Alert severity="error" role="alert">{failed}</Alert>}
       {!plan.done && writes === 0 && <Alert severity="info" icon={false}>There is nothing to write. {plan.summary.refuse > 0 ? 'Mend the refused rows in the file and read it again.' : 'Everything in the file is here already.'}</Alert>}
@@ -48,10 +49,9 @@ export function PlanView({ plan, working, onConfirm }: Props) {
         rows={plan.rows}
         keyOf={(row, place) => `${row.line} ${place}`}
         columns={[
-          { label: 'Row', show: (row) => `Row ${row.line}` },
+          { label: 'Row', show: (row) => (row.line === null ? 'Not in the file' : `Row ${row.line}`) },
           { label: 'What', show: (row) => <Tag mood={WORDS[row.action]?.[2] ?? 'plain'}>{WORDS[row.action]?.[plan.done ? 1 : 0] ?? row.action}</Tag> },
-          { label: 'Which', show: (row) => row.sentence },
-          { label: 'Why', show: (row) => row.reason ?? '–' },
+          { label: 'Which and why', show: (row) => row.sentence },
         ]}
       />
     </Section>

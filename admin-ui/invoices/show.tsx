@@ -11,6 +11,7 @@ import { ShowPage } from '../show/show-page.tsx';
 import { numberText } from '../words/count.ts';
 import { InvoicePdf } from './pdf-link.tsx';
 import { RecordPaymentLink } from './record-payment-link.tsx';
+import { PaidBy } from './paid-by.tsx';
 import { InvoiceState } from './state.tsx';
 import type { Invoice, InvoiceLine } from './types.ts';
 import { VoidButton } from './void-button.tsx';
@@ -44,10 +45,11 @@ export const InvoiceShow = () => (
               ['Seller of record', <Go key="seller" resource="sellers" id={invoice.sellerId}>{invoice.sellerName}</Go>],
               ['Payer', <Go key="payer" resource="payers" id={invoice.payerId}>{invoice.payerName}</Go>],
               ['Sponsor', invoice.sponsorId && <Go key="sponsor" resource="sponsors" id={invoice.sponsorId}>{invoice.sponsorName}</Go>],
-              ['Contract', invoice.contractId && <Go key="contract" resource="contracts" id={invoice.contractId}>{invoice.contractNumber ?? 'Contract'}</Go>],
+              ['Contract', invoice.contractId && <Go key="contract" resource="contracts" id={invoice.contractId}>{[invoice.contractNumber, invoice.contractTitle].filter(Boolean).join(', ') || 'Contract'}</Go>],
               ['Purchase order', invoice.purchaseOrderNumber],
               ['Issued', dayText(invoice.issuedOn)],
               ['Due', dayText(invoice.dueOn)],
+              ['Voided', invoice.voidedOn && `${dayText(invoice.voidedOn)}: ${invoice.voidReason}`],
             ]}
           />
         </Section>
@@ -67,6 +69,7 @@ export const InvoiceShow = () => (
           </Box>
           <Box component="p" sx={{ color: 'text.secondary' }}>Local rules and the business office decide about sales tax.</Box>
         </Section>
+        <PaidBy invoice={invoice} />
       </>
     )}
   </ShowPage>

@@ -1,4 +1,5 @@
 import { useRecordContext } from 'react-admin';
+import { dayText } from '../format/day.ts';
 import { FormGrid } from '../forms/form-grid.tsx';
 import { EditPage } from '../forms/record-form.tsx';
 import { ClockInput } from '../inputs/clock-input.tsx';
@@ -22,7 +23,7 @@ function Fields() {
 }
 
 export const NightEdit = () => (
-  <EditPage title={(night: Night) => `Change ${night.title}`}>
+  <EditPage title={(night: Night) => `Change the night of ${dayText(night.heldOn, 'weekday')}`} expand={(night: Night) => ({ ...night, title: night.ownTitle })}>
     <Fields />
   </EditPage>
 );

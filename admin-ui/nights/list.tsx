@@ -12,7 +12,7 @@ export const NightList = () => (
   <ListPage<Night>
     title="Nights"
     sort={{ field: 'heldOn', order: 'ASC' }}
-    filters={[<DateInput key="from" source="from" label="From" alwaysOn helperText={false} />, choiceFilter('state', 'State', NIGHT_STATES)]}
+    filters={[<DateInput key="from" source="from" label="From" size="medium" margin="dense" alwaysOn helperText={false} />, choiceFilter('state', 'State', NIGHT_STATES)]}
     filterDefaults={{ from: today() }}
     empty="A night is one program at one venue on one day. It is made by itself when you add or import a home game."
     columns={[

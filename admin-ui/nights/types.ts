@@ -1,53 +1,5 @@
-export interface NightGame {
-  id: string;
-  label: string;
-  level: string;
-  startsAtShown: string;
-  status: string;
-}
-
-export interface PersonOfNight {
-  id?: string;
-  role: string;
-  name: string;
-  sayAs: string | null;
-  arrivesAt: string | null;
-  note: string | null;
-}
-
-export interface Night {
-  id: string;
-  version: number;
-  heldOn: string;
-  venueId: string;
-  floorId: string | null;
-  title: string;
-  doorsAt: string | null;
-  note: string | null;
-  venueName: string;
-  floorName: string | null;
-  games: NightGame[];
-  state: 'open' | 'signedOff';
-  packetIssued: number | null;
-  packetOutOfDate: boolean;
-  readiness: { ready: boolean; missing: string[] };
-  placementCount: number;
-  people?: PersonOfNight[];
-}
-
-export interface Placement {
-  id: string;
-  commitmentId: string;
-  gameId: string;
-  windowKey: string;
-  place: number;
-  isPinned: boolean;
-  sponsorName: string;
-  sponsorId?: string;
-  contractId?: string;
-  readKindName: string;
-  gameLabel?: string;
-}
+export type { PlacementView as Placement } from '../../server/planning/placement.dto.ts';
+export type { GameOfNightView as NightGame, NightView as Night, PersonOfNightView as PersonOfNight } from '../../server/season/night.dto.ts';
 
 export interface LogEntryView {
   id: string;

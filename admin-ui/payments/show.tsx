@@ -15,8 +15,6 @@ import type { Application, Payment } from './types.ts';
 
 function Applications({ payment }: { payment: Payment }) {
   const all = payment.applications ?? [];
-  const gone = new Set(all.flatMap((one) => (one.takesBackApplicationId ? [one.takesBackApplicationId] : [])));
-  const stands = (one: Application) => one.amountCents > 0 && !one.takenBack && !gone.has(one.id);
   if (all.length === 0) return <EmptyList>Not applied to an invoice yet. Until then it waits as the payer’s credit.</EmptyList>;
   return (
     <Rows<Application>
@@ -26,7 +24,7 @@ function Applications({ payment }: { payment: Payment }) {
         { label: 'Invoice', show: (one) => <Go resource="invoices" id={one.invoiceId}>{one.invoiceNumber}</Go> },
         { label: 'On', show: (one) => dayText(one.appliedOn) },
         { label: 'Amount', numeric: true, show: (one) => moneyText(one.amountCents) },
-        { label: 'Change', show: (one) => stands(one) && iMay('payments', 'edit') ? <TakeBackButton application={one} /> : one.amountCents < 0 ? 'Taken back' : '–' },
+        { label: 'Change', show: (one) => one.takenBack || one.amountCents < 0 ? 'Taken back' : iMay('payments', 'edit') ? <TakeBackButton application={one} /> : '–' },
       ]}
     />
   );

@@ -1,9 +1,1 @@
-export interface Person {
-  id: string;
-  version: number;
-  personId?: string;
-  name: string;
-  email: string;
-  sayAs: string | null;
-  roles: string[];
-}
+export type { PersonView as Person } from '../../server/access/person.dto.ts';

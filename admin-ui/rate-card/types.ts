@@ -1,10 +1,1 @@
-export interface RateCardLine {
-  id: string;
-  version: number;
-  seasonId: string;
-  seasonName?: string;
-  readKindId: string | null;
-  readKindName: string | null;
-  benefitName: string | null;
-  priceCents: number;
-}
+export type { RateCardLineView as RateCardLine } from '../../server/sponsorship/rate-card-line.dto.ts';

@@ -1,10 +1,1 @@
-export interface ReadKind {
-  id: string;
-  version: number;
-  name: string;
-  timing: 'scheduled' | 'onOccurrence';
-  windows: string[];
-  defaultSeconds: number;
-  sponsorsPerGame: number;
-  occurrence: string | null;
-}
+export type { ReadKindView as ReadKind } from '../../server/sponsorship/read-kind.dto.ts';

@@ -1,13 +1,1 @@
-export interface School {
-  id: string;
-  version: number;
-  name: string;
-  shortName: string;
-  nickname: string;
-  sayAs: string | null;
-  isOurs: boolean;
-  firstColour: string;
-  secondColour: string;
-  accountCode: string | null;
-  outsideId: string | null;
-}
+export type { SchoolView as School } from '../../server/season/school.dto.ts';

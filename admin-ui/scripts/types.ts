@@ -1,11 +1,1 @@
-export interface Script {
-  id: string;
-  version: number;
-  moment: string;
-  sport: string | null;
-  language: 'en' | 'es';
-  title: string;
-  text: string;
-  isOn: boolean;
-  place: number;
-}
+export type { ScriptView as Script } from '../../server/packet/script.dto.ts';

@@ -1,8 +1,1 @@
-export interface Season {
-  id: string;
-  version: number;
-  name: string;
-  sport: string;
-  startsOn: string;
-  endsOn: string;
-}
+export type { SeasonView as Season } from '../../server/season/season.dto.ts';

@@ -29,7 +29,7 @@ export function SponsorFields() {
         </FormGrid>
         <WordsInput source="nextStep" label="Next step" longest={300} />
         <WordsInput source="note" label="Note" longest={2000} lines={3} />
-        <WordsInput source="outsideId" label="Id in the file you import" longest={80} />
+        <WordsInput source="outsideId" label="Id in the file you import" longest={60} />
       </FormPart>
     </>
   );

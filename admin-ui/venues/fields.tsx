@@ -1,4 +1,5 @@
 import { ArrayInput, SimpleFormIterator } from 'react-admin';
+import { AddRow } from '../forms/add-row.tsx';
 import { FormGrid, FormPart } from '../forms/form-grid.tsx';
 import { FlagInput } from '../inputs/flag-input.tsx';
 import { WordsInput } from '../inputs/words-input.tsx';
@@ -14,7 +15,7 @@ export function VenueFields() {
       <FlagInput source="isOurs" label="This is one of our venues" defaultValue />
       <FormPart title="Floors" why="A floor holds one game at a time. Give it the name people use: the Perch, East court.">
         <ArrayInput source="floors" label={false} helperText={false}>
-          <SimpleFormIterator inline disableReordering fullWidth>
+          <SimpleFormIterator addButton={<AddRow label="Add a floor" />} inline disableReordering fullWidth>
             <WordsInput source="name" label="Floor" longest={80} required />
           </SimpleFormIterator>
         </ArrayInput>

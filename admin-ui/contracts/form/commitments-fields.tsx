@@ -1,4 +1,5 @@
 import { ArrayInput, SimpleFormIterator } from 'react-admin';
+import { AddRow } from '../../forms/add-row.tsx';
 import { FormPart } from '../../forms/form-grid.tsx';
 import { CommitmentFields } from './commitment-fields.tsx';
 
@@ -6,7 +7,7 @@ export function CommitmentsFields() {
   return (
     <FormPart title="Reads promised" why="Each line promises reads of one kind. The price of the term is shared over the lines by their rate-card prices.">
       <ArrayInput source="commitments" label={false} helperText={false}>
-        <SimpleFormIterator disableReordering fullWidth sx={{ '& .RaSimpleFormIterator-line': { py: 2 } }}>
+        <SimpleFormIterator addButton={<AddRow label="Add a line of reads" />} disableReordering fullWidth sx={{ '& .RaSimpleFormIterator-line': { py: 2 } }}>
           <CommitmentFields />
         </SimpleFormIterator>
       </ArrayInput>

@@ -13,7 +13,7 @@ import { TermFields } from './term-fields.tsx';
 export function ContractFields() {
   return (
     <>
-      <WordsInput source="title" label="Title" longest={160} required helperText="Juniper & Pike Hardware, game balls 2026–27" />
+      <WordsInput source="title" label="Title" longest={120} required helperText="Juniper & Pike Hardware, game balls 2026–27" />
       <FormGrid columns={3}>
         <PickInput source="sponsorId" reference="sponsors" label="Sponsor" required />
         <PickInput source="sellerId" reference="sellers" label="Seller of record" required />
@@ -28,7 +28,7 @@ export function ContractFields() {
         <FormGrid>
           <ChoiceInput source="cancelledGamePolicy" label="When a game is cancelled" choices={POLICIES} defaultValue="credit" required />
           <WordsInput source="purchaseOrderNumber" label="Purchase order number" longest={60} />
-          <WordsInput source="outsideId" label="Id in the file you import" longest={80} />
+          <WordsInput source="outsideId" label="Id in the file you import" longest={60} />
         </FormGrid>
         <FlagInput source="isInKind" label="Paid in goods, not in money" defaultValue={false} />
         <WordsInput source="note" label="Note" longest={2000} lines={3} />

@@ -28,7 +28,7 @@ export function BankShotForm({ games, add, busy }: { games: readonly GameSheet[]
         {[game.home, game.visitors].map((team) => <MenuItem key={team.teamId} value={team.teamId}>{team.schoolName} {team.nickname}</MenuItem>)}
       </TextField>
       <TextField label="Shooter’s number" value={number} onChange={(event) => setNumber(event.target.value)} error={number !== '' && !known} helperText={number !== '' && !known ? 'One to three digits.' : ''} slotProps={{ htmlInput: { inputMode: 'numeric', maxLength: 3 } }} sx={{ flex: '0 1 170px', width: 'auto' }} />
-      <Button type="submit" variant="contained" disabled={busy || !known} sx={{ minHeight: 56 }}>Log the bank shot</Button>
+      <Button type="submit" variant="contained" disabled={busy || !known} sx={{ minHeight: 56, mt: 1 }}>Log the bank shot</Button>
     </Box>
   );
 }
