@@ -15,6 +15,8 @@ import { LedgerModule, ledgerEntities } from './ledger/ledger.module.ts';
 import { PlanningModule, planningEntities } from './planning/planning.module.ts';
 import { SponsorshipModule, sponsorshipEntities } from './sponsorship/sponsorship.module.ts';
 import { BillingModule, billingEntities } from './billing/billing.module.ts';
+import { PacketModule, packetEntities } from './packet/packet.module.ts';
+import { ReportsModule } from './reports/reports.module.ts';
 import { SeasonModule, seasonEntities } from './season/season.module.ts';
 
 /** The rooms of the house, lowest first. */
@@ -25,7 +27,7 @@ export class AppModule {
       module: AppModule,
       imports: [
         PlatformModule.with(config, log),
-        DatabaseModule.holding([IdempotencyRecord, ...accessEntities, ...ledgerEntities, ...seasonEntities, ...sponsorshipEntities, ...billingEntities, ...planningEntities]),
+        DatabaseModule.holding([IdempotencyRecord, ...accessEntities, ...ledgerEntities, ...seasonEntities, ...sponsorshipEntities, ...billingEntities, ...planningEntities, ...packetEntities]),
         TypesettingModule,
         AccessModule,
         LedgerModule,
@@ -33,6 +35,8 @@ export class AppModule {
         SponsorshipModule,
         BillingModule,
         PlanningModule,
+        PacketModule,
+        ReportsModule,
       ],
       providers: [
         { provide: APP_GUARD, useClass: VisitorGuard },

@@ -1,4 +1,7 @@
-import type { NightSummary } from './home-nights.ts';
+import type { PaperState } from '../packet/packet.dto.ts';
+import type { NightView } from '../season/night.dto.ts';
+
+export type HomeNightView = Omit<NightView, keyof PaperState> & PaperState;
 
 export interface BehindView {
   contractId: string;
@@ -27,22 +30,26 @@ export interface RecentView {
   at: string;
   who: string | null;
   sentence: string;
-  link: { resource: string; id: string } | null;
+  link: { resource: 'nights' | 'invoices' | 'payments' | 'contracts' | 'games'; id: string };
+}
+
+/** Sums over all signed contracts; the amounts are null for those who do not see money. */
+export interface HomeFigures {
+  signedCents: number | null;
+  earnedCents: number | null;
+  billedCents: number | null;
+  receivableCents: number | null;
+  promisedReads: number;
+  givenReads: number;
+  owedReads: number;
+  loggedNotSignedOff: number;
 }
 
 export interface HomeView {
   today: string;
-  nights: NightSummary[];
+  nights: HomeNightView[];
   behind: BehindView[];
   unpaid: UnpaidView[];
   recent: RecentView[];
-  figures: {
-    signedCents: number;
-    earnedCents: number;
-    billedCents: number;
-    receivableCents: number;
-    promisedReads: number;
-    givenReads: number;
-    owedReads: number;
-  };
+  figures: HomeFigures;
 }

@@ -1,0 +1,100 @@
+import { Inject, Injectable } from '@nestjs/common';
+import { DepartmentService } from '../access/department.service.ts';
+import { InvoiceViews } from '../billing/invoice-view.service.ts';
+import { mayUse } from '../domain/access/rights.ts';
+import type { Role } from '../domain/access/rights.ts';
+import { daysBetween } from '../domain/day.ts';
+import type { Day } from '../domain/day.ts';
+import { PacketService } from '../packet/packet.service.ts';
+import type { PaperState } from '../packet/packet.dto.ts';
+import { NightService } from '../season/night.service.ts';
+import { ContractViews } from '../sponsorship/contract-view.service.ts';
+import type { ContractView } from '../sponsorship/contract-view.ts';
+import type { BehindView, HomeFigures, HomeNightView, HomeView, UnpaidView } from './home.dto.ts';
+import { RecentService } from './recent.service.ts';
+
+const NIGHTS_SHOWN = 5;
+const LINES_SHOWN = 10;
+const NO_PAPER: PaperState = { packetIssued: null, packetOutOfDate: false, readiness: { ready: false, missing: [] }, placementCount: 0 };
+
+/** The first screen: four questions, each answered by the room that knows. */
+@Injectable()
+export class HomeService {
+  constructor(
+    @Inject(DepartmentService) private readonly departments: DepartmentService,
+    @Inject(NightService) private readonly nights: NightService,
+    @Inject(PacketService) private readonly packets: PacketService,
+    @Inject(ContractViews) private readonly contracts: ContractViews,
+    @Inject(InvoiceViews) private readonly invoices: InvoiceViews,
+    @Inject(RecentService) private readonly recent: RecentService,
+  ) {}
+
+  async show(roles: readonly Role[]): Promise<HomeView> {
+    const today = await this.departments.today();
+    const seesMoney = mayUse(roles, 'see money');
+    const { data: contracts } = await this.contracts.list({ state: 'signed', perPage: 500 });
+    return {
+      today,
+      nights: await this.nextNights(today),
+      behind: behindOf(contracts),
+      unpaid: seesMoney ? await this.unpaid(today) : [],
+      recent: await this.recent.list(LINES_SHOWN, seesMoney),
+      figures: figuresOf(contracts, seesMoney),
+    };
+  }
+
+  private async nextNights(today: Day): Promise<HomeNightView[]> {
+    const { data } = await this.nights.list({ from: today, state: 'open', sort: 'heldOn', perPage: NIGHTS_SHOWN });
+    const paper = await this.packets.paperOf(data.map((night) => night.id));
+    return data.map((night) => ({ ...night, ...(paper.get(night.id) ?? NO_PAPER) }));
+  }
+
+  private async unpaid(today: Day): Promise<UnpaidView[]> {
+    const { data } = await this.invoices.list({ unpaid: true, sort: 'dueOn', perPage: LINES_SHOWN });
+    return data.map((invoice) => ({
+      invoiceId: invoice.id,
+      number: invoice.number,
+      sponsorName: invoice.sponsorName ?? invoice.payerName,
+      balanceCents: invoice.balanceCents,
+      dueOn: invoice.dueOn,
+      daysPastDue: daysBetween(invoice.dueOn as Day, today),
+    }));
+  }
+}
+
+/** The furthest behind first. */
+function behindOf(contracts: readonly ContractView[]): BehindView[] {
+  return contracts
+    .flatMap((contract) =>
+      contract.commitments.map(({ id, readKindName, standing }) => ({
+        contractId: contract.id,
+        contractTitle: contract.title,
+        sponsorName: contract.sponsorName,
+        commitmentId: id,
+        readKindName,
+        promised: standing.promised,
+        given: standing.given,
+        owed: standing.owed,
+        expectedByNow: standing.expectedByNow,
+        behindBy: standing.behind,
+      })),
+    )
+    .filter((line) => line.behindBy > 0)
+    .sort((one, other) => other.behindBy - one.behindBy)
+    .slice(0, LINES_SHOWN);
+}
+
+function figuresOf(contracts: readonly ContractView[], seesMoney: boolean): HomeFigures {
+  const sum = (of: (standing: ContractView['standing']) => number) => contracts.reduce((total, { standing }) => total + of(standing), 0);
+  const money = (of: (standing: ContractView['standing']) => number) => (seesMoney ? sum(of) : null);
+  return {
+    signedCents: money((standing) => standing.priceCents),
+    earnedCents: money((standing) => standing.earnedCents),
+    billedCents: money((standing) => standing.billedCents),
+    receivableCents: money((standing) => standing.receivableCents),
+    promisedReads: sum((standing) => standing.promised),
+    givenReads: sum((standing) => standing.given),
+    owedReads: sum((standing) => standing.owed),
+    loggedNotSignedOff: sum((standing) => standing.loggedNotSignedOff),
+  };
+}
