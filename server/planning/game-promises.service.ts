@@ -10,6 +10,7 @@ import { UnitOfWork } from '../platform/database/unit-of-work.ts';
 import { CoveredGames, coveredBy } from '../sponsorship/covered-games.service.ts';
 import type { CommitmentOfTerm, GameOfSeason } from '../sponsorship/covered-games.service.ts';
 import { TermLedger } from '../sponsorship/term-ledger.service.ts';
+import { MemoIssue } from './memo-issue.service.ts';
 
 interface SignedByGame extends CommitmentOfTerm {
   termId: string;
@@ -57,6 +58,7 @@ export class GamePromises {
     @Inject(UnitOfWork) private readonly work: UnitOfWork,
     @Inject(CoveredGames) private readonly covered: CoveredGames,
     @Inject(TermLedger) private readonly ledger: TermLedger,
+    @Inject(MemoIssue) private readonly memos: MemoIssue,
   ) {}
 
   async before(seasonIds: readonly string[]): Promise<CalendarBefore> {
@@ -75,7 +77,9 @@ export class GamePromises {
       const ofTerm = changes.filter((change) => change.commitment.termId === termId);
       const happenings = [...addedIn(ofTerm), ...calledOffIn(ofTerm, position), ...movedIn(ofTerm, position)];
       if (happenings.length === 0) continue;
-      await this.ledger.happen(termId, happenings.map((happening) => ({ happening, because: { cause: 'game', causeId: gameId, occurredOn } })));
+      const because = { cause: 'game', causeId: gameId, occurredOn };
+      const booked = await this.ledger.happen(termId, happenings.map((happening) => ({ happening, because })));
+      await this.memos.issue(ofTerm[0]!.commitment.contractId, happenings, booked, occurredOn);
     }
   }
 }
