@@ -54,8 +54,20 @@ export class MemoIssue {
            net_cents, tax_cents, gross_cents, snapshot, event_id, issued_by_person_id)
          values ($1, $2, $3, $4, $5, $6, $7, $8, $9, $10, $11, $12, $13, $14, $15)`,
         [
-          ...[memoId, number, fiscalYear, seriesNumber, sellerId, payerId, first.invoiceId, issuedOn],
-          ...[netCents, taxCents, netCents + taxCents, JSON.stringify(snapshot), booked.eventIds[place] ?? null, this.work.scope.personId],
+          memoId,
+          number,
+          fiscalYear,
+          seriesNumber,
+          sellerId,
+          payerId,
+          first.invoiceId,
+          issuedOn,
+          netCents,
+          taxCents,
+          netCents + taxCents,
+          JSON.stringify(snapshot),
+          booked.eventIds[place] ?? null,
+          this.work.scope.personId,
         ],
       );
     }

@@ -132,9 +132,14 @@ function byGame<Of extends { gameId: string }>(rows: readonly Of[]): Map<string,
   return found;
 }
 
+function teamView(participant: ParticipantView & { gameId: string }): ParticipantView {
+  const { gameId: _, ...view } = participant;
+  return view;
+}
+
 function viewOf(row: Row, participants: readonly (ParticipantView & { gameId: string })[], nights: readonly NightOfGame[], start: ShownStart | undefined): GameView {
   const last = nights.at(-1);
-  const teams = participants.map(({ gameId: _, ...one }) => one);
+  const teams = participants.map(teamView);
   return {
     ...row,
     participants: teams,

@@ -54,7 +54,7 @@ export class NightService {
     const [view] = await this.views(rows);
     if (!view) return refuse('not-found');
     const people = await this.work.find(PersonOfNight, { nightId: id }, { order: { id: 'ASC' } });
-    return { ...view, people: people.map(({ departmentId: _, nightId: _night, version: _version, ...person }) => person) };
+    return { ...view, people: people.map(({ id: personId, role, name, sayAs, arrivesAt, note }) => ({ id: personId, role, name, sayAs, arrivesAt, note })) };
   }
 
   async change(id: string, version: number, form: ChangeNightDto): Promise<NightView> {

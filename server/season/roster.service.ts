@@ -32,7 +32,7 @@ export class RosterService {
     const lines = await this.lines([team.id]);
     const warnings = numberWarnings(await this.numberRule(team.seasonId), lines.map((line) => line.number));
     return {
-      roster: lines.map(({ teamId: _, ...line }) => (showsSilent ? line : withoutSilent(line))),
+      roster: lines.map((line) => lineView(showsSilent ? line : withoutSilent(line))),
       warnings: warnings.map(({ code, sentence }) => ({ code, sentence })),
     };
   }
@@ -65,6 +65,11 @@ export function withoutSilent<Line extends { name: string; number?: string; sayA
     name: nameToPrint(named) ?? 'Not announced',
     sayAs: line.announce === 'name' && line.sayAs ? nameToSay(named) : null,
   };
+}
+
+function lineView(line: RosterLineThere): RosterLine {
+  const { teamId: _, ...view } = line;
+  return view;
 }
 
 function refuseDoubles(players: readonly RosterPlayerDto[]): void {

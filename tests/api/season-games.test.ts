@@ -80,3 +80,24 @@ test('what belongs to another department is not found, and what the form names i
   expect((await other.director.post('/api/teams', { seasonId: season.seasonId, schoolId: season.schoolId, name: 'V', level: 'varsity' })).status).toBe(422);
   expect((await one.announcer.post(`/api/games/${game!.gameId}/cancel`, { reason: 'Ice' })).status).toBe(403);
 });
+
+test('planned reads go with a game that moves and are gone with one that is cancelled; a signed-off night moves no more', async () => {
+  const department = await aDepartment();
+  const { director } = department;
+  const season = await aSeason(department, 2);
+  const contract = await aSignedContract(department, season);
+  const [first, second] = season.games;
+  const commitmentId = contract.commitments[1].id;
+  for (const game of season.games) await director.make('/api/placements', { commitmentId, gameId: game.gameId, windowKey: 'halftime' });
+  const placed = async (nightId: string) => (await director.look(`/api/nights/${nightId}`)).placementCount;
+  const moved = await director.make(`/api/games/${first!.gameId}/postpone`, { reason: 'Snow', to: second!.playedOn, clock: '16:00' });
+  expect([moved.nightId, await placed(second!.nightId), (await director.get(`/api/nights/${first!.nightId}`)).status]).toEqual([second!.nightId, 2, 404]);
+  await director.make(`/api/games/${first!.gameId}/cancel`, { reason: 'Ice' });
+  expect(await placed(second!.nightId)).toBe(1);
+  await department.ask('insert into sign_off (department_id, id, night_id, signed_off_by_person_id) values ($1, $2, $3, $4)', [department.id, crypto.randomUUID(), second!.nightId, director.personId]);
+  expect((await director.look(`/api/nights/${second!.nightId}`)).state).toBe('signedOff');
+  for (const command of ['postpone', 'cancel', 'start']) {
+    const answer = await director.post(`/api/games/${second!.gameId}/${command}`, command === 'start' ? {} : { reason: 'Late' });
+    expect([command, answer.body.code]).toEqual([command, 'night-already-signed-off']);
+  }
+});
