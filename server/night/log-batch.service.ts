@@ -1,0 +1,167 @@
+import { Inject, Injectable } from '@nestjs/common';
+import { whyNotEntry } from '../domain/night/log-entry.ts';
+import { refuse, sentenceOfRefusal } from '../domain/refusals.ts';
+import type { RefusalCode } from '../domain/refusals.ts';
+import { newId } from '../platform/database/ids.ts';
+import { UnitOfWork } from '../platform/database/unit-of-work.ts';
+import { contentOf, digestOfContent } from './entry-content.ts';
+import type { EntryContent } from './entry-content.ts';
+import type { EntryResult, LogBatchDto } from './log.dto.ts';
+import { NightContexts } from './night-context.service.ts';
+import type { NightContext, PlacedEntry } from './night-context.service.ts';
+import type { LockedNight } from './night-log.service.ts';
+
+interface KnownRow {
+  id: string;
+  nightId: string;
+  number: number;
+  deviceId: string;
+  sequence: number;
+  kind: string;
+  contentDigest: string;
+  takesBackEntryId: string | null;
+}
+
+interface ToStore extends PlacedEntry {
+  number: number;
+  digest: string;
+}
+
+const INSERT = `insert into log_entry (department_id, id, night_id, game_id, number, device_id, sequence, kind, outcome, reason, cue_key, placement_id, commitment_id,
+    copy_version_id, window_key, team_id, player_id, player_number, period, clock, detail, happening_entry_id, takes_back_entry_id, occurred_at, content_digest, logged_by_person_id)
+  select $1, id, $2, "gameId", number, "deviceId", sequence, kind, outcome, reason, "cueKey", "placementId", "commitmentId", "copyVersionId", "windowKey", "teamId", "playerId",
+    "playerNumber", period, clock, nullif(detail, 'null'::jsonb), "happeningEntryId", "takesBackEntryId", "occurredAt", digest, $4::uuid
+  from jsonb_to_recordset($3::jsonb) as entry (id uuid, "gameId" uuid, number integer, "deviceId" uuid, sequence integer, kind text, outcome text, reason text, "cueKey" text,
+    "placementId" uuid, "commitmentId" uuid, "copyVersionId" uuid, "windowKey" text, "teamId" uuid, "playerId" uuid, "playerNumber" text, period text, clock text, detail jsonb,
+    "happeningEntryId" uuid, "takesBackEntryId" uuid, "occurredAt" timestamptz, digest text)
+  order by number
+  on conflict (department_id, id) do nothing returning id`;
+
+const KNOWN = `select id, night_id as "nightId", number, device_id as "deviceId", sequence, kind, content_digest as "contentDigest", takes_back_entry_id as "takesBackEntryId"
+  from log_entry where department_id = $1 and (id = any($2::uuid[]) or takes_back_entry_id = any($2::uuid[])
+    or (night_id = $3 and device_id = $4 and sequence = any($5::integer[])))`;
+
+/**
+ * Takes what a device sent, all in one go: each entry is stored, known already, kept aside or refused, and
+ * nothing that is sent twice is there twice. The night is locked, so numbers go 1 to n without a gap.
+ */
+@Injectable()
+export class LogBatch {
+  constructor(
+    @Inject(UnitOfWork) private readonly work: UnitOfWork,
+    @Inject(NightContexts) private readonly contexts: NightContexts,
+  ) {}
+
+  /** @param isAmendment entries are taken although the night is signed off */
+  async take(night: LockedNight, form: LogBatchDto, isAmendment: boolean): Promise<EntryResult[]> {
+    const contents = form.entries.map((entry) => contentOf(entry, form.deviceId));
+    const sorting = new Sorting(
+      night,
+      await this.known(night, contents),
+      await this.contexts.of(night.id, contents),
+      await this.lastNumber(night),
+      !night.isSignedOff || isAmendment,
+    );
+    const results = new Map<EntryContent, EntryResult>();
+    for (const content of contents.toSorted((a, b) => a.sequence - b.sequence)) results.set(content, sorting.sort(content));
+    await this.store(night, sorting.toStore);
+    await this.keepAside(night, sorting.aside);
+    return contents.map((content) => results.get(content)!);
+  }
+
+  private async known(night: LockedNight, contents: readonly EntryContent[]): Promise<KnownRow[]> {
+    const named = contents.flatMap((one) => [one.id, one.takesBackEntryId, one.happeningEntryId]).filter((id) => id !== null);
+    return this.work.sql<KnownRow>(KNOWN, [named, night.id, contents[0]!.deviceId, contents.map((one) => one.sequence)]);
+  }
+
+  private async lastNumber(night: LockedNight): Promise<number> {
+    const [row] = await this.work.sql<{ last: number }>(
+      'select coalesce(max(number), 0) as last from log_entry where department_id = $1 and night_id = $2',
+      [night.id],
+    );
+    return row!.last;
+  }
+
+  private async store(night: LockedNight, entries: readonly ToStore[]): Promise<void> {
+    if (entries.length === 0) return;
+    const stored = await this.work.sql(INSERT, [night.id, JSON.stringify(entries), this.work.scope.personId]);
+    // The same id arrived for another night at this very moment; sent again it will be known.
+    if (stored.length < entries.length) refuse('busy');
+  }
+
+  private async keepAside(night: LockedNight, contents: readonly EntryContent[]): Promise<void> {
+    if (contents.length === 0) return;
+    await this.work.sql(
+      `insert into log_entry_aside (department_id, id, night_id, entry_id, content)
+       select $1, aside.id, $2, aside."entryId", aside.content from jsonb_to_recordset($3::jsonb) as aside (id uuid, "entryId" uuid, content jsonb)
+        where not exists (select from log_entry_aside as kept where kept.department_id = $1 and kept.entry_id = aside."entryId" and kept.content = aside.content)`,
+      [night.id, JSON.stringify(contents.map((content) => ({ id: newId(), entryId: content.id, content })))],
+    );
+  }
+}
+
+/** Goes through a batch in the device's order and says what becomes of each entry. */
+class Sorting {
+  readonly toStore: ToStore[] = [];
+  readonly aside: EntryContent[] = [];
+  private readonly byId: Map<string, KnownRow>;
+  private readonly bySequence: Map<string, string>;
+  private readonly takenBack: Set<string>;
+
+  constructor(
+    private readonly night: LockedNight,
+    known: readonly KnownRow[],
+    private readonly context: NightContext,
+    private last: number,
+    private readonly takesNew: boolean,
+  ) {
+    this.byId = new Map(known.map((row) => [row.id, row]));
+    this.bySequence = new Map(known.filter((row) => row.nightId === night.id).map((row) => [`${row.deviceId} ${row.sequence}`, row.id]));
+    this.takenBack = new Set(known.flatMap((row) => row.takesBackEntryId ?? []));
+  }
+
+  sort(content: EntryContent): EntryResult {
+    const digest = digestOfContent(content);
+    const known = this.byId.get(content.id);
+    if (known && known.nightId === this.night.id && known.contentDigest === digest) return { id: content.id, status: 'already', number: known.number };
+    const isOther = known !== undefined || this.bySequence.has(`${content.deviceId} ${content.sequence}`);
+    if (isOther) {
+      this.aside.push(content);
+      return { id: content.id, status: 'aside', sentence: 'Another entry with this id or this place on the device is in the log. This one is kept aside for a person to settle.' };
+    }
+    const placed = this.context.place(content);
+    const code = this.whyNot(placed);
+    if (code) return { id: content.id, status: 'refused', code, sentence: sentenceOfRefusal(code) };
+    return this.keep(placed, digest);
+  }
+
+  private whyNot(entry: PlacedEntry): RefusalCode | null {
+    if (!this.takesNew) return 'night-already-signed-off';
+    return whyNotEntry(entry) ?? this.context.whyNot(entry) ?? this.whyNotTakeBack(entry) ?? this.whyNotAnswer(entry);
+  }
+
+  private whyNotTakeBack({ kind, takesBackEntryId }: PlacedEntry): RefusalCode | null {
+    if (kind !== 'takenBack' || takesBackEntryId === null) return takesBackEntryId === null ? null : 'taking-back-nothing';
+    const entry = this.byId.get(takesBackEntryId);
+    // An entry of another night is no more known here than one of another department.
+    if (!entry || entry.nightId !== this.night.id) return 'unknown-entry';
+    if (entry.kind === 'takenBack') return 'taking-back-stays';
+    return this.takenBack.has(takesBackEntryId) ? 'entry-taken-back-already' : null;
+  }
+
+  private whyNotAnswer({ happeningEntryId }: PlacedEntry): RefusalCode | null {
+    if (happeningEntryId === null) return null;
+    const happening = this.byId.get(happeningEntryId);
+    return happening?.nightId === this.night.id && happening.kind === 'happening' ? null : 'unknown-happening';
+  }
+
+  private keep(entry: PlacedEntry, digest: string): EntryResult {
+    this.last += 1;
+    const { id, deviceId, sequence, kind, takesBackEntryId } = entry;
+    this.toStore.push({ ...entry, number: this.last, digest });
+    this.byId.set(id, { id, nightId: this.night.id, number: this.last, deviceId, sequence, kind, contentDigest: digest, takesBackEntryId });
+    this.bySequence.set(`${deviceId} ${sequence}`, id);
+    if (takesBackEntryId !== null) this.takenBack.add(takesBackEntryId);
+    return { id, status: 'stored', number: this.last };
+  }
+}

@@ -1,0 +1,55 @@
+import type { LoggedEntry } from './night-log.service.ts';
+
+const OUTCOMES = { given: 'given', cutShort: 'cut short', notRead: 'not read' } as const;
+const REASONS: Readonly<Record<string, string>> = {
+  noTime: 'no time', playResumed: 'play resumed', injury: 'an injury', emergency: 'an emergency', equipment: 'the equipment', copyMissing: 'no words to read',
+  heldByDirector: 'held by the director', gameEnded: 'the game ended', forgotten: 'forgotten', other: 'another reason',
+};
+
+const spaced = (name: string): string => name.replace(/([a-z])([A-Z])/g, '$1 $2').toLowerCase();
+const capital = (text: string): string => text.replace(/^./, (first) => first.toUpperCase());
+
+/** Whom an entry is about: a number and a team, never a student's name. */
+function who(entry: LoggedEntry): string {
+  const number = entry.playerNumber === null ? '' : `number ${entry.playerNumber}`;
+  const team = entry.teamName ?? '';
+  return number && team ? `${number} of the ${team}` : number || (team && `the ${team}`);
+}
+
+function when(entry: LoggedEntry): string {
+  const parts = [entry.period, entry.clock].filter((part) => part !== null && part !== '');
+  return parts.length > 0 ? ` (${parts.join(', ')})` : '';
+}
+
+function read(entry: LoggedEntry): string {
+  const what = entry.sponsorName ? `${entry.sponsorName}, ${entry.readKindName}` : capital(spaced((entry.cueKey ?? 'announcement').split('/').slice(1).join(' ') || 'announcement'));
+  const why = entry.reason === null ? '' : `: ${REASONS[entry.reason] ?? entry.reason}`;
+  return `${what}: ${entry.outcome === null ? 'logged' : OUTCOMES[entry.outcome]}${why}.`;
+}
+
+/** What an entry says, in one sentence for the log and the sponsor's proof. */
+export function sentenceOfEntry(entry: LoggedEntry, takesBackNumber: number | null): string {
+  const about = who(entry);
+  switch (entry.kind) {
+    case 'read':
+      return read(entry);
+    case 'mention':
+      return `Mention, ${read(entry)}`;
+    case 'happening':
+      return `${capital(spaced(String(entry.detail?.['happening'] ?? 'happening')))}${about ? ` by ${about}` : ''}${when(entry)}.`;
+    case 'foul':
+      return `Foul on ${about || 'a player'}${when(entry)}.`;
+    case 'basket':
+      return `Basket${about ? ` by ${about}` : ''}${when(entry)}.`;
+    case 'substitution':
+      return `Substitution${about ? ` for ${about}` : ''}${when(entry)}.`;
+    case 'timeOut':
+      return `Time-out${entry.teamName ? `, ${entry.teamName}` : ''}${when(entry)}.`;
+    case 'periodEnd':
+      return `End of ${entry.period ?? 'the period'}.`;
+    case 'note':
+      return `Note: ${entry.reason ?? String(entry.detail?.['words'] ?? '')}`.trim();
+    case 'takenBack':
+      return takesBackNumber === null ? 'An entry is taken back.' : `Entry ${takesBackNumber} is taken back.`;
+  }
+}

@@ -1,0 +1,118 @@
+import { Inject, Injectable } from '@nestjs/common';
+import { DepartmentService } from '../access/department.service.ts';
+import type { Decisions } from '../domain/night/count-outcome.ts';
+import type { LogEntry } from '../domain/night/log-entry.ts';
+import type { OccurrenceTerms } from '../domain/night/occurrences.ts';
+import { countNight } from '../domain/night/reads-to-count.ts';
+import type { NightCount } from '../domain/night/reads-to-count.ts';
+import type { CountedClaim } from '../domain/night/sign-off.ts';
+import { covers } from '../domain/sponsorship/covered-games.ts';
+import { UnitOfWork } from '../platform/database/unit-of-work.ts';
+import { PlannedGames } from '../planning/planned-games.service.ts';
+import type { PlannedGame } from '../planning/planned-games.service.ts';
+import { SignedCommitments } from '../planning/signed-commitments.service.ts';
+import type { SignedCommitment } from '../planning/signed-commitments.service.ts';
+
+export interface HeldClaim extends CountedClaim {
+  id: string;
+  eventId: string;
+}
+
+/** What a night comes to, with what it was counted from. */
+export interface CountedNight {
+  games: PlannedGame[];
+  commitments: Map<string, SignedCommitment>;
+  claims: HeldClaim[];
+  count: NightCount;
+}
+
+/** Counts a night's log: the domain says what counts, this says over which games and for whom. */
+@Injectable()
+export class NightCounting {
+  constructor(
+    @Inject(UnitOfWork) private readonly work: UnitOfWork,
+    @Inject(DepartmentService) private readonly departments: DepartmentService,
+    @Inject(PlannedGames) private readonly games: PlannedGames,
+    @Inject(SignedCommitments) private readonly commitments: SignedCommitments,
+  ) {}
+
+  /**
+   * @param decisions what a person said of single entries
+   * @param before the numbers of entries that were there at sign-off: what was counted then stays decided
+   */
+  async count(nightId: string, entries: readonly LogEntry[], decisions: Decisions, isSignedOff: boolean, newIds: ReadonlySet<string> = new Set()): Promise<CountedNight> {
+    const games = await this.games.ofNight(nightId);
+    const onOccurrence = await this.occurring(games);
+    const named = [...new Set(entries.flatMap((entry) => entry.commitmentId ?? []))];
+    const commitments = await this.commitments.byId([...named, ...onOccurrence.map((one) => one.id)]);
+    const claims = await this.claims(nightId);
+    const countable = entries.map((entry) => withNamedHappening(entry, commitments));
+    const { settings } = await this.departments.here();
+    const decided = decidedOf(countable, decisions, claims, isSignedOff, newIds, settings.cutShortCounts);
+    const count = countNight(countable, {
+      decisions: decided,
+      occurrenceTerms: [...commitments.values()].filter((one) => one.counting === 'onOccurrence').map((one) => occurrenceTerms(one, games)),
+      ourTeamIds: games.flatMap((game) => game.ourTeamIds),
+    });
+    return { games, commitments, claims, count };
+  }
+
+  private async occurring(games: readonly PlannedGame[]): Promise<SignedCommitment[]> {
+    const days = games.map((game) => game.movedFromOn ?? game.playedOn).sort();
+    if (days.length === 0) return [];
+    const found = await this.commitments.onOccurrence(days[0]!, days.at(-1)!);
+    return found.filter((one) => games.some((game) => covers(one, game)));
+  }
+
+  private async claims(nightId: string): Promise<HeldClaim[]> {
+    return this.work.sql<HeldClaim>(
+      `select id, game_id as "gameId", cue_key as "cueKey", occurrence, commitment_id as "commitmentId", entry_id as "entryId", event_id as "eventId"
+         from counted_read where department_id = $1 and night_id = $2`,
+      [nightId],
+    );
+  }
+}
+
+function occurrenceTerms(one: SignedCommitment, games: readonly PlannedGame[]): OccurrenceTerms {
+  return {
+    commitmentId: one.id,
+    happening: happeningKey(one.occurrence ?? 'bankShot'),
+    whose: one.whose,
+    severalCountAsOne: one.severalCountAsOne,
+    gameIds: games.filter((game) => covers(one, game)).map((game) => game.id),
+  };
+}
+
+/** "bank shot", "Bank-shot" and "bankShot" are one happening. */
+function happeningKey(name: string): string {
+  const spaced = name.replace(/([a-z])([A-Z])/g, '$1 $2').toLowerCase().trim();
+  return spaced.replace(/[\s_-]+(\w)/g, (_, letter: string) => letter.toUpperCase());
+}
+
+function withNamedHappening(entry: LogEntry, commitments: ReadonlyMap<string, SignedCommitment>): LogEntry {
+  const name = entry.detail?.['happening'];
+  if (entry.kind === 'happening' && typeof name === 'string') return { ...entry, detail: { ...entry.detail, happening: happeningKey(name) } };
+  // What a closed term was owed is settled; its entries stay in the log and count nothing.
+  const isClosed = entry.commitmentId !== null && commitments.get(entry.commitmentId)?.termState === 'closed';
+  return isClosed ? { ...entry, commitmentId: null } : entry;
+}
+
+/** A person's word first; then what was counted at sign-off; then what the department chose for reads that were cut short. */
+function decidedOf(
+  entries: readonly LogEntry[],
+  decisions: Decisions,
+  claims: readonly CountedClaim[],
+  isSignedOff: boolean,
+  newIds: ReadonlySet<string>,
+  cutShortCounts: boolean,
+): Decisions {
+  const counted = new Set(claims.map((claim) => claim.entryId));
+  const decided = new Map<string, 'counts' | 'doesNotCount'>();
+  for (const entry of entries) {
+    const said = decisions.get(entry.id);
+    if (said !== undefined) decided.set(entry.id, said);
+    else if (counted.has(entry.id)) decided.set(entry.id, 'counts');
+    else if (entry.outcome === 'cutShort' && cutShortCounts && (!isSignedOff || newIds.has(entry.id))) decided.set(entry.id, 'counts');
+  }
+  return decided;
+}

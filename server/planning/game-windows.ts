@@ -1,0 +1,41 @@
+import type { Day } from '../domain/day.ts';
+import { profileFor, schoolYearOf, windowsOf } from '../domain/season/sport-profile.ts';
+import type { GameWindow, Sport, WindowKind, WindowOwner } from '../domain/season/sport-profile.ts';
+
+/** What a game's row says of its windows. */
+export interface GameOfWindows {
+  readonly sport: string;
+  readonly playedOn: Day;
+  readonly windowsOwnedBy: WindowOwner;
+  readonly windowOwners: Readonly<Partial<Record<WindowKind, WindowOwner>>>;
+}
+
+/** The windows of a game by its sport's profile; none for a sport without one. */
+export function windowsOfGame(game: GameOfWindows, allowsDeadBall: boolean): GameWindow[] {
+  try {
+    const profile = profileFor(game.sport as Sport, schoolYearOf(game.playedOn));
+    return windowsOf(profile, { windowsOwnedBy: game.windowsOwnedBy, windowOwners: game.windowOwners }, allowsDeadBall);
+  } catch (failure) {
+    if (failure instanceof RangeError) return [];
+    throw failure;
+  }
+}
+
+/** `timeOut2` is a `timeOut`. */
+export function kindOfWindow(key: string): string {
+  const kind = key.replace(/\d+$/, '');
+  return kind === 'timeout' ? 'timeOut' : kind;
+}
+
+/** The number in a window's key, 1 where it has none. */
+export function numberOfWindow(key: string): number {
+  return Number(/\d+$/.exec(key)?.[0] ?? 1);
+}
+
+/** The keys of the windows a read kind may be voiced in, its first choice first. */
+export function keysOfKind(wanted: readonly string[], windows: readonly GameWindow[]): string[] {
+  const keys = wanted.flatMap((name) =>
+    windows.filter((window) => window.key === name || window.kind === kindOfWindow(name)).map((window) => window.key),
+  );
+  return [...new Set(keys)];
+}

@@ -1,0 +1,133 @@
+import { Inject, Injectable } from '@nestjs/common';
+import { placementCueKey } from '../domain/packet/night-for-packet.ts';
+import { covers } from '../domain/sponsorship/covered-games.ts';
+import { refuse } from '../domain/refusals.ts';
+import { isId, newId } from '../platform/database/ids.ts';
+import { UnitOfWork } from '../platform/database/unit-of-work.ts';
+import type { Listed } from '../platform/http/lists.ts';
+import { CopyShelves } from './copy-shelf.service.ts';
+import { keysOfKind } from './game-windows.ts';
+import { PlannedGames } from './planned-games.service.ts';
+import type { PlannedGame } from './planned-games.service.ts';
+import type { PlacementDto, PlacementView } from './placement.dto.ts';
+import { Placement } from './placement.entity.ts';
+import { SignedCommitments } from './signed-commitments.service.ts';
+import type { SignedCommitment } from './signed-commitments.service.ts';
+
+const SELECT = `select placement.id, placement.commitment_id as "commitmentId", contract.id as "contractId", sponsor.id as "sponsorId", sponsor.name as "sponsorName",
+    sponsor.say_as as "sponsorSayAs", read_kind.id as "readKindId", read_kind.name as "readKindName", placement.game_id as "gameId", placement.night_id as "nightId",
+    placement.window_key as "windowKey", placement.place, placement.copy_version_id as "copyVersionId", placement.makegood_id as "makegoodId",
+    placement.is_pinned as "isPinned", placement.version
+  from placement
+  join commitment on commitment.department_id = placement.department_id and commitment.id = placement.commitment_id
+  join contract on contract.department_id = commitment.department_id and contract.id = commitment.contract_id
+  join sponsor on sponsor.department_id = contract.department_id and sponsor.id = contract.sponsor_id
+  join read_kind on read_kind.department_id = commitment.department_id and read_kind.id = commitment.read_kind_id
+  where placement.department_id = $1`;
+
+interface Neighbour {
+  windowKey: string;
+  place: number;
+  commitmentId: string;
+  sponsorId: string;
+  readKindId: string;
+}
+
+@Injectable()
+export class PlacementService {
+  constructor(
+    @Inject(UnitOfWork) private readonly work: UnitOfWork,
+    @Inject(PlannedGames) private readonly games: PlannedGames,
+    @Inject(SignedCommitments) private readonly commitments: SignedCommitments,
+    @Inject(CopyShelves) private readonly shelves: CopyShelves,
+  ) {}
+
+  async ofNight(nightId: string): Promise<Listed<PlacementView>> {
+    const known = isId(nightId) ? await this.work.sql('select 1 from night where department_id = $1 and id = $2', [nightId]) : [];
+    if (known.length === 0) refuse('not-found');
+    const games = await this.games.ofNight(nightId);
+    const rows = await this.work.sql<Omit<PlacementView, 'cueKey' | 'gameLabel'>>(`${SELECT} and placement.night_id = $2`, [nightId]);
+    const orderOf = (row: { gameId: string; windowKey: string; place: number }): number => {
+      const at = games.findIndex((game) => game.id === row.gameId);
+      const window = games[at]?.windows.findIndex((one) => one.key === row.windowKey) ?? 0;
+      return at * 10_000 + window * 100 + row.place;
+    };
+    const data = rows
+      .toSorted((one, other) => orderOf(one) - orderOf(other))
+      .map((row) => viewOf(row, games.find((game) => game.id === row.gameId)?.label ?? ''));
+    return { data, total: data.length };
+  }
+
+  /** Places one read by hand; it is pinned, so that nothing but a person moves it. */
+  async add(form: PlacementDto): Promise<PlacementView> {
+    await this.work.sql('select 1 from game where department_id = $1 and id = $2 for update', [form.gameId]);
+    const game = (await this.games.one(form.gameId)) ?? refuse('unknown-game');
+    const commitment = (await this.commitments.byId([form.commitmentId])).get(form.commitmentId) ?? refuse('unknown-commitment');
+    const nightId = this.checkGame(game, commitment);
+    const neighbours = await this.neighbours(game.id);
+    const place = this.checkPlace(form, game, commitment, neighbours);
+    const shelf = await this.shelves.of([commitment.sponsorId]);
+    const id = form.id ?? newId();
+    await this.work.insert(Placement, {
+      id,
+      commitmentId: commitment.id,
+      gameId: game.id,
+      nightId,
+      windowKey: form.windowKey,
+      place,
+      copyVersionId: shelf.versionFor(commitment.sponsorId, commitment.readKindId, game.playedOn),
+      isPinned: true,
+    });
+    const [row] = await this.work.sql<Omit<PlacementView, 'cueKey' | 'gameLabel'>>(`${SELECT} and placement.id = $2`, [id]);
+    return viewOf(row!, game.label);
+  }
+
+  async remove(id: string): Promise<void> {
+    const placement = await this.work.one(Placement, id);
+    await this.work.sql('select 1 from night where department_id = $1 and id = $2 for update', [placement.nightId]);
+    const [used] = await this.work.sql<{ signedOff: boolean; logged: boolean }>(
+      `select exists (select from sign_off where department_id = $1 and night_id = $2) as "signedOff",
+         exists (select from log_entry where department_id = $1 and night_id = $2 and placement_id = $3) as logged`,
+      [placement.nightId, id],
+    );
+    if (used?.signedOff) refuse('night-already-signed-off');
+    if (used?.logged) refuse('placement-already-logged');
+    await this.work.remove(Placement, { id });
+  }
+
+  private checkGame(game: PlannedGame, commitment: SignedCommitment): string {
+    if (commitment.termState !== 'signed') refuse('contract-not-signed');
+    if (commitment.counting === 'onOccurrence') refuse('placement-on-occurrence');
+    if (game.status !== 'planned' && game.status !== 'underWay') refuse('placement-game-not-open');
+    if (!covers(commitment, game)) refuse('placement-game-not-covered');
+    if (game.isSignedOff) refuse('night-already-signed-off');
+    return game.nightId ?? refuse('placement-game-without-night');
+  }
+
+  private checkPlace(form: PlacementDto, game: PlannedGame, commitment: SignedCommitment, neighbours: readonly Neighbour[]): number {
+    const window = game.windows.find((one) => one.key === form.windowKey) ?? refuse('unknown-window', {}, { windowKey: 'is no window of this game' });
+    if (window.owner !== 'us') refuse('window-not-ours');
+    if (!keysOfKind(commitment.windows, game.windows).includes(window.key)) refuse('window-not-of-the-kind', { readKind: commitment.readKindName });
+    const mine = neighbours.filter((one) => one.commitmentId === commitment.id).length;
+    if (commitment.mostPerGame !== null && mine >= commitment.mostPerGame) refuse('placement-most-per-game', { most: commitment.mostPerGame });
+    const sponsors = new Set(neighbours.filter((one) => one.readKindId === commitment.readKindId).map((one) => one.sponsorId));
+    if (!sponsors.has(commitment.sponsorId) && sponsors.size >= commitment.sponsorsPerGame) {
+      refuse('read-kind-full', { readKind: commitment.readKindName, most: commitment.sponsorsPerGame });
+    }
+    const taken = new Set(neighbours.filter((one) => one.windowKey === window.key).map((one) => one.place));
+    if (form.place !== undefined) {
+      if (form.place > window.places) refuse('window-full', { places: window.places });
+      return taken.has(form.place) ? refuse('placement-place-taken') : form.place;
+    }
+    for (let place = 1; place <= window.places; place += 1) if (!taken.has(place)) return place;
+    return refuse('window-full', { places: window.places });
+  }
+
+  private async neighbours(gameId: string): Promise<Neighbour[]> {
+    return this.work.sql<Neighbour>(`${SELECT} and placement.game_id = $2`, [gameId]);
+  }
+}
+
+function viewOf(row: Omit<PlacementView, 'cueKey' | 'gameLabel'>, gameLabel: string): PlacementView {
+  return { ...row, gameLabel, cueKey: placementCueKey(row.gameId, row.windowKey, row.place) };
+}

@@ -1,0 +1,74 @@
+import { Inject, Injectable } from '@nestjs/common';
+import type { Day } from '../domain/day.ts';
+import type { Counting } from '../domain/sponsorship/contract-terms.ts';
+import type { Level } from '../domain/season/game.ts';
+import { UnitOfWork } from '../platform/database/unit-of-work.ts';
+
+/** A commitment with its term, its kind of read and whose it is. */
+export interface SignedCommitment {
+  id: string;
+  termId: string;
+  termState: 'draft' | 'signed' | 'ended' | 'closed';
+  seasonId: string;
+  contractId: string;
+  sponsorId: string;
+  sponsorName: string;
+  sponsorSayAs: string | null;
+  readKindId: string;
+  readKindName: string;
+  windows: string[];
+  sponsorsPerGame: number;
+  defaultSeconds: number;
+  occurrence: string | null;
+  counting: Counting;
+  reads: number;
+  whose: 'ours' | 'both';
+  severalCountAsOne: boolean;
+  startsOn: Day;
+  endsOn: Day;
+  teamIds: string[];
+  levels: Level[];
+  leastPerGame: number | null;
+  mostPerGame: number | null;
+  priority: number;
+}
+
+const SELECT = `select commitment.id, commitment.term_id as "termId", term.state as "termState", term.season_id as "seasonId", commitment.contract_id as "contractId",
+    sponsor.id as "sponsorId", sponsor.name as "sponsorName", sponsor.say_as as "sponsorSayAs", read_kind.id as "readKindId", read_kind.name as "readKindName",
+    read_kind.windows, read_kind.sponsors_per_game as "sponsorsPerGame", read_kind.default_seconds as "defaultSeconds", read_kind.occurrence,
+    commitment.counting, commitment.reads, commitment.whose, commitment.several_count_as_one as "severalCountAsOne",
+    coalesce(commitment.starts_on, term.starts_on) as "startsOn", coalesce(commitment.ends_on, term.ends_on) as "endsOn",
+    commitment.team_ids as "teamIds", commitment.levels, commitment.least_per_game as "leastPerGame", commitment.most_per_game as "mostPerGame", commitment.priority
+  from commitment
+  join term on term.department_id = commitment.department_id and term.id = commitment.term_id
+  join contract on contract.department_id = commitment.department_id and contract.id = commitment.contract_id
+  join sponsor on sponsor.department_id = contract.department_id and sponsor.id = contract.sponsor_id
+  join read_kind on read_kind.department_id = commitment.department_id and read_kind.id = commitment.read_kind_id
+  where commitment.department_id = $1`;
+
+@Injectable()
+export class SignedCommitments {
+  constructor(@Inject(UnitOfWork) private readonly work: UnitOfWork) {}
+
+  /** Those of a season whose terms are signed and neither ended nor closed. */
+  async ofSeason(seasonId: string): Promise<SignedCommitment[]> {
+    return this.work.sql<SignedCommitment>(`${SELECT} and term.season_id = $2 and term.state = 'signed' order by commitment.id`, [seasonId]);
+  }
+
+  /** By id, signed or not: the caller looks at the state. */
+  async byId(ids: readonly string[]): Promise<Map<string, SignedCommitment>> {
+    if (ids.length === 0) return new Map();
+    const rows = await this.work.sql<SignedCommitment>(`${SELECT} and commitment.id = any($2::uuid[])`, [[...new Set(ids)]]);
+    return new Map(rows.map((row) => [row.id, row]));
+  }
+
+  /** What is owed when something happens on the floor, between two days; of signed terms. */
+  async onOccurrence(from: Day, to: Day): Promise<SignedCommitment[]> {
+    return this.work.sql<SignedCommitment>(
+      `${SELECT} and commitment.counting = 'onOccurrence' and term.state = 'signed'
+         and coalesce(commitment.starts_on, term.starts_on) <= $3 and coalesce(commitment.ends_on, term.ends_on) >= $2
+       order by commitment.priority, commitment.id`,
+      [from, to],
+    );
+  }
+}
