@@ -7,7 +7,7 @@ import { dueOn, invoiceAmounts } from '../domain/billing/invoice.ts';
 import type { InvoiceAmounts } from '../domain/billing/invoice.ts';
 import type { Day } from '../domain/day.ts';
 import { fiscalYearOf } from '../domain/day.ts';
-import { refuse } from '../domain/refusals.ts';
+import { refuse, sentenceOfRefusal } from '../domain/refusals.ts';
 import type { BilledLine } from '../domain/sponsorship/happening.ts';
 import { isId, newId } from '../platform/database/ids.ts';
 import { UnitOfWork } from '../platform/database/unit-of-work.ts';
@@ -44,8 +44,10 @@ export class InvoiceIssuing {
   async due(contractId: string, through?: string): Promise<DueView> {
     const throughDay = (through ?? (await this.departments.today())) as Day;
     const record = await this.records.load(contractId);
-    if (record.term.state === 'draft') return { lines: [], netCents: 0, taxCents: 0, grossCents: 0, why: 'Nothing is due before the contract is signed.' };
-    const { lines, amounts, why } = await this.dueOf(record, throughDay, throughDay);
+    if (record.term.state === 'draft') return nothingDue('Nothing is due before the contract is signed.');
+    if (record.contract.isInKind) return nothingDue(sentenceOfRefusal('paid-in-goods'));
+    const { lines, amounts, why, parties } = await this.dueOf(record, throughDay, throughDay);
+    if (!parties.keepsBooksHere) return nothingDue(sentenceOfRefusal('seller-keeps-own-books'));
     return { lines: lines.map(dueLine), ...amounts, why };
   }
 
@@ -124,6 +126,8 @@ export function lineRow(line: BilledLine, invoiceId: string, place: number): Par
     tracedTo: tracedTo as never,
   };
 }
+
+const nothingDue = (why: string): DueView => ({ lines: [], netCents: 0, taxCents: 0, grossCents: 0, why });
 
 function dueLine({ text, quantity, unitCents, amountCents, lineId }: BilledLine): DueView['lines'][number] {
   return { description: text, quantity: quantity ?? 1, unitCents: unitCents ?? null, amountCents, commitmentId: lineId ?? null };

@@ -3,8 +3,9 @@ import { aDepartment } from '../support/department.ts';
 import type { Department } from '../support/department.ts';
 import { aSeason, aSignedContract } from '../support/season.ts';
 import type { Season } from '../support/season.ts';
+import type { Answer } from '../support/visitor.ts';
 
-async function billed(): Promise<{ department: Department; season: Season; contract: any; invoice: any; pay: (form?: object) => ReturnType<Department['bookkeeper']['post']> }> {
+async function billed(): Promise<{ department: Department; season: Season; contract: any; invoice: any; pay: (form?: object) => Promise<Answer> }> {
   const department = await aDepartment();
   const season = await aSeason(department, 0);
   const contract = await aSignedContract(department, season);
@@ -87,6 +88,34 @@ test('what cannot be read is refused and never our fault', async () => {
   expect((await bookkeeper.get('/api/invoices/none')).status).toBe(404);
   expect((await bookkeeper.get('/api/payments/none')).status).toBe(404);
   expect((await bookkeeper.get(`/api/contracts/${department.id}/account-statement`)).status).toBe(404);
+});
+
+test('an exempt payer is charged no tax while the certificate holds, and the tax the day after', async () => {
+  const department = await aDepartment();
+  const { director, bookkeeper } = department;
+  const season = await aSeason(department, 0);
+  await director.patch(`/api/payers/${season.payerId}`, { exemptionNumber: '12-3456', exemptionExpiresOn: '2026-12-31' }, { version: 1 });
+  const contract = await aSignedContract(department, season, { billingPlan: { kind: 'inFull', on: '2026-12-31' } });
+  const due = (through: string) => bookkeeper.look(`/api/contracts/${contract.id}/due?through=${through}`);
+  expect((await due('2026-12-30')).lines).toEqual([]);
+  expect((await due('2026-12-31')).taxCents).toBe(0);
+  expect((await due('2027-01-01')).taxCents).toBe(3_500);
+});
+
+test('what is paid in goods, or sold by a seller with books elsewhere, is not invoiced here', async () => {
+  const department = await aDepartment();
+  const { director, bookkeeper } = department;
+  const season = await aSeason(department, 0);
+  const draft = await aSignedContract(department, { ...season, sellerId: (await director.make('/api/sellers', { name: 'Ridge Foundation', numberPrefix: 'RF', keepsBooksHere: false })).id });
+  const issue = (contractId: string) => bookkeeper.post('/api/invoices', { contractId, issuedOn: '2026-11-23' });
+  expect((await issue(draft.id)).body.code).toBe('seller-keeps-own-books');
+  expect(await bookkeeper.look(`/api/contracts/${draft.id}/due?through=2026-11-23`)).toMatchObject({ lines: [], grossCents: 0 });
+  const inKind = await director.post('/api/contracts', { sponsorId: season.sponsorId, sellerId: season.sellerId, payerId: season.payerId, title: 'Paint for the gym', isInKind: true, term: { seasonId: season.seasonId, startsOn: '2026-11-20', endsOn: '2027-03-13', priceCents: 60_000, billingPlan: { kind: 'inFull', on: '2026-11-20' } }, commitments: [{ readKindId: season.readKinds.concession, counting: 'perTerm', reads: 12, rateCents: 5000 }] });
+  await director.make(`/api/contracts/${inKind.body.id}/sign`, { signedOn: '2026-11-20', signedByName: 'Hazel Juniper' });
+  expect((await issue(inKind.body.id)).body.code).toBe('paid-in-goods');
+  const goods = (amountCents: number) => bookkeeper.post(`/api/contracts/${inKind.body.id}/goods`, { receivedOn: '2026-11-24', what: 'Forty gallons of paint', amountCents });
+  expect((await goods(60_001)).body.code).toBe('more-than-to-bill');
+  expect((await goods(60_000)).body.standing.toBillCents).toBe(0);
 });
 
 test('an invoice is printed under its number, as a PDF', async () => {

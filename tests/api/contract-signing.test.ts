@@ -117,6 +117,18 @@ test('a contract is taken over in mid-season with what was given, billed and pai
   expect((await bookkeeper.post(`/api/invoices/${data[0].id}/void`, { reason: 'Mistake' })).body.code).toBe('opening-stays');
 });
 
+test('what was given before the start is laid into the games of its line, the earliest first', async () => {
+  const department = await aDepartment();
+  const season = await aSeason(department, 3);
+  const drawn = { commitments: [{ readKindId: season.readKinds.gameBall, counting: 'perGame', reads: 2, rateCents: 7500 }] };
+  const draft = await aContract(department, season, drawn);
+  const open = (given: number) => department.director.post(`/api/contracts/${draft.id}/opening`, { givenByCommitment: [{ commitmentId: draft.commitments[0].id, given }], asOf: '2026-12-15' });
+  expect((await open(7)).body.code).toBe('more-given-than-promised');
+  expect((await open(3)).body.standing).toMatchObject({ promised: 6, given: 3, owed: 3 });
+  const first = await department.ask('select sum(amount) as given from posting where department_id = current_department() and to_account = $1 and game_id = $2', ['given', season.games[0]!.gameId]);
+  expect(Number(first[0]!['given'])).toBe(2);
+});
+
 test('a banner earns when it is delivered, and not more often than was sold', async () => {
   const department = await aDepartment();
   const { director } = department;
