@@ -1,5 +1,5 @@
 import { ApiProperty } from '@nestjs/swagger';
-import { Matches, Validate, ValidateIf, ValidatorConstraint } from 'class-validator';
+import { Validate, ValidateIf, ValidatorConstraint } from 'class-validator';
 import type { ValidatorConstraintInterface } from 'class-validator';
 import type { ImportAction } from '../domain/season/import-plan.ts';
 import { FlagField, IdField, SecretField } from '../platform/http/fields.ts';
@@ -17,9 +17,7 @@ class IsConfirmation implements ValidatorConstraintInterface {
 
 export class ImportDto {
   /** the file's text */
-  @Matches(/^[^\u0000]*$/u, { message: 'is not text: save the sheet as CSV (UTF-8)' })
-  @SecretField(1, 4_000_000)
-  csv: string;
+  @SecretField(1, 4_000_000) csv: string;
   @IdField() seasonId: string;
   /** false shows what would happen and writes nothing; the digest of that plan does it */
   @ApiProperty({ oneOf: [{ type: 'boolean', enum: [false] }, { type: 'string', pattern: '^[0-9a-f]{64}$' }] })

@@ -78,7 +78,7 @@ test.each([
   ['date,team,opponent\n', 422, 'file-empty'],
   ['team,opponent\nVarsity boys,Port Ansel\n', 422, 'heading-missing'],
   ['date,team,opponent\n2026-12-04,Varsity boys\n', 422, 'file-row-width'],
-  ['\u0000', 400, 'malformed'],
+  ['date\u0000', 422, 'file-not-text'],
 ])('the file %j is refused with %i %s', async (csv, status, code) => {
   const department = await aDepartment();
   const { seasonId } = await aSeason(department, 0);
