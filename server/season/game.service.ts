@@ -49,7 +49,12 @@ export class GameService {
     if (form.startsAfterGameId && !(await this.work.first(Game, { id: form.startsAfterGameId }))) refuse('unknown-game');
     const [row] = await this.work.insert(Game, {
       ...(form.id ? { id: form.id } : {}),
-      ...{ seasonId, sport: season.sport, level, playedOn, hostSchoolId, outsideId },
+      seasonId,
+      sport: season.sport,
+      level,
+      playedOn,
+      hostSchoolId,
+      outsideId,
       ...(await this.startOf(form, playedOn)),
       class: gameClass ?? 'regular',
       announced: announced ?? true,

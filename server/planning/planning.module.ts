@@ -1,0 +1,27 @@
+import { Module } from '@nestjs/common';
+import { SeasonModule } from '../season/season.module.ts';
+import { SponsorshipModule } from '../sponsorship/sponsorship.module.ts';
+import { CopyShelves } from './copy-shelf.service.ts';
+import { GamePromises } from './game-promises.service.ts';
+import { MemoIssue } from './memo-issue.service.ts';
+import { MoveController } from './move.controller.ts';
+import { MoveService } from './move.service.ts';
+import { PlacementController } from './placement.controller.ts';
+import { Placement } from './placement.entity.ts';
+import { PlacementService } from './placement.service.ts';
+import { PlacementsFollow } from './placements-follow.service.ts';
+import { PlannedGames } from './planned-games.service.ts';
+import { ScheduleImportController } from './schedule-import.controller.ts';
+import { ScheduleImportService } from './schedule-import.service.ts';
+import { SignedCommitments } from './signed-commitments.service.ts';
+import { SpreadService } from './spread.service.ts';
+
+export const planningEntities = [Placement];
+
+@Module({
+  imports: [SeasonModule, SponsorshipModule],
+  controllers: [PlacementController, MoveController, ScheduleImportController],
+  providers: [PlannedGames, SignedCommitments, CopyShelves, PlacementService, SpreadService, GamePromises, MemoIssue, PlacementsFollow, MoveService, ScheduleImportService],
+  exports: [PlannedGames, SignedCommitments, CopyShelves],
+})
+export class PlanningModule {}
