@@ -10,7 +10,7 @@ import type { DueView } from './invoice.dto.ts';
 import { OpeningDto } from './opening.dto.ts';
 import { OpeningService } from './opening.service.ts';
 import { StatementService } from './statement.service.ts';
-import type { AccountLineView, DeliveryLineView, Statement } from './statement-view.ts';
+import type { AccountLineView, DeliveryLineView, Statement } from './statement.dto.ts';
 
 /** What the accounts office adds to a contract: what is due, what it was taken over with, its two statements. */
 @ApiTags('billing')

@@ -7,7 +7,7 @@ import { UnitOfWork } from '../platform/database/unit-of-work.ts';
 import { dayText } from '../platform/typesetting/amount-text.ts';
 import { isPaymentHappening, paymentSentence } from './payment-happening.ts';
 import type { PaymentHappening } from './payment-happening.ts';
-import type { CauseView } from './statement-view.ts';
+import type { CauseView } from './statement.dto.ts';
 
 export interface EventRow {
   eventId: string;

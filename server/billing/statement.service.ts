@@ -4,7 +4,7 @@ import { Contract } from '../sponsorship/contract.entity.ts';
 import { StatementNames } from './statement-names.service.ts';
 import type { EventRow } from './statement-names.service.ts';
 import { ACCOUNT, AMOUNT_NAMES, DELIVERY, READ_ACCOUNT_NAMES } from './statement.sql.ts';
-import type { AccountLineView, AmountName, DeliveryLineView, ReadAccount, Statement } from './statement-view.ts';
+import type { AccountLineView, AmountName, DeliveryLineView, ReadAccount, Statement } from './statement.dto.ts';
 
 type Figures = Record<string, number>;
 
