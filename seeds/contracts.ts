@@ -1,4 +1,5 @@
 import type { Day } from '../server/domain/day.ts';
+import { OpeningService } from '../server/billing/opening.service.ts';
 import { newId } from '../server/platform/database/ids.ts';
 import { ContractHappenings } from '../server/sponsorship/contract-happenings.service.ts';
 import { ContractService } from '../server/sponsorship/contract.service.ts';
@@ -97,10 +98,20 @@ export async function tellContracts(story: Story, places: SeasonPlaces, market: 
       const agreement = { contractId: newId(), commitmentId: newId(), benefitId: newId(), sponsor: deal.sponsor };
       await story.of(ContractService).add(formOf(deal, agreement, story, places, market));
       agreements[key] = agreement;
-      if (key === 'seniorNight' || key === 'pinyon') continue;
-      await story.of(ContractHappenings).sign(agreement.contractId, { signedOn: start, signedByName: SIGNERS[deal.sponsor] });
+      if (key === 'seniorNight') continue;
+      if (key === 'pinyon') await takeOver(story, agreement);
+      else await story.of(ContractHappenings).sign(agreement.contractId, { signedOn: start, signedByName: SIGNERS[deal.sponsor] });
     }
     return agreements;
+  });
+}
+
+/** Read and partly paid since the fall program, before Rafterline kept the books. */
+async function takeOver(story: Story, { contractId, commitmentId }: Agreement): Promise<void> {
+  const asOf = story.calendar.seasonStartsOn;
+  await story.of(OpeningService).open(contractId, {
+    ...{ asOf, signedOn: asOf, signedByName: SIGNERS.pinyon, billedCents: 20_000, paidCents: 5_000 },
+    givenByCommitment: [{ commitmentId, given: 3 }],
   });
 }
 

@@ -19,9 +19,9 @@ async function main(): Promise<void> {
     const work = app.get(UnitOfWork);
     const [found] = await work.runAs(NOWHERE, () => work.sqlEverywhere<{ departments: number }>('select count(*)::int as departments from department'));
     if (found && found.departments > 0) throw new Error('the demo season is only told into an empty database');
-    const scope = await openDepartment(work);
+    const scopes = await openDepartment(work);
     const today = dayAt(instantOf(new Date().toISOString()), ZONE);
-    await tellSeason(new Story(app, scope, new Calendar(today), ZONE));
+    await tellSeason(new Story(app, scopes, new Calendar(today), ZONE));
     for (const line of signInLines()) process.stdout.write(`${line}\n`);
   } finally {
     await app.close();

@@ -15,29 +15,33 @@ interface DemoPerson {
   roles: Role[];
 }
 
-export const DIRECTOR: DemoPerson = { name: 'Ottilie Brandvold', sayAs: 'oh-TILL-ee BRAND-vold', email: 'director@tamarack.example', roles: ['director'] };
+const DIRECTOR: DemoPerson = { name: 'Ottilie Brandvold', sayAs: 'oh-TILL-ee BRAND-vold', email: 'director@tamarack.example', roles: ['director'] };
+const BOOKKEEPER: DemoPerson = { name: 'Perpetua Lindqvist', sayAs: null, email: 'bookkeeper@tamarack.example', roles: ['bookkeeper'] };
 export const ANNOUNCER: DemoPerson = { name: 'Casimir Thornquist', sayAs: 'KAZ-uh-meer THORN-kwist', email: 'announcer@tamarack.example', roles: ['announcer'] };
 
 const PEOPLE: readonly DemoPerson[] = [
   DIRECTOR,
-  { name: 'Perpetua Lindqvist', sayAs: null, email: 'bookkeeper@tamarack.example', roles: ['bookkeeper'] },
+  BOOKKEEPER,
   ANNOUNCER,
   { name: 'Ignatius Marrow', sayAs: 'ig-NAY-shus MAR-oh', email: 'everything@tamarack.example', roles: ['director', 'bookkeeper', 'announcer'] },
 ];
 
-/** The department and its people, before anybody can be asked who they are. Answers the director's scope. */
-export async function openDepartment(work: UnitOfWork): Promise<Scope> {
+export type Teller = 'director' | 'bookkeeper' | 'announcer';
+
+/** The department and its people, before anybody can be asked who they are. Answers in whose name the story is told. */
+export async function openDepartment(work: UnitOfWork): Promise<Record<Teller, Scope>> {
   const passwordHash = await hashPassword(DEMO_PASSPHRASE);
-  const scope = { departmentId: newId(), personId: newId() };
-  await work.runAs(scope, async () => {
+  const departmentId = newId();
+  const ids = new Map(PEOPLE.map((person) => [person, newId()]));
+  const scopeOf = (person: DemoPerson): Scope => ({ departmentId, personId: ids.get(person)! });
+  await work.runAs(scopeOf(DIRECTOR), async () => {
     await work.sqlEverywhere('insert into department (id, name, zone, settings) values ($1, $2, $3, $4)', [
-      scope.departmentId,
+      departmentId,
       'Tamarack Ridge Athletics',
       ZONE,
       JSON.stringify({ prayerOn: false, foulCountsRead: false, bankShotMention: 'nextWindow', cutShortCounts: true }),
     ]);
-    for (const person of PEOPLE) {
-      const personId = person === DIRECTOR ? scope.personId : newId();
+    for (const [person, personId] of ids) {
       await work.sqlEverywhere('insert into person (id, email, name, say_as, password_hash) values ($1, $2, $3, $4, $5)', [
         personId,
         person.email,
@@ -48,7 +52,7 @@ export async function openDepartment(work: UnitOfWork): Promise<Scope> {
       await work.insert(Membership, { personId, roles: person.roles });
     }
   });
-  return scope;
+  return { director: scopeOf(DIRECTOR), bookkeeper: scopeOf(BOOKKEEPER), announcer: scopeOf(ANNOUNCER) };
 }
 
 /** What the start of Rafterline shows: one JSON object a line. */

@@ -1,9 +1,11 @@
 import type { INestApplicationContext, Type } from '@nestjs/common';
 import { DepartmentService } from '../server/access/department.service.ts';
+import type { Visitor } from '../server/access/visitor.ts';
 import type { Day } from '../server/domain/day.ts';
 import { UnitOfWork } from '../server/platform/database/unit-of-work.ts';
 import type { Scope } from '../server/platform/database/scope.ts';
-import { Calendar } from './calendar.ts';
+import type { Calendar } from './calendar.ts';
+import type { Teller } from './people.ts';
 
 /** Who tells what, and on which day: the services believe it is the day of the story. */
 export class Story {
@@ -12,7 +14,7 @@ export class Story {
 
   constructor(
     private readonly app: INestApplicationContext,
-    readonly scope: Scope,
+    private readonly scopes: Readonly<Record<Teller, Scope>>,
     readonly calendar: Calendar,
     readonly zone: string,
   ) {
@@ -25,14 +27,19 @@ export class Story {
     return this.app.get(service);
   }
 
-  /** One unit of work, told as of a day; without one as of today. */
-  async on<T>(day: Day, tell: () => Promise<T>): Promise<T> {
+  /** One unit of work, told as of a day and in somebody's name. */
+  async on<T>(day: Day, tell: () => Promise<T>, by: Teller = 'director'): Promise<T> {
     this.day = day;
     try {
-      return await this.work.runAs(this.scope, tell);
+      return await this.work.runAs(this.scopes[by], tell);
     } finally {
       this.day = this.calendar.today;
     }
+  }
+
+  visitor(by: Teller): Visitor {
+    const { departmentId, personId } = this.scopes[by];
+    return { departmentId, personId: personId!, roles: [by], tokenHash: '' };
   }
 
   async today<T>(tell: () => Promise<T>): Promise<T> {

@@ -1,5 +1,11 @@
+import { MoveService } from '../server/planning/move.service.ts';
+import { SpreadService } from '../server/planning/spread.service.ts';
+import { ContractHappenings } from '../server/sponsorship/contract-happenings.service.ts';
 import { tellContracts } from './contracts.ts';
 import { tellCopy } from './copy.ts';
+import { Desk, tellFirstInvoices, tellLaterInvoices } from './money.ts';
+import { signOffNight, tellAway, tellNight } from './nights.ts';
+import { issuePackets, tellPeople } from './people-of-nights.ts';
 import { tellSchedule } from './schedule.ts';
 import { tellSchools } from './schools.ts';
 import { tellMarket } from './sponsors.ts';
@@ -7,9 +13,41 @@ import type { Story } from './story.ts';
 
 /** The season in the order in which it happened. */
 export async function tellSeason(story: Story): Promise<void> {
+  const { calendar } = story;
   const places = await tellSchools(story);
-  await tellSchedule(story, places);
+  const games = await tellSchedule(story, places);
   const market = await tellMarket(story, places.seasonId);
-  await tellContracts(story, places, market);
+  const deals = await tellContracts(story, places, market);
   await tellCopy(story, market);
+  const spread = (on = calendar.today) => story.on(on, () => story.of(SpreadService).spread(places.seasonId));
+  const night = (key: 'night1' | 'night2' | 'night3' | 'night4' | 'night5' | 'last', extra = {}) => tellNight(story, places, games, { key, mentions: deals.copperline, ...extra });
+  const desk = new Desk(story, market);
+
+  await spread(calendar.seasonStartsOn);
+  await tellFirstInvoices(story, desk, deals);
+  await tellAway(story, places, games);
+  await night('night1');
+  await signOffNight(story, games, 'night1');
+  await night('night2');
+  await signOffNight(story, games, 'night2');
+  const snowed = games['snowed']!;
+  await story.on(snowed.day, () => story.of(MoveService).cancel(snowed.gameId, { reason: 'Snow: the pass was closed and the visitors could not travel.', on: snowed.day }));
+  await spread(calendar.after(-8, 1));
+  await night('night3');
+  await signOffNight(story, games, 'night3');
+  await night('night4');
+  await signOffNight(story, games, 'night4', 'The microphone failed in the second quarter.');
+  await night('night5', { extra: deals.mirabel });
+  await signOffNight(story, games, 'night5');
+  await tellLaterInvoices(story, desk, deals);
+  const boiler = games['boiler']!;
+  const reason = 'The boiler of the fieldhouse was out.';
+  await story.on(boiler.day, () => story.of(MoveService).postpone(boiler.gameId, { reason, to: calendar.gameDay(3), clock: '19:00' }));
+  const day = calendar.gameDay(-3);
+  await story.on(day, () => story.of(ContractHappenings).deliver(deals.pinyon.contractId, deals.pinyon.benefitId, { deliveredOn: day, quantity: 1, proof: 'Program of the Otters night, page 3' }));
+  await story.on(calendar.gameDay(-1), () => story.of(ContractHappenings).earnThrough(deals.halvorsen.contractId, deals.halvorsen.benefitId, calendar.gameDay(-1)));
+  await night('last');
+  await spread();
+  await tellPeople(story, games);
+  await issuePackets(story, games);
 }

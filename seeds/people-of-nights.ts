@@ -1,0 +1,39 @@
+import { instantAt } from '../server/domain/instant.ts';
+import { PacketService } from '../server/packet/packet.service.ts';
+import { NightService } from '../server/season/night.service.ts';
+import type { PersonOfNightDto } from '../server/season/night.dto.ts';
+import type { Games } from './schedule.ts';
+import type { Story } from './story.ts';
+
+const CREW: readonly PersonOfNightDto[] = [
+  { role: 'announcer', name: 'Casimir Thornquist', sayAs: 'KAZ-uh-meer THORN-kwist' },
+  { role: 'spotter', name: 'Delia Marchbanks' },
+  { role: 'scorer', name: 'Roland Petrakis', sayAs: 'ROH-lund peh-TRAH-kis', note: 'Keeps the official book' },
+  { role: 'clock', name: 'Judith Amsel' },
+  { role: 'presenter', name: 'Gus Pike', note: 'Juniper & Pike Hardware; hands over the game ball at center floor' },
+];
+
+/** Who is at the table. The night after next has nobody to announce yet, which its packet says. */
+export async function tellPeople(story: Story, games: Games): Promise<void> {
+  const keys = ['night1', 'night2', 'night3', 'night4', 'night5', 'last', 'next', 'third'];
+  await story.today(async () => {
+    for (const key of keys) await tellCrew(story, games[key]!, CREW);
+    await tellCrew(story, games['second']!, CREW.filter((person) => person.role !== 'announcer'));
+    const seniors = await story.of(NightService).one(games['seniors-boys']!.nightId);
+    await story.of(NightService).change(seniors.id, seniors.version, { title: 'Senior night', note: 'Seniors and their families are introduced between the games.' });
+  });
+}
+
+async function tellCrew(story: Story, { nightId, day, line }: Games[string], people: readonly PersonOfNightDto[]): Promise<void> {
+  const nights = story.of(NightService);
+  const isDouble = line.after !== undefined;
+  const arrivesAt = instantAt(day, isDouble ? '16:45' : '18:15', story.zone);
+  const night = await nights.one(nightId);
+  const changed = await nights.change(nightId, night.version, { doorsAt: instantAt(day, isDouble ? '16:30' : '18:00', story.zone) });
+  await nights.putPeople(nightId, changed.version, people.map((person) => ({ ...person, arrivesAt })));
+}
+
+/** The next packet is on paper; the one after it is not. */
+export async function issuePackets(story: Story, games: Games): Promise<void> {
+  await story.today(() => story.of(PacketService).issue(games['next']!.nightId));
+}
