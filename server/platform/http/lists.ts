@@ -65,8 +65,9 @@ export type Sorts = Readonly<Record<string, string>>;
 export function pageOf(query: ListQuery, sorts: Sorts, tie = 'id'): string {
   const name = query.sort?.replace(/^-/, '') ?? '';
   const fallback = Object.keys(sorts)[0] ?? '';
-  const turned = (sorts[name] ? query.sort : fallback)?.startsWith('-') ?? false;
-  const by = sorts[name] ?? sorts[fallback] ?? tie;
+  const known = Object.hasOwn(sorts, name);
+  const turned = (known ? query.sort : fallback)?.startsWith('-') ?? false;
+  const by = (known ? sorts[name] : sorts[fallback]) ?? tie;
   const perPage = query.perPage ?? 25;
   return `order by ${by}${turned ? ' desc nulls last' : ' nulls last'}, ${tie} limit ${perPage} offset ${((query.page ?? 1) - 1) * perPage}`;
 }
