@@ -13,9 +13,9 @@ const CREW: readonly PersonOfNightDto[] = [
   { role: 'presenter', name: 'Gus Pike', note: 'Juniper & Pike Hardware; hands over the game ball at center floor' },
 ];
 
-/** Who is at the table. The night after next has nobody to announce yet, which its packet says. */
+/** Who is at the table. The second night to come has nobody to announce yet, which its packet says. */
 export async function tellPeople(story: Story, games: Games): Promise<void> {
-  const keys = ['night1', 'night2', 'night3', 'night4', 'night5', 'last', 'next', 'third'];
+  const keys = ['night1', 'night2', 'night3', 'night4', 'night5', 'last', 'next', 'boiler', 'third', 'fourth'];
   await story.today(async () => {
     for (const key of keys) await tellCrew(story, games[key]!, CREW);
     await tellCrew(story, games['second']!, CREW.filter((person) => person.role !== 'announcer'));
@@ -24,12 +24,12 @@ export async function tellPeople(story: Story, games: Games): Promise<void> {
   });
 }
 
-async function tellCrew(story: Story, { nightId, day, line }: Games[string], people: readonly PersonOfNightDto[]): Promise<void> {
+async function tellCrew(story: Story, { nightId, line }: Games[string], people: readonly PersonOfNightDto[]): Promise<void> {
   const nights = story.of(NightService);
   const isDouble = line.after !== undefined;
-  const arrivesAt = instantAt(day, isDouble ? '16:45' : '18:15', story.zone);
   const night = await nights.one(nightId);
-  const changed = await nights.change(nightId, night.version, { doorsAt: instantAt(day, isDouble ? '16:30' : '18:00', story.zone) });
+  const arrivesAt = instantAt(night.heldOn, isDouble ? '16:45' : '18:15', story.zone);
+  const changed = await nights.change(nightId, night.version, { doorsAt: instantAt(night.heldOn, isDouble ? '16:30' : '18:00', story.zone) });
   await nights.putPeople(nightId, changed.version, people.map((person) => ({ ...person, arrivesAt })));
 }
 
