@@ -88,8 +88,8 @@ async function servePages(fastify: FastifyInstance, config: Config): Promise<voi
     await fastify.register(serveStatic as never, {
       root: folder,
       wildcard: false,
-      setHeaders: (reply: { setHeader(name: string, value: string): void }, path: string) => {
-        reply.setHeader('cache-control', /\/assets\//.test(path) ? 'public, max-age=31536000, immutable' : 'no-cache');
+      setHeaders: (reply: { header(name: string, value: string): void }, path: string) => {
+        reply.header('cache-control', /\/assets\//.test(path) ? 'public, max-age=31536000, immutable' : 'no-cache');
       },
     } as never);
   }
