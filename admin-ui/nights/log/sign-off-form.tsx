@@ -1,6 +1,8 @@
 import { Box, Checkbox, FormControlLabel, Typography } from '@mui/material';
 import { useState } from 'react';
+import { only } from '../../api/changes.ts';
 import { CommandButton } from '../../forms/command-button.tsx';
+import { today } from '../../format/day.ts';
 import { moneyText } from '../../format/money.ts';
 import { WordsInput } from '../../inputs/words-input.tsx';
 import { department } from '../../session/me.ts';
@@ -18,6 +20,7 @@ export function SignOffForm({ night, cutShort }: { night: Night; cutShort: reado
   const usual = department().settings?.cutShortCounts ?? true;
   const [decided, setDecided] = useState<Record<string, boolean>>({});
   const [signed, setSigned] = useState<Signed | null>(null);
+  const early = today() < night.heldOn;
   const counts = (entry: LogEntryView): boolean => decided[entry.id] ?? usual;
   return (
     <>
@@ -40,11 +43,12 @@ export function SignOffForm({ night, cutShort }: { night: Night; cutShort: reado
         title={`Sign off ${night.title}?`}
         explains="The reads given, and the cut-short ones you ticked, are counted for their sponsors, and the money for them is earned. This is done once a night."
         path={`/nights/${night.id}/sign-off`}
-        body={({ note }) => ({ ...(note ? { note } : {}), decisions: cutShort.map((entry) => ({ entryId: entry.id, counts: counts(entry) })) })}
+        body={({ note, overrideReason }) => ({ ...only({ note, overrideReason }, 'note', 'overrideReason'), decisions: cutShort.map((entry) => ({ entryId: entry.id, counts: counts(entry) })) })}
         success="The night is signed off."
         variant="contained"
         onDone={setSigned}
       >
+        {early && <WordsInput source="overrideReason" label="Why before its day" longest={300} required helperText="The night’s day has not come yet; only a director may close it now." />}
         <WordsInput source="note" label="Note" longest={1000} lines={2} helperText="Anything the office should know" />
       </CommandButton>
     </>

@@ -19,6 +19,7 @@ function Summary({ night, log }: { night: Night; log: NightLog }) {
     <>
       <Figures
         figures={[
+          { label: 'Will count', value: numberText(log.toCount), note: 'for their sponsors' },
           { label: 'Given', value: numberText(of('given').length) },
           { label: 'Cut short', value: numberText(of('cutShort').length) },
           { label: 'Not read', value: numberText(of('notRead').length) },
