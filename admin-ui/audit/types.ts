@@ -1,2 +1,2 @@
-export type { AuditView as AuditRow } from '../../server/access/audit.service.ts';
-export type { SealView as Seal } from '../../server/access/seal.service.ts';
+export type { AuditView as AuditRow } from '../../server/access/audit.dto.ts';
+export type { SealView as Seal } from '../../server/access/audit.dto.ts';

@@ -3,10 +3,9 @@ import { ApiTags } from '@nestjs/swagger';
 import { ListQuery } from '../platform/http/lists.ts';
 import type { Listed } from '../platform/http/lists.ts';
 import { AuditService } from './audit.service.ts';
-import type { AuditView } from './audit.service.ts';
+import type { AuditView, SealView } from './audit.dto.ts';
 import { Needs } from './needs.ts';
 import { SealService } from './seal.service.ts';
-import type { SealView } from './seal.service.ts';
 
 @ApiTags('access')
 @Controller('api')

@@ -2,16 +2,7 @@ import { Inject, Injectable } from '@nestjs/common';
 import { UnitOfWork } from '../platform/database/unit-of-work.ts';
 import { Conditions, pageOf } from '../platform/http/lists.ts';
 import type { ListQuery, Listed } from '../platform/http/lists.ts';
-
-export interface AuditView {
-  id: string;
-  tableName: string;
-  rowId: string;
-  action: 'insert' | 'update' | 'delete';
-  fields: string[];
-  personName: string | null;
-  recordedAt: string;
-}
+import type { AuditView } from './audit.dto.ts';
 
 @Injectable()
 export class AuditService {

@@ -2,14 +2,7 @@ import { createHash } from 'node:crypto';
 import { Inject, Injectable } from '@nestjs/common';
 import { UnitOfWork } from '../platform/database/unit-of-work.ts';
 import { newId } from '../platform/database/ids.ts';
-
-export interface SealView {
-  id: string;
-  number: number;
-  rowCount: number;
-  head: string;
-  recordedAt: string;
-}
+import type { SealView } from './audit.dto.ts';
 
 const VIEW = `id, number, row_count as "rowCount", encode(head, 'hex') as head, recorded_at as "recordedAt"`;
 

@@ -5,7 +5,7 @@ import { join } from 'node:path'
 import { createInterface } from 'node:readline'
 import pg from 'pg'
 import { checkout } from './build.mjs'
-import { createDatabase, databaseName } from './embedded.mjs'
+import { createDatabase, databaseName } from './logins.mjs'
 import { holdsData } from './migrate.mjs'
 import { WayOut } from './terminal.mjs'
 

@@ -8,22 +8,22 @@ import {
   chmodSync, chownSync, closeSync, existsSync, lstatSync, mkdirSync, openSync, readFileSync, realpathSync, rmSync, statSync, symlinkSync,
   writeFileSync,
 } from 'node:fs'
-import { createServer } from 'node:net'
 import { platform } from 'node:os'
 import { dirname, join, resolve } from 'node:path'
 import pg from 'pg'
 import { accountForDatabase, databasePrograms } from './binaries.mjs'
+import { databaseName, prepareLogins } from './logins.mjs'
+import { freePort } from './port.mjs'
 import { WayOut, wait } from './terminal.mjs'
 
 /**
  * @typedef {import('./binaries.mjs').Account} Account
- * @typedef {{ postgres: string, rafterline_owner: string, rafterline_web: string }} Passwords
+ * @typedef {import('./logins.mjs').Passwords} Passwords
  * @typedef {{ folder: string, cluster: string, account: Account, bin: string, major: number, version: string, passwords: Passwords }} Place
  * @typedef {{ version: string, port: number, pid: number, reused: boolean, adminUrl: string, ownerUrl: string, webUrl: string,
  *   stop: () => Promise<void> }} Embedded
  */
 
-export const databaseName = 'rafterline'
 
 /** Starts the server of this data folder, or takes over the one that runs.
  * @param {{ folder: string, note?: (text: string) => void }} options
@@ -263,46 +263,6 @@ const settings = [
   'listen_addresses=127.0.0.1', 'unix_socket_directories=', 'max_connections=100', 'timezone=UTC', 'log_timezone=UTC', 'log_min_messages=warning',
   'log_min_error_statement=panic', 'log_error_verbosity=terse', 'shared_buffers=128MB',
 ].flatMap((setting) => ['-c', setting])
-
-/** A port that is free now. @param {number} [wanted] @param {string} [host] @returns {Promise<number>} */
-export function freePort(wanted = 0, host = '127.0.0.1') {
-  return new Promise((done, fail) => {
-    const probe = createServer()
-    probe.unref()
-    probe.on('error', fail)
-    probe.listen({ port: wanted, host, exclusive: true }, () => {
-      const address = probe.address()
-      probe.close(() => done(typeof address === 'object' && address ? address.port : wanted))
-    })
-  })
-}
-
-/** Two logins: one owns the schema, the other runs the server and owns nothing. Neither may step over the walls between departments.
- * @param {string} adminUrl @param {Passwords} passwords @param {string} [database] */
-export async function prepareLogins(adminUrl, passwords, database = databaseName) {
-  const client = new pg.Client({ connectionString: adminUrl })
-  await client.connect()
-  try {
-    for (const login of /** @type {const} */ (['rafterline_owner', 'rafterline_web'])) {
-      const { rowCount } = await client.query('select from pg_roles where rolname = $1', [login])
-      if (rowCount === 0) {
-        await client.query(`create role ${login} login nosuperuser nobypassrls nocreatedb nocreaterole noreplication password ${client.escapeLiteral(passwords[login])}`)
-      }
-    }
-    const { rowCount } = await client.query('select from pg_database where datname = $1', [database])
-    if (rowCount === 0) await createDatabase(client, database)
-  } finally {
-    await client.end()
-  }
-}
-
-/** @param {pg.Client} client @param {string} name @param {string} [template] */
-export async function createDatabase(client, name, template) {
-  const quoted = client.escapeIdentifier(name)
-  await client.query(`create database ${quoted} owner rafterline_owner ${template ? `template ${client.escapeIdentifier(template)}` : ''}`)
-  await client.query(`revoke all on database ${quoted} from public`)
-  await client.query(`grant connect on database ${quoted} to rafterline_web`)
-}
 
 /** Stops the server so that nothing has to be repaired at the next start. @param {Place} place @param {number} pid */
 async function stopServer(place, pid) {

@@ -5,7 +5,7 @@ import { get } from 'node:http'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { checkout } from './build.mjs'
-import { freePort } from './embedded.mjs'
+import { freePort } from './port.mjs'
 import { WayOut, wait } from './terminal.mjs'
 
 /** @typedef {{ port: number, pid: number, exited: Promise<number | null>, isGone: () => boolean, stop: () => Promise<void> }} ServerProcess */

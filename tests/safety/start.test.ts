@@ -6,7 +6,8 @@ import { join } from 'node:path'
 import pg from 'pg'
 import { afterAll, afterEach, beforeAll, expect, test } from 'vitest'
 import { checkout } from '../../server/commands/build.mjs'
-import { freePort, removeData, startEmbedded } from '../../server/commands/embedded.mjs'
+import { removeData, startEmbedded } from '../../server/commands/embedded.mjs'
+import { freePort } from '../../server/commands/port.mjs'
 import { answerOf } from '../../server/commands/server-process.mjs'
 
 interface Start {

@@ -3,7 +3,7 @@ import { join } from 'node:path'
 import pg from 'pg'
 import { inject } from 'vitest'
 import { checkout } from '../../server/commands/build.mjs'
-import { freePort } from '../../server/commands/embedded.mjs'
+import { freePort } from '../../server/commands/port.mjs'
 import { startServer } from '../../server/commands/server-process.mjs'
 import { cloneOf } from './global-setup.ts'
 
