@@ -20,6 +20,8 @@ export interface Agreement {
 export type Agreements = Record<'juniper' | 'copperline' | 'snowmelt' | 'halvorsen' | 'pinyon' | 'mirabel' | 'okafor' | 'lantern' | 'seniorNight', Agreement>;
 
 interface Deal {
+  /** the number the director's old list gave it */
+  outsideId: string;
   sponsor: SponsorKey;
   seller?: keyof Market['sellers'];
   title: string;
@@ -37,49 +39,58 @@ function deals({ calendar }: Story, { ours }: SeasonPlaces): Record<keyof Agreem
   const parts = (...days: Day[]) => ({ kind: 'installments' as const, installments: days.map((on) => ({ on, share: 1 })) });
   return {
     juniper: {
+      outsideId: 'A-101',
       ...{ sponsor: 'juniper', title: 'Game ball, every varsity home game', kind: 'gameBall' },
       commitment: { counting: 'perGame', reads: 1, levels: ['varsity'], priority: 1 },
       term: { priceCents: 140_000, billingPlan: inFull },
       more: { purchaseOrderNumber: 'JP-2231', cancelledGamePolicy: 'credit' },
     },
     copperline: {
+      outsideId: 'A-102',
       ...{ sponsor: 'copperline', title: 'Bank shots of the season', kind: 'bankShot' },
       commitment: { counting: 'onOccurrence', readsAtLeast: 12, readsAtMost: 40, whose: 'ours', severalCountAsOne: true },
       term: { priceCents: 90_000, billingPlan: parts(start, calendar.gameDay(-3), calendar.gameDay(6)) },
     },
     snowmelt: {
+      outsideId: 'A-103',
       ...{ sponsor: 'snowmelt', title: 'At the concession stand', kind: 'concession' },
       commitment: { counting: 'perTerm', reads: 20, leastPerGame: 1 },
       term: { priceCents: 80_000, billingPlan: inFull },
     },
     halvorsen: {
+      outsideId: 'A-104',
       ...{ sponsor: 'halvorsen', title: 'Time-outs and the banner', kind: 'timeOut' },
       commitment: { counting: 'perTerm', reads: 14, levels: ['varsity'] },
       benefit: { name: 'Banner above the Perch', quantity: 1, rateCents: 50_000, earns: 'overDays', startsOn: start, endsOn: calendar.seasonEndsOn },
       term: { priceCents: 85_000, billingPlan: inFull },
     },
     pinyon: {
+      outsideId: 'A-105',
       ...{ sponsor: 'pinyon', title: 'Quarter breaks and a program page', kind: 'quarter' },
       commitment: { counting: 'perTerm', reads: 12, teamIds: [ours['Boys varsity'], ours['Girls varsity']] },
       benefit: { name: 'Full program page', quantity: 1, rateCents: 15_000, earns: 'onDelivery', dueOn: calendar.gameDay(8) },
       term: { priceCents: 48_000, billingPlan: inFull },
     },
     mirabel: {
+      outsideId: 'B-201',
       ...{ sponsor: 'mirabel', seller: 'boosters', title: 'Time-outs before the turn of the season', kind: 'timeOut' },
       commitment: { counting: 'perTerm', reads: 6, endsOn: calendar.before(-2, 1) },
       term: { priceCents: 15_000, billingPlan: inFull },
     },
     okafor: {
+      outsideId: 'A-107',
       ...{ sponsor: 'okafor', title: 'Quarter breaks, all teams', kind: 'quarter' },
       commitment: { counting: 'perTerm', reads: 18 },
       term: { priceCents: 54_000, billingPlan: parts(start, calendar.gameDay(-4), calendar.gameDay(8)) },
     },
     lantern: {
+      outsideId: 'B-202',
       ...{ sponsor: 'lantern', seller: 'boosters', title: 'Time-outs, billed as they are read', kind: 'timeOut' },
       commitment: { counting: 'perTerm', reads: 16, priceEachCents: 2_250, levels: ['varsity', 'juniorVarsity'] },
       term: { priceCents: 0, pricing: 'perRead', billAtMostCents: 36_000, billingPlan: { kind: 'perReadInArrears' } },
     },
     seniorNight: {
+      outsideId: 'B-204',
       ...{ sponsor: 'snowmelt', seller: 'boosters', title: 'Senior night table and read', kind: 'concession' },
       commitment: { counting: 'perNight', reads: 1, startsOn: calendar.gameDay(8), endsOn: calendar.gameDay(8) },
       benefit: { name: 'Display table in the lobby', quantity: 1, rateCents: 7_500, earns: 'onDelivery', dueOn: calendar.gameDay(8) },
@@ -128,6 +139,7 @@ function formOf(deal: Deal, agreement: Agreement, { calendar }: Story, { seasonI
     sellerId: market.sellers[deal.seller ?? 'athletics'],
     payerId: market.payers[deal.sponsor],
     title: deal.title,
+    outsideId: deal.outsideId,
     ...deal.more,
     term: { seasonId, startsOn: calendar.seasonStartsOn, endsOn: calendar.seasonEndsOn, ...deal.term },
     commitments: [{ id: agreement.commitmentId, readKindId: kind.id, rateCents: kind.cents, ...deal.commitment }],

@@ -14,6 +14,8 @@ export interface PlannedLine {
   clock: string | null;
   after?: string;
   class?: 'conference' | 'stateSeries';
+  /** the game day it is held on now, where it was postponed */
+  movedTo?: number;
   /** ours, then theirs */
   score?: [number, number];
 }
@@ -45,7 +47,7 @@ export const SCHEDULE: readonly PlannedLine[] = [
   home('night4', -5, 'Girls varsity', 'Herons', [41, 46]),
   away(-4, 'Girls varsity', 'Miners', [52, 45]),
   ...doubleheader('night5', -3, 'Otters', [[36, 35], [66, 61]]),
-  home('boiler', -2, 'Boys varsity', 'Pronghorns'),
+  { ...home('boiler', -2, 'Boys varsity', 'Pronghorns'), movedTo: 3 },
   ...doubleheader('last', -1, 'Miners', [[40, 47], [57, 54]]),
   ...doubleheader('next', 1, 'Pronghorns'),
   home('second', 2, 'Girls varsity', 'Miners'),
@@ -58,6 +60,11 @@ export const SCHEDULE: readonly PlannedLine[] = [
   { ...home('seniors-boys', 8, 'Boys varsity', 'Otters'), clock: null, after: 'seniors-girls' },
   { ...home('state', 10, 'Girls varsity', 'Herons'), class: 'stateSeries' },
 ];
+
+/** The number the conference's office gave the game. */
+export function outsideIdOf(line: PlannedLine): string {
+  return `TR-${String(SCHEDULE.indexOf(line) + 1).padStart(2, '0')}`;
+}
 
 /** Games by the keys of the schedule, with their nights. */
 export type Games = Record<string, { gameId: string; nightId: string; day: Day; line: PlannedLine }>;
@@ -78,6 +85,7 @@ export async function tellSchedule(story: Story, places: SeasonPlaces): Promise<
         floorId: isHome ? places.home.floorId : null,
         announced: isHome,
         hostSchoolId: isHome ? places.schoolIds.Kestrels : places.schoolIds[line.opponent],
+        outsideId: outsideIdOf(line),
         windowsOwnedBy: line.class === 'stateSeries' ? 'association' : 'us',
       });
       games[line.key] = { gameId, nightId: '', day, line };

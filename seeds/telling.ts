@@ -42,7 +42,7 @@ export async function tellSeason(story: Story): Promise<void> {
   await tellLaterInvoices(story, desk, deals);
   const boiler = games['boiler']!;
   const reason = 'The boiler of the fieldhouse was out.';
-  await story.on(boiler.day, () => story.of(MoveService).postpone(boiler.gameId, { reason, to: calendar.gameDay(3), clock: '19:00' }));
+  await story.on(boiler.day, () => story.of(MoveService).postpone(boiler.gameId, { reason, to: calendar.gameDay(boiler.line.movedTo!), clock: '19:00' }));
   const day = calendar.gameDay(-3);
   await story.on(day, () => story.of(ContractHappenings).deliver(deals.pinyon.contractId, deals.pinyon.benefitId, { deliveredOn: day, quantity: 1, proof: 'Program of the Otters night, page 3' }));
   await story.on(calendar.gameDay(-1), () => story.of(ContractHappenings).earnThrough(deals.halvorsen.contractId, deals.halvorsen.benefitId, calendar.gameDay(-1)));
