@@ -15,7 +15,7 @@ export function RecentSheet({ lines }: { lines: readonly RecentLine[] }) {
           {lines.map((line, place) => (
             <Box component="li" key={place} sx={{ py: 1, borderTop: place === 0 ? 0 : 1, borderColor: 'divider' }}>
               <div>{line.link ? <Go resource={line.link.resource} id={line.link.id}>{line.sentence}</Go> : line.sentence}</div>
-              <Box sx={{ color: 'text.secondary', fontSize: '0.95rem' }}>{[line.who, instantText(line.at)].filter(Boolean).join(' · ')}</Box>
+              <Box sx={{ color: 'text.secondary', fontSize: '0.95rem' }}>{instantText(line.at)}</Box>
             </Box>
           ))}
         </Box>
