@@ -16,6 +16,7 @@ import { PlanningModule, planningEntities } from './planning/planning.module.ts'
 import { SponsorshipModule, sponsorshipEntities } from './sponsorship/sponsorship.module.ts';
 import { BillingModule, billingEntities } from './billing/billing.module.ts';
 import { PacketModule, packetEntities } from './packet/packet.module.ts';
+import { NightModule } from './night/night.module.ts';
 import { ReportsModule } from './reports/reports.module.ts';
 import { SeasonModule, seasonEntities } from './season/season.module.ts';
 
@@ -36,6 +37,7 @@ export class AppModule {
         BillingModule,
         PlanningModule,
         PacketModule,
+        NightModule,
         ReportsModule,
       ],
       providers: [
