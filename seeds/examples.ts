@@ -30,7 +30,7 @@ function schedule(calendar: Calendar): string {
     const isHome = line.at === 'home';
     return [outsideIdOf(line), day, line.clock ?? 'TBA', line.team, name, isHome ? 'H' : 'A', isHome ? 'Alder Fieldhouse' : gym, line.class ?? 'regular'];
   });
-  const added = ['TR-90', calendar.gameDay(9), '18:30', 'Boys JV', OPPONENTS.Larks.name, 'A', OPPONENTS.Larks.gym, 'regular'];
+  const added = ['TR-90', calendar.gameDay(7), '17:15', 'Boys JV', OPPONENTS.Otters.name, 'A', OPPONENTS.Otters.gym, 'regular'];
   return csv([['Game ID', 'Date', 'Time', 'Team', 'Opponent', 'H/A', 'Location', 'Type'], ...rows, added]);
 }
 

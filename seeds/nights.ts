@@ -12,7 +12,7 @@ import type { Games } from './schedule.ts';
 import type { SeasonPlaces } from './schools.ts';
 import type { Story } from './story.ts';
 
-type NightKey = 'night1' | 'night2' | 'night3' | 'night4' | 'night5' | 'last';
+export type NightKey = 'night1' | 'night2' | 'night3' | 'night4' | 'night5' | 'last';
 type Fault = { sponsor: string; outcome: Exclude<ReadOutcome, 'given'>; reason: NotReadReason };
 type BankShot = { game: string; number: string; period: string; clock: string; takenBack?: true };
 
@@ -42,7 +42,7 @@ class Table {
   constructor(private at: Instant) {}
 
   add(entry: Omit<LogEntryDto, 'id' | 'sequence' | 'occurredAt'>): string {
-    this.at = addSeconds(this.at, 210);
+    this.at = addSeconds(this.at, 190);
     const id = newId();
     this.entries.push({ ...entry, id, sequence: this.entries.length + 1, occurredAt: this.at });
     return id;
@@ -69,10 +69,9 @@ export async function tellNight(story: Story, places: SeasonPlaces, games: Games
       for (const game of played) {
         const teamId = places.ours[game.line.team];
         const planned = data.filter((placement) => placement.gameId === game.gameId);
-        for (const placement of planned) addRead(table, placement, FAULTS[key]?.find((fault) => placement.sponsorName.includes(fault.sponsor)));
-        for (const shot of BANK_SHOTS[key].filter((one) => games[one.game] === game)) addBankShot(table, { ...shot, gameId: game.gameId, teamId }, mentions);
+        const shots = BANK_SHOTS[key].filter((one) => games[one.game] === game).map((shot) => ({ ...shot, gameId: game.gameId, teamId }));
+        tellGame(table, { gameId: game.gameId, teamId, planned, shots, faults: FAULTS[key] ?? [] }, mentions);
         if (extra && game === night) table.add({ kind: 'read', outcome: 'given', gameId: game.gameId, commitmentId: extra.commitmentId, cueKey: `game:${game.gameId}/thanks/1` });
-        for (const period of ['Q1', 'Q2', 'Q3', 'Q4']) table.add({ kind: 'periodEnd', gameId: game.gameId, period });
       }
       const { results } = await story.of(NightTableService).take(night.nightId, { deviceId: newId(), entries: table.entries });
       const refused = results.find((result) => result.status !== 'stored');
@@ -88,10 +87,36 @@ export async function signOffNight(story: Story, games: Games, key: NightKey, no
   await story.on(day, () => story.of(NightTableService).signOff(nightId, { note }, story.visitor('announcer')), 'announcer');
 }
 
+interface GameToTell {
+  gameId: string;
+  teamId: string;
+  planned: readonly PlacementView[];
+  shots: readonly (BankShot & { gameId: string; teamId: string })[];
+  faults: readonly Fault[];
+}
+
+/** Before the game, then quarter by quarter: what falls in it, its end, and the reads of the break behind it. */
+function tellGame(table: Table, { gameId, teamId, planned, shots, faults }: GameToTell, mentions: Agreement): void {
+  const readIn = (windowKey: string): void => {
+    for (const placement of planned.filter((one) => one.windowKey === windowKey)) addRead(table, placement, faults.find((fault) => placement.sponsorName.includes(fault.sponsor)));
+  };
+  readIn('pregame');
+  for (const [place, breakAfter] of ['betweenPeriods1', 'halftime', 'betweenPeriods2', 'postgame'].entries()) {
+    const period = `Q${place + 1}`;
+    const timeOut = `timeOut${place + 1}`;
+    if (planned.some((one) => one.windowKey === timeOut)) table.add({ kind: 'timeOut', gameId, teamId, period, clock: '4:00' });
+    readIn(timeOut);
+    for (const shot of shots.filter((one) => one.period === period)) addBankShot(table, shot, mentions);
+    table.add({ kind: 'periodEnd', gameId, period });
+    readIn(breakAfter);
+  }
+}
+
 function addRead(table: Table, placement: PlacementView, fault: Fault | undefined): void {
   const { id: placementId, gameId, commitmentId, windowKey, cueKey } = placement;
   const told = fault ? { outcome: fault.outcome, reason: fault.reason } : { outcome: 'given' as const };
   table.add({ kind: 'read', placementId, gameId, commitmentId, windowKey, cueKey, ...told });
+  if (fault?.reason === 'injury') table.add({ kind: 'note', gameId, reason: 'A visitor was helped off at the break; nothing was read until play went on.' });
 }
 
 function addBankShot(table: Table, shot: BankShot & { gameId: string; teamId: string }, { commitmentId }: Agreement): void {

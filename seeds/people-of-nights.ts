@@ -33,7 +33,8 @@ async function tellCrew(story: Story, { nightId, line }: Games[string], people: 
   await nights.putPeople(nightId, changed.version, people.map((person) => ({ ...person, arrivesAt })));
 }
 
-/** The next packet is on paper; the one after it is not. */
-export async function issuePackets(story: Story, games: Games): Promise<void> {
-  await story.today(() => story.of(PacketService).issue(games['next']!.nightId));
+/** Prints a night's packet, so that it has a number. */
+export async function issuePacket(story: Story, { nightId, day }: Games[string]): Promise<void> {
+  const on = day < story.calendar.today ? day : story.calendar.today;
+  await story.on(on, () => story.of(PacketService).issue(nightId));
 }

@@ -5,7 +5,8 @@ import { tellContracts } from './contracts.ts';
 import { tellCopy } from './copy.ts';
 import { Desk, tellFirstInvoices, tellLaterInvoices } from './money.ts';
 import { signOffNight, tellAway, tellNight } from './nights.ts';
-import { issuePackets, tellPeople } from './people-of-nights.ts';
+import type { NightKey } from './nights.ts';
+import { issuePacket, tellPeople } from './people-of-nights.ts';
 import { tellSchedule } from './schedule.ts';
 import { tellSchools } from './schools.ts';
 import { tellMarket } from './sponsors.ts';
@@ -20,9 +21,13 @@ export async function tellSeason(story: Story): Promise<void> {
   const deals = await tellContracts(story, places, market);
   await tellCopy(story, market);
   const spread = (on = calendar.today) => story.on(on, () => story.of(SpreadService).spread(places.seasonId));
-  const night = (key: 'night1' | 'night2' | 'night3' | 'night4' | 'night5' | 'last', extra = {}) => tellNight(story, places, games, { key, mentions: deals.copperline, ...extra });
+  const night = async (key: NightKey, extra = {}) => {
+    await issuePacket(story, games[key]!);
+    await tellNight(story, places, games, { key, mentions: deals.copperline, ...extra });
+  };
   const desk = new Desk(story, market);
 
+  await tellPeople(story, games);
   await spread(calendar.seasonStartsOn);
   await tellFirstInvoices(story, desk, deals);
   await tellAway(story, places, games);
@@ -48,6 +53,5 @@ export async function tellSeason(story: Story): Promise<void> {
   await story.on(calendar.gameDay(-1), () => story.of(ContractHappenings).earnThrough(deals.halvorsen.contractId, deals.halvorsen.benefitId, calendar.gameDay(-1)));
   await night('last');
   await spread();
-  await tellPeople(story, games);
-  await issuePackets(story, games);
+  await issuePacket(story, games['next']!);
 }
