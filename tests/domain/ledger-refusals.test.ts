@@ -75,7 +75,7 @@ test('a refused happening leaves the contract as it was', () => {
 test('every refusal has a sentence that begins with a capital and ends with a stop', () => {
   for (const [code, { sentence }] of Object.entries(REFUSALS)) {
     expect(code).toMatch(/^[a-z][a-z0-9-]+$/);
-    expect(sentence, code).toMatch(/^[A-Z{].*[.?!}]$/);
+    expect(sentence, code).toMatch(/^[A-Z{"“].*[.?!}]$/);
   }
 });
 
