@@ -47,6 +47,10 @@ function refuseOtherSites(request: VisitedRequest): void {
   const site = request.headers['sec-fetch-site'];
   if (site !== undefined && site !== 'same-origin' && site !== 'none') refuse('other-site');
   const origin = request.headers.origin;
-  if (origin !== undefined && origin !== 'null' && new URL(origin).host !== request.host) refuse('other-site');
+  if (origin !== undefined && !isOurOrigin(origin, request.host)) refuse('other-site');
   if (request.headers['x-rafterline'] === undefined) refuse('other-site');
+}
+
+function isOurOrigin(origin: string, host: string): boolean {
+  return URL.canParse(origin) && new URL(origin).host === host;
 }

@@ -1,3 +1,4 @@
+import { request } from 'node:http';
 import { expect, test } from 'vitest';
 import { hashPassword } from '../../server/access/password.ts';
 import { webPool, baseUrl } from '../support/database.ts';
@@ -60,6 +61,29 @@ test('a password of fourteen characters is refused and one of fifteen is taken',
   expect(long.status).toBe(201);
 });
 
+test('a password does not travel in the open: over http only this same computer signs in', async () => {
+  const { email } = await aPersonWithPassword();
+  const from = (host: string) =>
+    new Promise<[number | undefined, string | undefined]>((resolve, reject) => {
+      const sending = request(`${baseUrl}/api/sign-in`, { method: 'POST', headers: { host, 'x-rafterline': '1', 'content-type': 'application/json' } }, (response) => {
+        let text = '';
+        response.on('data', (chunk) => (text += chunk));
+        response.on('end', () => resolve([response.statusCode, JSON.parse(text).code]));
+      });
+      sending.on('error', reject);
+      sending.end(JSON.stringify({ email, password: PASSWORD }));
+    });
+  expect(await from('gym.tamarack.example')).toEqual([403, 'insecure-address']);
+  expect(await from('localhost:3000')).toEqual([200, undefined]);
+});
+
+test('what a director changes of the department is in the audit, by field and person', async () => {
+  const { director } = await aDepartment();
+  await director.patch('/api/department', { settings: { prayerOn: true } }, { version: 1 });
+  const audit = await director.look('/api/audit');
+  expect(audit.data[0]).toMatchObject({ tableName: 'department', action: 'update', fields: ['settings'], personName: expect.stringContaining('director') });
+});
+
 test('signing out ends the session at once', async () => {
   const { announcer } = await aDepartment();
   expect((await announcer.get('/api/me')).status).toBe(200);
@@ -84,6 +108,9 @@ test('a request from another site is refused', async () => {
   expect([crossSite.status, crossSite.body.code]).toEqual([403, 'other-site']);
   const otherOrigin = await director.post('/api/schools', school, { headers: { origin: 'https://elsewhere.example' } });
   expect(otherOrigin.body.code).toBe('other-site');
+  for (const origin of ['null', 'no origin at all', 'http://']) {
+    expect([origin, (await director.post('/api/schools', school, { headers: { origin } })).body.code]).toEqual([origin, 'other-site']);
+  }
   const own = await director.post('/api/schools', school, { headers: { origin: baseUrl, 'sec-fetch-site': 'same-origin' } });
   expect(own.status).toBe(201);
 });
