@@ -58,7 +58,7 @@ describe('the printed packet', () => {
     expect(printed.size).toEqual([612, 792]);
     printed.pageTexts.forEach((text, place) => {
       expect(text).toContain(`page ${place + 1} of ${printed.pages.length}`);
-      expect(text).toContain('Friday, December 4, 2026 · Port Ansel Herons at Tamarack Ridge Kestrels');
+      expect(text).toContain('Friday, December 4, 2026 · Herons at Kestrels');
       expect(text).toContain('Packet no. 3');
       expect(text).toContain('printed December 4, 2026, 3:12 PM');
     });
