@@ -26,6 +26,9 @@ export interface CountedNight {
   count: NightCount;
 }
 
+/** Occurrences of mentions that a person counted without a happening are numbered from here. */
+const WITHOUT_HAPPENING = 100_000;
+
 /** Counts a night's log: the domain says what counts, this says over which games and for whom. */
 @Injectable()
 export class NightCounting {
@@ -38,7 +41,7 @@ export class NightCounting {
 
   /**
    * @param decisions what a person said of single entries
-   * @param before the numbers of entries that were there at sign-off: what was counted then stays decided
+   * @param newIds entries that came after sign-off; what was counted before stays decided
    */
   async count(nightId: string, entries: readonly LogEntry[], decisions: Decisions, isSignedOff: boolean, newIds: ReadonlySet<string> = new Set()): Promise<CountedNight> {
     const games = await this.games.ofNight(nightId);
@@ -106,13 +109,19 @@ function decidedOf(
   newIds: ReadonlySet<string>,
   cutShortCounts: boolean,
 ): Decisions {
-  const counted = new Set(claims.map((claim) => claim.entryId));
+  const claimOf = new Map(claims.map((claim) => [claim.entryId, claim]));
   const decided = new Map<string, 'counts' | 'doesNotCount'>();
   for (const entry of entries) {
     const said = decisions.get(entry.id);
     if (said !== undefined) decided.set(entry.id, said);
-    else if (counted.has(entry.id)) decided.set(entry.id, 'counts');
+    else if (wasDecided(entry, claimOf.get(entry.id))) decided.set(entry.id, 'counts');
     else if (entry.outcome === 'cutShort' && cutShortCounts && (!isSignedOff || newIds.has(entry.id))) decided.set(entry.id, 'counts');
   }
   return decided;
+}
+
+/** A mention that answered a happening stands and falls with it; only a person counts one without. */
+function wasDecided(entry: LogEntry, claim: CountedClaim | undefined): boolean {
+  if (!claim) return false;
+  return entry.kind === 'read' || entry.outcome === 'cutShort' || claim.occurrence >= WITHOUT_HAPPENING;
 }
