@@ -8,7 +8,7 @@ async function aTable(gameCount = 1, drawn = {}) {
   const department = await aDepartment();
   const season = await aSeason(department, gameCount);
   const contract = await aSignedContract(department, season, drawn);
-  const [{ gameId, nightId }] = season.games as [{ gameId: string; nightId: string }];
+  const { gameId, nightId } = season.games[0]!;
   const device = new TableDevice();
   const send = (entries: unknown[], deviceId = device.deviceId) => department.announcer.post(`/api/nights/${nightId}/log`, { deviceId, entries });
   return { department, season, contract, gameId, nightId, device, send };
@@ -103,7 +103,7 @@ test('a bank shot that is mentioned counts once, however many tables logged it, 
     priceCents: 20_000,
     commitments: [{ readKindId: season.readKinds.bankShot, counting: 'onOccurrence', readsAtLeast: 1, readsAtMost: 9, rateCents: 1000 }],
   });
-  const [{ gameId, nightId }] = season.games as [{ gameId: string; nightId: string }];
+  const { gameId, nightId } = season.games[0]!;
   const [one, other] = [new TableDevice(), new TableDevice()];
   const shot = { kind: 'happening', gameId, teamId: season.teamId, playerNumber: '3', period: '2nd quarter', detail: { happening: 'bankShot' } };
   const [first, second] = [one.entry({ ...shot, clock: '4:10' }), other.entry({ ...shot, clock: '4:12' })];

@@ -6,7 +6,7 @@ async function aNight() {
   const department = await aDepartment();
   const season = await aSeason(department, 2);
   const contract = await aSignedContract(department, season);
-  const [{ gameId, nightId }] = season.games as [{ gameId: string; nightId: string }];
+  const { gameId, nightId } = season.games[0]!;
   const placement = await department.director.make('/api/placements', { commitmentId: contract.commitments[0].id, gameId, windowKey: 'pregame' });
   const copy = await department.director.make('/api/copies', {
     sponsorId: season.sponsorId, readKindId: season.readKinds.gameBall, title: 'Game ball', fallbackText: 'We thank Juniper & Pike Hardware.',
