@@ -27,16 +27,6 @@ interface ToStore extends PlacedEntry {
   digest: string;
 }
 
-const INSERT = `insert into log_entry (department_id, id, night_id, game_id, number, device_id, sequence, kind, outcome, reason, cue_key, placement_id, commitment_id,
-    copy_version_id, window_key, team_id, player_id, player_number, period, clock, detail, happening_entry_id, takes_back_entry_id, occurred_at, content_digest, logged_by_person_id)
-  select $1, id, $2, "gameId", number, "deviceId", sequence, kind, outcome, reason, "cueKey", "placementId", "commitmentId", "copyVersionId", "windowKey", "teamId", "playerId",
-    "playerNumber", period, clock, nullif(detail, 'null'::jsonb), "happeningEntryId", "takesBackEntryId", "occurredAt", digest, $4::uuid
-  from jsonb_to_recordset($3::jsonb) as entry (id uuid, "gameId" uuid, number integer, "deviceId" uuid, sequence integer, kind text, outcome text, reason text, "cueKey" text,
-    "placementId" uuid, "commitmentId" uuid, "copyVersionId" uuid, "windowKey" text, "teamId" uuid, "playerId" uuid, "playerNumber" text, period text, clock text, detail jsonb,
-    "happeningEntryId" uuid, "takesBackEntryId" uuid, "occurredAt" timestamptz, digest text)
-  order by number
-  on conflict (department_id, id) do nothing returning id`;
-
 const KNOWN = `select id, night_id as "nightId", number, device_id as "deviceId", sequence, kind, content_digest as "contentDigest", takes_back_entry_id as "takesBackEntryId"
   from log_entry where department_id = $1 and (id = any($2::uuid[]) or takes_back_entry_id = any($2::uuid[])
     or (night_id = $3 and device_id = $4 and sequence = any($5::integer[])))`;
@@ -84,20 +74,25 @@ export class LogBatch {
 
   private async store(night: LockedNight, entries: readonly ToStore[]): Promise<void> {
     if (entries.length === 0) return;
-    const stored = await this.work.sql(INSERT, [night.id, JSON.stringify(entries), this.work.scope.personId]);
+    const stored = await this.work.add('log_entry', entries.map((entry) => rowOf(entry, night.id, this.work.scope.personId)));
     // The same id arrived for another night at this very moment; sent again it will be known.
     if (stored.length < entries.length) refuse('busy');
   }
 
   private async keepAside(night: LockedNight, contents: readonly EntryContent[]): Promise<void> {
     if (contents.length === 0) return;
-    await this.work.sql(
-      `insert into log_entry_aside (department_id, id, night_id, entry_id, content)
-       select $1, aside.id, $2, aside."entryId", aside.content from jsonb_to_recordset($3::jsonb) as aside (id uuid, "entryId" uuid, content jsonb)
-        where not exists (select from log_entry_aside as kept where kept.department_id = $1 and kept.entry_id = aside."entryId" and kept.content = aside.content)`,
-      [night.id, JSON.stringify(contents.map((content) => ({ id: newId(), entryId: content.id, content })))],
+    const kept = await this.work.sql<{ entryId: string; content: string }>(
+      `select entry_id as "entryId", content::text as content from log_entry_aside where department_id = $1 and entry_id = any($2::uuid[])`,
+      [contents.map((content) => content.id)],
     );
+    const known = new Set(kept.map((row) => `${row.entryId} ${digestOfContent(JSON.parse(row.content) as EntryContent)}`));
+    const fresh = contents.filter((content) => !known.has(`${content.id} ${digestOfContent(content)}`));
+    await this.work.add('log_entry_aside', fresh.map((content) => ({ id: newId(), nightId: night.id, entryId: content.id, content })));
   }
+}
+
+function rowOf({ digest, detail, ...entry }: ToStore, nightId: string, personId: string | null) {
+  return { ...entry, nightId, detail: detail ?? null, contentDigest: digest, loggedByPersonId: personId };
 }
 
 /** Goes through a batch in the device's order and says what becomes of each entry. */

@@ -79,15 +79,9 @@ export class NightBooking {
       await this.work.sql('delete from counted_read where department_id = $1 and id = any($2::uuid[])', [toRelease.map((claim) => claim.id)]);
     }
     const rows = toCount.flatMap(({ entryId, commitment, reads }) =>
-      reads.map(({ gameId, cueKey, occurrence }) => ({ id: newId(), gameId, cueKey, occurrence, entryId, commitmentId: commitment.id, eventId: events.get(entryId)! })),
+      reads.map(({ gameId, cueKey, occurrence }) => ({ id: newId(), nightId: night.id, gameId, cueKey, occurrence, entryId, commitmentId: commitment.id, eventId: events.get(entryId)! })),
     );
-    if (rows.length === 0) return;
-    await this.work.sql(
-      `insert into counted_read (department_id, id, night_id, game_id, cue_key, occurrence, entry_id, commitment_id, event_id)
-       select $1, id, $2, "gameId", "cueKey", occurrence, "entryId", "commitmentId", "eventId"
-         from jsonb_to_recordset($3::jsonb) as claim (id uuid, "gameId" uuid, "cueKey" text, occurrence integer, "entryId" uuid, "commitmentId" uuid, "eventId" uuid)`,
-      [night.id, JSON.stringify(rows)],
-    );
+    await this.work.add('counted_read', rows);
   }
 }
 

@@ -1,6 +1,9 @@
 import { Module } from '@nestjs/common';
+import { SeasonModule } from '../season/season.module.ts';
 import { PlanningModule } from '../planning/planning.module.ts';
 import { NightsForPackets } from './nights-for-packets.service.ts';
+import { NightController } from './night.controller.ts';
+import { NightsWithPaper } from './nights-with-paper.service.ts';
 import { PacketController } from './packet.controller.ts';
 import { PacketPrinter } from './packet-printer.service.ts';
 import { PacketService } from './packet.service.ts';
@@ -11,9 +14,9 @@ import { ScriptService } from './script.service.ts';
 export const packetEntities = [ScriptRow];
 
 @Module({
-  imports: [PlanningModule],
-  controllers: [PacketController, ScriptController],
-  providers: [NightsForPackets, ScriptService, PacketService, PacketPrinter],
-  exports: [PacketService],
+  imports: [PlanningModule, SeasonModule],
+  controllers: [NightController, PacketController, ScriptController],
+  providers: [NightsWithPaper, NightsForPackets, ScriptService, PacketService, PacketPrinter],
+  exports: [PacketService, NightsWithPaper],
 })
 export class PacketModule {}

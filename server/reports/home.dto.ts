@@ -1,7 +1,4 @@
-import type { PaperState } from '../packet/packet.dto.ts';
 import type { NightView } from '../season/night.dto.ts';
-
-export type HomeNightView = Omit<NightView, keyof PaperState> & PaperState;
 
 export interface BehindView {
   contractId: string;
@@ -47,7 +44,7 @@ export interface HomeFigures {
 
 export interface HomeView {
   today: string;
-  nights: HomeNightView[];
+  nights: NightView[];
   behind: BehindView[];
   unpaid: UnpaidView[];
   recent: RecentView[];

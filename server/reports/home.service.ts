@@ -5,25 +5,22 @@ import { mayUse } from '../domain/access/rights.ts';
 import type { Role } from '../domain/access/rights.ts';
 import { daysBetween } from '../domain/day.ts';
 import type { Day } from '../domain/day.ts';
-import { PacketService } from '../packet/packet.service.ts';
-import type { PaperState } from '../packet/packet.dto.ts';
-import { NightService } from '../season/night.service.ts';
+import { NightsWithPaper } from '../packet/nights-with-paper.service.ts';
+import type { NightView } from '../season/night.dto.ts';
 import { ContractViews } from '../sponsorship/contract-view.service.ts';
 import type { ContractView } from '../sponsorship/contract-view.ts';
-import type { BehindView, HomeFigures, HomeNightView, HomeView, UnpaidView } from './home.dto.ts';
+import type { BehindView, HomeFigures, HomeView, UnpaidView } from './home.dto.ts';
 import { RecentService } from './recent.service.ts';
 
 const NIGHTS_SHOWN = 5;
 const LINES_SHOWN = 10;
-const NO_PAPER: PaperState = { packetIssued: null, packetOutOfDate: false, readiness: { ready: false, missing: [] }, placementCount: 0 };
 
 /** The first screen: four questions, each answered by the room that knows. */
 @Injectable()
 export class HomeService {
   constructor(
     @Inject(DepartmentService) private readonly departments: DepartmentService,
-    @Inject(NightService) private readonly nights: NightService,
-    @Inject(PacketService) private readonly packets: PacketService,
+    @Inject(NightsWithPaper) private readonly nights: NightsWithPaper,
     @Inject(ContractViews) private readonly contracts: ContractViews,
     @Inject(InvoiceViews) private readonly invoices: InvoiceViews,
     @Inject(RecentService) private readonly recent: RecentService,
@@ -43,10 +40,9 @@ export class HomeService {
     };
   }
 
-  private async nextNights(today: Day): Promise<HomeNightView[]> {
+  private async nextNights(today: Day): Promise<NightView[]> {
     const { data } = await this.nights.list({ from: today, state: 'open', sort: 'heldOn', perPage: NIGHTS_SHOWN });
-    const paper = await this.packets.paperOf(data.map((night) => night.id));
-    return data.map((night) => ({ ...night, ...(paper.get(night.id) ?? NO_PAPER) }));
+    return data;
   }
 
   private async unpaid(today: Day): Promise<UnpaidView[]> {

@@ -13,7 +13,6 @@ import { RosterImportController } from './import.controller.ts';
 import { RosterImport } from './import-rosters.service.ts';
 import { ScheduleImport } from './import-schedule.service.ts';
 import { ImportedPlaces } from './imported-places.service.ts';
-import { NightController } from './night.controller.ts';
 import { Night } from './night.entity.ts';
 import { NightService } from './night.service.ts';
 import { PersonOfNight } from './person-of-night.entity.ts';
@@ -79,7 +78,6 @@ const services = [
     TeamController,
     PlayerController,
     GameController,
-    NightController,
     ProfileController,
     RosterImportController,
   ],

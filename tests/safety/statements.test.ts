@@ -25,3 +25,10 @@ test('no statement carries a value of a form in its text', async () => {
   const statements = readdirSync(statementsFolder).flatMap((file) => readFileSync(join(statementsFolder, file), 'utf8').split('\n'));
   expect(statements.filter((statement) => /Juniper|Tamarack|Alder Fieldhouse/.test(statement))).toEqual([]);
 });
+
+test('rows go into a tenant table as plain values, never out of a query of their own', async () => {
+  const statements = readdirSync(statementsFolder).flatMap((file) => readFileSync(join(statementsFolder, file), 'utf8').split('\n'));
+  const inserts = statements.filter((statement) => /^insert into/i.test(statement));
+  expect(inserts.length).toBeGreaterThan(10);
+  expect(inserts.filter((statement) => !/ values ?\(/i.test(statement))).toEqual([]);
+});

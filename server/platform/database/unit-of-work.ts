@@ -3,6 +3,7 @@ import { DataSource } from 'typeorm';
 import type { EntityManager, EntityTarget, FindOptionsOrder, FindOptionsWhere, ObjectLiteral } from 'typeorm';
 import { refuse } from '../../domain/refusals.ts';
 import { isId, newId } from './ids.ts';
+import { snake } from './naming.ts';
 import { errands } from './scope.ts';
 import type { Errand, Scope } from './scope.ts';
 
@@ -84,6 +85,23 @@ export class UnitOfWork {
     })) as unknown as T[];
     if (list.length > 0) await this.manager.insert(entity, list as never);
     return list;
+  }
+
+  /**
+   * Adds many rows in one statement of plain VALUES, the only kind that a distributed server takes for
+   * tenant tables; quicker than `insert` where a table has no entity to hydrate. All rows name the same fields.
+   *
+   * @returns the ids that were added; an id that is there already is left as it is
+   */
+  async add(table: string, rows: readonly ({ id: string } & Record<string, unknown>)[]): Promise<string[]> {
+    const fields = Object.keys(rows[0] ?? {});
+    if (fields.length === 0) return [];
+    const places = rows.map((_, row) => `($1, ${fields.map((_field, column) => `$${row * fields.length + column + 2}`).join(', ')})`);
+    const added = await this.sql<{ id: string }>(
+      `insert into ${table} (department_id, ${fields.map(snake).join(', ')}) values ${places.join(', ')} on conflict (department_id, id) do nothing returning id`,
+      rows.flatMap((row) => fields.map((field) => columnValue(row[field]))),
+    );
+    return added.map((row) => row.id);
   }
 
   /**
@@ -175,4 +193,8 @@ function opening(scope: Scope): string {
     if (id !== null && !/^[0-9a-f-]{36}$/i.test(id)) throw new Error('a scope is made of ids');
   }
   return `begin; set local app.department_id = '${scope.departmentId}'; set local app.person_id = '${scope.personId ?? ''}'`;
+}
+
+function columnValue(value: unknown): unknown {
+  return typeof value === 'object' && value !== null ? JSON.stringify(value) : (value ?? null);
 }

@@ -3,14 +3,14 @@ import { ApiTags } from '@nestjs/swagger';
 import { Needs } from '../access/needs.ts';
 import type { Listed } from '../platform/http/lists.ts';
 import { IfMatch } from '../platform/http/version.ts';
-import { ChangeNightDto, NightListQuery, PeopleOfNightDto } from './night.dto.ts';
-import type { NightView } from './night.dto.ts';
-import { NightService } from './night.service.ts';
+import { ChangeNightDto, NightListQuery, PeopleOfNightDto } from '../season/night.dto.ts';
+import type { NightView } from '../season/night.dto.ts';
+import { NightsWithPaper } from './nights-with-paper.service.ts';
 
-@ApiTags('season')
+@ApiTags('packet')
 @Controller('api/nights')
 export class NightController {
-  constructor(@Inject(NightService) private readonly nights: NightService) {}
+  constructor(@Inject(NightsWithPaper) private readonly nights: NightsWithPaper) {}
 
   @Get()
   @Needs('see the season')
