@@ -11,6 +11,7 @@ import { SealService } from './seal.service.ts';
 import { SessionService } from './session.service.ts';
 import { SignInController } from './sign-in.controller.ts';
 import { SignInService } from './sign-in.service.ts';
+import { NightlySeal } from './nightly-seal.service.ts';
 import { NumberService } from './number.service.ts';
 
 export const accessEntities = [Person, Membership];
@@ -18,7 +19,7 @@ export const accessEntities = [Person, Membership];
 @Global()
 @Module({
   controllers: [SignInController, DepartmentController, PersonController, AuditController],
-  providers: [SessionService, SignInService, DepartmentService, PersonService, AuditService, SealService, NumberService],
+  providers: [SessionService, SignInService, DepartmentService, PersonService, AuditService, SealService, NightlySeal, NumberService],
   exports: [SessionService, SignInService, DepartmentService, PersonService, SealService, NumberService],
 })
 export class AccessModule {}

@@ -16,6 +16,13 @@ export class SealService {
     return { data, total: data.length };
   }
 
+  /** Seals when the last seal is a day old; the lock is taken first, so that of two servers one seals. */
+  async sealWhenDue(): Promise<SealView | null> {
+    await this.work.sql('select pg_advisory_xact_lock(hashtextextended($1::uuid::text, 7))');
+    const recent = await this.work.sql(`select 1 from seal where department_id = $1 and recorded_at > now() - interval '1 day'`);
+    return recent.length === 0 ? this.seal() : null;
+  }
+
   /** Takes the department's lock alone, so it waits for writers that are still writing and sees every row they stamped. */
   async seal(): Promise<SealView> {
     await this.work.sql('select pg_advisory_xact_lock(hashtextextended($1::uuid::text, 7))');
