@@ -22,7 +22,7 @@ export function ContractsOfSponsor({ sponsorId }: { sponsorId: string }) {
           columns={[
             { label: 'Contract', show: (contract) => <Go resource="contracts" id={contract.id}>{contract.title}</Go> },
             { label: 'State', show: (contract) => wordFor(TERM_STATE_WORDS, contract.term.state) },
-            { label: 'Price', numeric: true, show: (contract) => moneyText(contract.term.priceCents) },
+            { label: 'Price', numeric: true, show: (contract) => (contract.term.pricing === 'perRead' ? 'Per read' : moneyText(contract.term.priceCents)) },
           ]}
         />
       )}

@@ -3,10 +3,12 @@ import { Go } from '../fields/go.tsx';
 import { Tag } from '../fields/tag.tsx';
 import { dayText } from '../format/day.ts';
 import { EmptyList } from '../lists/empty-list.tsx';
+import { gameUnder } from '../nights/game-words.ts';
 import { PacketState } from '../nights/packet-state.tsx';
 import type { Night } from '../nights/types.ts';
 import { iMay } from '../session/rights.ts';
 import { Section } from '../show/section.tsx';
+import { GAME_STATUS_WORDS, wordFor } from '../words/choices.ts';
 import { count } from '../words/count.ts';
 
 function NightCard({ night }: { night: Night }) {
@@ -15,7 +17,7 @@ function NightCard({ night }: { night: Night }) {
     <Paper component="li" variant="outlined" sx={{ p: 2, borderTop: '5px solid', borderTopColor: '#f2b134', display: 'flex', flexDirection: 'column', gap: 0.5, minWidth: 0, overflowWrap: 'anywhere' }}>
       <Typography component="p" sx={{ color: 'text.secondary' }}>{dayText(night.heldOn, 'weekday')} · {[night.venueName, night.floorName].filter(Boolean).join(', ')}</Typography>
       <Typography variant="h3" sx={{ fontSize: '1.1875rem' }}><Go resource="nights" id={night.id}>{night.title}</Go></Typography>
-      {night.games.map((game) => <div key={game.id}>{game.label}, {game.startsAtShown}{game.status === 'cancelled' || game.status === 'postponed' ? <> <Tag mood="bad">{game.status}</Tag></> : null}</div>)}
+      {night.games.map((game) => <div key={game.id}>{gameUnder(night, game)}{game.status === 'cancelled' || game.status === 'postponed' ? <> <Tag mood="bad">{wordFor(GAME_STATUS_WORDS, game.status)}</Tag></> : null}</div>)}
       <div>{count(night.placementCount, 'sponsor read')} planned</div>
       <PacketState night={night} />
       {night.state === 'open' && first && <Box sx={{ color: 'text.secondary' }}>{first}{more.length > 0 ? ` And ${count(more.length, 'more thing')}.` : ''}</Box>}

@@ -25,7 +25,7 @@ export function Layout({ children }: { children: ReactNode }) {
         <Navigation onGo={() => setOpen(false)} />
       </Drawer>
       <Box sx={{ display: 'flex', alignItems: 'flex-start' }}>
-        <Box sx={{ display: { xs: 'none', md: 'block' }, width: 224, flexShrink: 0, position: 'sticky', top: 64, maxHeight: 'calc(100vh - 64px)', overflowY: 'auto' }}>
+        <Box sx={{ display: { xs: 'none', md: 'block' }, width: 256, flexShrink: 0, position: 'sticky', top: 64, maxHeight: 'calc(100vh - 64px)', overflowY: 'auto' }}>
           <Navigation />
         </Box>
         <Box component="main" id="page" tabIndex={-1} sx={{ flex: 1, minWidth: 0, px: { xs: 1.5, sm: 3 }, py: { xs: 2, sm: 3 }, maxWidth: 1240, outline: 'none' }}>

@@ -1,3 +1,4 @@
+import { Box } from '@mui/material';
 import { DateInput } from 'react-admin';
 import { Go } from '../fields/go.tsx';
 import { dayText, today } from '../format/day.ts';
@@ -5,8 +6,12 @@ import { choiceFilter } from '../lists/filters.tsx';
 import { ListPage } from '../lists/list-page.tsx';
 import { NIGHT_STATES } from '../words/choices.ts';
 import { count } from '../words/count.ts';
+import { gameUnder } from './game-words.ts';
 import { PacketState } from './packet-state.tsx';
 import type { Night } from './types.ts';
+
+/** A day or a count is not broken over two lines. */
+const Whole = ({ children }: { children: string }) => <Box component="span" sx={{ whiteSpace: 'nowrap' }}>{children}</Box>;
 
 export const NightList = () => (
   <ListPage<Night>
@@ -17,10 +22,10 @@ export const NightList = () => (
     empty="A night is one program at one venue on one day. It is made by itself when you add or import a home game."
     columns={[
       { label: 'Night', show: (night) => <Go resource="nights" id={night.id}>{night.title}</Go> },
-      { label: 'Day', sortBy: 'heldOn', show: (night) => dayText(night.heldOn, 'weekday') },
+      { label: 'Day', sortBy: 'heldOn', show: (night) => <Whole>{dayText(night.heldOn, 'weekday')}</Whole> },
       { label: 'Venue', show: (night) => [night.venueName, night.floorName].filter(Boolean).join(', ') },
-      { label: 'Games', show: (night) => night.games.map((game) => `${game.label}, ${game.startsAtShown}`).join('; ') || 'None' },
-      { label: 'Planned', show: (night) => count(night.placementCount, 'read') },
+      { label: 'Games', show: (night) => night.games.length === 0 ? 'None' : night.games.map((game) => <div key={game.id}>{gameUnder(night, game)}</div>) },
+      { label: 'Planned', show: (night) => <Whole>{count(night.placementCount, 'read')}</Whole> },
       { label: 'Packet', show: (night) => <PacketState night={night} /> },
     ]}
   />

@@ -2,6 +2,7 @@ import { Box, Button } from '@mui/material';
 import { useState } from 'react';
 import { ArrayInput, Form, SaveButton, SimpleFormIterator } from 'react-admin';
 import { AddRow } from '../forms/add-row.tsx';
+import { RemoveRow } from '../forms/remove-row.tsx';
 import { only } from '../api/changes.ts';
 import { useSend } from '../api/command.ts';
 import { Name } from '../fields/name.tsx';
@@ -28,7 +29,7 @@ function PeopleForm({ night, onDone }: { night: Night; onDone: () => void }) {
   return (
     <Form onSubmit={submit} record={{}} defaultValues={{ people: night.people ?? [] }}>
       <ArrayInput source="people" label={false} helperText={false}>
-        <SimpleFormIterator addButton={<AddRow label="Add a person" />} inline disableReordering fullWidth>
+        <SimpleFormIterator addButton={<AddRow label="Add a person" />} removeButton={<RemoveRow label="Take out" />} inline disableReordering fullWidth>
           <Box sx={{ flex: '1 1 150px' }}><ChoiceInput source="role" label="Does what" choices={NIGHT_ROLES} required /></Box>
           <Box sx={{ flex: '2 1 180px' }}><WordsInput source="name" label="Name" longest={120} required /></Box>
           <Box sx={{ flex: '2 1 150px' }}><WordsInput source="sayAs" label="Say it as" longest={120} /></Box>

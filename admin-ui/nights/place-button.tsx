@@ -5,6 +5,7 @@ import { CommandButton } from '../forms/command-button.tsx';
 import type { Game } from '../games/types.ts';
 import { ChoiceInput } from '../inputs/choice-input.tsx';
 import { windowName, windowsOn } from '../seasons/sports.ts';
+import { gameOfNight } from './game-words.ts';
 import type { Night } from './types.ts';
 
 function WindowField({ games }: { games: readonly Game[] }) {
@@ -28,7 +29,7 @@ export function PlaceButton({ night }: { night: Night }) {
       success="The read has its place."
     >
       <ChoiceInput source="commitmentId" label="Commitment" choices={commitments} required />
-      <ChoiceInput source="gameId" label="Game" choices={night.games.map(({ id, label }) => ({ id, name: label }))} required />
+      <ChoiceInput source="gameId" label="Game" choices={night.games.map((game) => ({ id: game.id, name: gameOfNight(game) }))} required />
       <WindowField games={games.filter(Boolean)} />
     </CommandButton>
   );

@@ -6,6 +6,7 @@ import { windowName } from '../seasons/sports.ts';
 import { iMay } from '../session/rights.ts';
 import { Reading } from '../show/reading.tsx';
 import { Section } from '../show/section.tsx';
+import { gameOfNight } from './game-words.ts';
 import { PlaceButton } from './place-button.tsx';
 import { UnplaceButton } from './unplace-button.tsx';
 import type { Night, Placement } from './types.ts';
@@ -17,7 +18,10 @@ const listOf = (answer: Answer): Placement[] => (Array.isArray(answer) ? answer 
 export function PlacementSheet({ night }: { night: Night }) {
   const asked = useServer<Answer>(`/nights/${night.id}/placements`);
   const may = iMay('placements', 'edit') && night.state === 'open';
-  const labelOf = (gameId: string) => night.games.find((game) => game.id === gameId)?.label ?? '–';
+  const gameOf = (one: Placement) => {
+    const game = night.games.find(({ id }) => id === one.gameId);
+    return game ? gameOfNight(game) : (one.gameLabel ?? '–');
+  };
   return (
     <Section title="Planned reads" actions={may && <PlaceButton night={night} />}>
       <Reading of={asked}>
@@ -31,7 +35,7 @@ export function PlacementSheet({ night }: { night: Night }) {
               columns={[
                 { label: 'Sponsor', show: (one) => <Go resource="contracts" id={one.contractId ?? null}>{one.sponsorName}</Go> },
                 { label: 'Read', show: (one) => one.readKindName },
-                { label: 'Game', show: (one) => one.gameLabel ?? labelOf(one.gameId) },
+                { label: 'Game', show: (one) => gameOf(one) },
                 { label: 'Window', show: (one) => windowName(one.windowKey) },
                 { label: 'Place', numeric: true, show: (one) => one.place },
                 ...(may ? [{ label: 'Change', show: (one: Placement) => <UnplaceButton placement={one} /> }] : []),

@@ -6,6 +6,7 @@ import { Section } from '../show/section.tsx';
 import { ShowPage } from '../show/show-page.tsx';
 import { iMay } from '../session/rights.ts';
 import { Go } from '../fields/go.tsx';
+import { gameOfNight } from './game-words.ts';
 import { LogSheet } from './log/log-sheet.tsx';
 import { SignOffSheet } from './log/sign-off-sheet.tsx';
 import { PacketSheet } from './packet/packet-sheet.tsx';
@@ -21,7 +22,7 @@ function Head({ night }: { night: Night }) {
         facts={[
           ['Where', [night.venueName, night.floorName].filter(Boolean).join(', ')],
           ['Doors', night.doorsAt && clockText(night.doorsAt)],
-          ['Games', night.games.map((game) => <div key={game.id}><Go resource="games" id={game.id}>{game.label}</Go>, {game.startsAtShown}</div>)],
+          ['Games', night.games.map((game) => <div key={game.id}><Go resource="games" id={game.id}>{gameOfNight(game)}</Go>, {game.startsAtShown || 'no hour yet'}</div>)],
           ['Packet', <PacketState key="packet" night={night} />],
           ['Note', night.note],
         ]}

@@ -2,6 +2,7 @@ import { Box } from '@mui/material';
 import { ArrayInput, SimpleFormIterator, useGetList } from 'react-admin';
 import { useWatch } from 'react-hook-form';
 import { AddRow } from '../forms/add-row.tsx';
+import { RemoveRow } from '../forms/remove-row.tsx';
 import { FormPart } from '../forms/form-grid.tsx';
 import { moneyText } from '../format/money.ts';
 import { ChoiceInput } from '../inputs/choice-input.tsx';
@@ -30,7 +31,7 @@ export function ApplicationsFields() {
     <FormPart title="What it pays" why="What is not applied to an invoice waits as the payer’s credit and can be applied later.">
       {payerId && sellerId && unpaid.length === 0 && <p>No unpaid invoice of this payer with this seller. The payment is kept as a credit.</p>}
       <ArrayInput source="applications" label={false} helperText={false}>
-        <SimpleFormIterator addButton={<AddRow label="Add an invoice" />} inline disableReordering fullWidth>
+        <SimpleFormIterator addButton={<AddRow label="Add an invoice" />} removeButton={<RemoveRow label="Take out" />} inline disableReordering fullWidth>
           <Box sx={{ flex: '2 1 220px' }}><ChoiceInput source="invoiceId" label="Invoice" choices={unpaid} required /></Box>
           <Box sx={{ flex: '1 1 140px' }}><MoneyInput source="amountCents" label="Of it" required /></Box>
         </SimpleFormIterator>

@@ -1,6 +1,7 @@
 import { Box, Button } from '@mui/material';
 import { ArrayInput, Form, regex, required, SaveButton, SimpleFormIterator, TextInput } from 'react-admin';
 import { AddRow } from '../forms/add-row.tsx';
+import { RemoveRow } from '../forms/remove-row.tsx';
 import { useSend } from '../api/command.ts';
 import { only } from '../api/changes.ts';
 import { FormError } from '../forms/form-error.tsx';
@@ -26,7 +27,7 @@ export function RosterForm({ team, onDone }: { team: Team; onDone: () => void })
   return (
     <Form onSubmit={submit} record={{}} defaultValues={{ players: team.roster ?? [] }}>
       <ArrayInput source="players" label={false} helperText={false}>
-        <SimpleFormIterator addButton={<AddRow label="Add a player" />} inline disableReordering fullWidth getItemLabel={(place) => `${place + 1}`} sx={{ '& .RaSimpleFormIterator-line': { py: 1 } }}>
+        <SimpleFormIterator addButton={<AddRow label="Add a player" />} removeButton={<RemoveRow label="Take out" />} inline disableReordering fullWidth getItemLabel={(place) => `${place + 1}`} sx={{ '& .RaSimpleFormIterator-line': { py: 1 } }}>
           <Box sx={{ width: { xs: '100%', sm: 96 } }}><TextInput source="number" label="Number" validate={isNumber} helperText={false} slotProps={{ htmlInput: { inputMode: 'numeric', maxLength: 3 } }} /></Box>
           <Box sx={{ flex: '2 1 180px' }}><WordsInput source="name" label="Name" longest={120} required /></Box>
           <Box sx={{ flex: '2 1 150px' }}><WordsInput source="sayAs" label="Say it as" longest={120} /></Box>

@@ -1,5 +1,6 @@
 import { ArrayInput, SimpleFormIterator } from 'react-admin';
 import { AddRow } from '../forms/add-row.tsx';
+import { RemoveRow } from '../forms/remove-row.tsx';
 import { FormGrid, FormPart } from '../forms/form-grid.tsx';
 import { FlagInput } from '../inputs/flag-input.tsx';
 import { WordsInput } from '../inputs/words-input.tsx';
@@ -15,7 +16,7 @@ export function VenueFields() {
       <FlagInput source="isOurs" label="This is one of our venues" defaultValue />
       <FormPart title="Floors" why="A floor holds one game at a time. Give it the name people use: the Perch, East court.">
         <ArrayInput source="floors" label={false} helperText={false}>
-          <SimpleFormIterator addButton={<AddRow label="Add a floor" />} inline disableReordering fullWidth>
+          <SimpleFormIterator addButton={<AddRow label="Add a floor" />} removeButton={<RemoveRow label="Take out" />} inline disableReordering fullWidth>
             <WordsInput source="name" label="Floor" longest={80} required />
           </SimpleFormIterator>
         </ArrayInput>

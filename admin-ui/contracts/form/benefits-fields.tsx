@@ -2,6 +2,7 @@ import { Box } from '@mui/material';
 import { ArrayInput, SimpleFormIterator, useWrappedSource } from 'react-admin';
 import { useWatch } from 'react-hook-form';
 import { AddRow } from '../../forms/add-row.tsx';
+import { RemoveRow } from '../../forms/remove-row.tsx';
 import { FormGrid, FormPart } from '../../forms/form-grid.tsx';
 import { ChoiceInput } from '../../inputs/choice-input.tsx';
 import { CountInput } from '../../inputs/count-input.tsx';
@@ -36,7 +37,7 @@ export function BenefitsFields() {
   return (
     <FormPart title="Other benefits" why="What the deal carries besides reads. Leave empty where there is nothing else.">
       <ArrayInput source="benefits" label={false} helperText={false}>
-        <SimpleFormIterator addButton={<AddRow label="Add a benefit" />} disableReordering fullWidth sx={{ '& .RaSimpleFormIterator-line': { py: 2 } }}>
+        <SimpleFormIterator addButton={<AddRow label="Add a benefit" />} removeButton={<RemoveRow label="Take out the benefit" />} disableReordering fullWidth sx={{ '& .RaSimpleFormIterator-line': { py: 2 } }}>
           <BenefitFields />
         </SimpleFormIterator>
       </ArrayInput>

@@ -2,6 +2,7 @@ import { Box } from '@mui/material';
 import { ArrayInput, SimpleFormIterator } from 'react-admin';
 import { useWatch } from 'react-hook-form';
 import { AddRow } from '../../forms/add-row.tsx';
+import { RemoveRow } from '../../forms/remove-row.tsx';
 import { FormGrid, FormPart } from '../../forms/form-grid.tsx';
 import { ChoiceInput } from '../../inputs/choice-input.tsx';
 import { CountInput } from '../../inputs/count-input.tsx';
@@ -14,7 +15,7 @@ function Installments() {
   return (
     <>
       <ArrayInput source="term.billingPlan.installments" label={false} helperText={false}>
-        <SimpleFormIterator addButton={<AddRow label="Add an installment" />} inline disableReordering fullWidth>
+        <SimpleFormIterator addButton={<AddRow label="Add an installment" />} removeButton={<RemoveRow label="Take out" />} inline disableReordering fullWidth>
           <Box sx={{ flex: '1 1 170px' }}><DayInput source="on" label="On" required /></Box>
           <Box sx={{ flex: '1 1 120px' }}><CountInput source="share" label="Share" min={1} defaultValue={1} required helperText="Equal shares: 1 in each row" /></Box>
         </SimpleFormIterator>

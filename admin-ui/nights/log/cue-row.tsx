@@ -3,7 +3,7 @@ import { useState } from 'react';
 import type { Cue } from '../../../server/domain/packet/packet.ts';
 import { Tag, type Mood } from '../../fields/tag.tsx';
 import { windowName } from '../../seasons/sports.ts';
-import { NOT_READ_WORDS, OUTCOME_WORDS, wordFor } from '../../words/choices.ts';
+import { LEVEL_WORDS, NOT_READ_WORDS, OUTCOME_WORDS, wordFor } from '../../words/choices.ts';
 import type { Night, NightLog } from '../types.ts';
 import { ReasonDialog } from './reason-dialog.tsx';
 import type { EntryToLog } from './send-entry.ts';
@@ -36,7 +36,7 @@ export function CueRow({ cue, night, log, add, busy }: Props) {
     <Box sx={{ display: 'flex', gap: 1.5, flexWrap: 'wrap', alignItems: 'center', py: 1.25, borderTop: 1, borderColor: 'divider' }}>
       <Box sx={{ flex: '1 1 240px', minWidth: 0 }}>
         <strong>{cue.number}. {cue.sponsorName ?? cue.title}</strong>
-        <Box sx={{ color: 'text.secondary' }}>{[cue.title, cue.window && windowName(cue.window), night.games.length > 1 && game?.label].filter(Boolean).join(' · ')}</Box>
+        <Box sx={{ color: 'text.secondary' }}>{[cue.title, cue.window && windowName(cue.window), night.games.length > 1 && game && wordFor(LEVEL_WORDS, game.level)].filter(Boolean).join(' · ')}</Box>
         {last && <Tag mood={MOODS[last.outcome ?? ''] ?? 'plain'}>{wordFor(OUTCOME_WORDS, last.outcome)}{last.reason ? `: ${NOT_READ_WORDS[last.reason] ?? last.reason}` : ''}</Tag>}
       </Box>
       {last ? (

@@ -1,4 +1,5 @@
-import { Alert, Box } from '@mui/material';
+import { Alert, Box, Button } from '@mui/material';
+import { useState } from 'react';
 import type { Packet } from '../../../server/domain/packet/packet.ts';
 import type { ReadinessLine } from '../../../server/domain/packet/readiness.ts';
 import { useServer } from '../../api/use-server.ts';
@@ -37,6 +38,7 @@ const minutes = (seconds: number): string => `${Math.floor(seconds / 60)}:${Stri
 
 function Sheet({ night, packet }: { night: Night; packet: Packet }) {
   const cues = packet.cues ?? [];
+  const [open, setOpen] = useState(false);
   return (
     <>
       <Section
@@ -46,7 +48,11 @@ function Sheet({ night, packet }: { night: Night; packet: Packet }) {
         {night.packetOutOfDate && <Alert severity="warning" icon={false} sx={{ mb: 1 }}>Something changed since packet {night.packetIssued} was issued. Issue it again and take the old one off the table.</Alert>}
         <Gaps lines={packet.readiness ?? []} />
       </Section>
-      <Section title="Run of show" lead="In the order of the night. What is set in brackets is done, not said.">
+      <Section
+        title="Run of show"
+        lead="In the order of the night. Press a cue for its words; what is set in brackets is done, not said."
+        actions={cues.length > 0 && <Button variant="outlined" onClick={() => setOpen(!open)}>{open ? 'Close all the words' : 'Open all the words'}</Button>}
+      >
         <Figures
           figures={[
             { label: 'Cues', value: numberText(cues.length) },
@@ -58,7 +64,7 @@ function Sheet({ night, packet }: { night: Night; packet: Packet }) {
         {cues.length === 0 ? (
           <EmptyList>Nothing to read yet. A night needs a game, rosters and scripts from the library.</EmptyList>
         ) : (
-          <Box component="ol" sx={{ listStyle: 'none', p: 0, m: 0 }}>{cues.map((cue) => <CueView key={cue.cueKey} cue={cue} />)}</Box>
+          <Box component="ol" sx={{ listStyle: 'none', p: 0, m: 0 }}>{cues.map((cue) => <CueView key={`${cue.cueKey} ${open}`} cue={cue} open={open} />)}</Box>
         )}
       </Section>
     </>
