@@ -159,6 +159,7 @@ async function main() {
   console.log('\nRafterline\n')
   wantedPort()
   await build()
+  await refuseUnknownSettings()
   const database = await step('Opening the database', (note) => openDatabase(note))
   /** @type {import('./server-process.mjs').ServerProcess | null} */
   let server = null
@@ -193,6 +194,16 @@ async function closeAll(database, server, release) {
   await database.embedded?.stop()
   rmSync(join(database.folder, 'running.json'), { force: true })
   console.log('Stopped; everything is saved.')
+}
+
+/** What the server would refuse is refused before a database is opened. */
+async function refuseUnknownSettings() {
+  const { readConfig } = await import('../../.build/server/platform/config/config.js')
+  try {
+    readConfig({ ...process.env, DATABASE_URL: 'postgres://checked-later' })
+  } catch (refused) {
+    throw new WayOut(`Rafterline does not start: ${/** @type {Error} */ (refused).message}.`)
+  }
 }
 
 await command(main)
