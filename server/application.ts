@@ -76,8 +76,12 @@ function document(app: NestFastifyApplication): void {
     .setDescription('Season operations and sponsorship ledger of a high-school athletic department')
     .setVersion('1')
     .build();
-  const open = SwaggerModule.createDocument(app, described);
-  app.getHttpAdapter().get('/api/openapi.json', (_request: unknown, reply: { send(body: unknown): void }) => reply.send(open));
+  // Drawn up when it is first asked for, so that the start does not wait for it.
+  let drawn: object | null = null;
+  app.getHttpAdapter().get('/api/openapi.json', (_request: unknown, reply: { send(body: unknown): void }) => {
+    drawn ??= SwaggerModule.createDocument(app, described);
+    reply.send(drawn);
+  });
 }
 
 /** The office's pages: files as they are, and the one page for every address of its own. */
