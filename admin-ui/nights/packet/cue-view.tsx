@@ -23,7 +23,7 @@ export function CueView({ cue, open }: { cue: Cue; open: boolean }) {
           <Box component="span" className="tabular" sx={{ color: 'text.secondary', fontWeight: 700, mr: 1 }}>{cue.number}</Box>
           <strong>{cue.title}</strong>
           <Box component="span" sx={{ color: 'text.secondary' }}>
-            {' '}· {cue.window ? `${windowName(cue.window)} · ` : ''}{count(Math.round(cue.seconds), 'second')}
+            {cue.window ? ` · ${windowName(cue.window)}` : ''}{cue.seconds >= 1 ? ` · ${count(Math.round(cue.seconds), 'second')}` : ''}
           </Box>
           {cue.sponsorName && <> <Tag mood="plain">For {cue.sponsorName}{cue.sponsorSayAs ? `, say “${cue.sponsorSayAs}”` : ''}</Tag></>}
           {cue.usesFallback && <> <Tag mood="care">No approved words; the neutral line is read</Tag></>}
