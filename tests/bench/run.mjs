@@ -1,0 +1,32 @@
+/** `npm run bench`: every figure, or the one that is named, as in `npm run bench -- games-list`. */
+import { WayOut, command } from '../../server/commands/terminal.mjs'
+import { deliveryStatement } from './delivery-statement.mjs'
+import { gamesList } from './games-list.mjs'
+import { logBatches } from './log-batches.mjs'
+import { Stage } from './stage.mjs'
+
+/** @type {Record<string, (stage: Stage) => Promise<boolean>>} */
+const figures = { 'games-list': gamesList, 'log-batches': logBatches, 'delivery-statement': deliveryStatement }
+
+/** Each figure stands on a stage of its own, which is cleared whatever happens. @param {string} name */
+async function measure(name) {
+  const stage = new Stage()
+  const leave = () => void stage.close().finally(() => process.exit(130))
+  process.once('SIGINT', leave).once('SIGTERM', leave)
+  try {
+    await stage.open()
+    return (await figures[name]?.(stage)) ?? false
+  } finally {
+    process.off('SIGINT', leave).off('SIGTERM', leave)
+    await stage.close()
+  }
+}
+
+await command(async () => {
+  const asked = process.argv.slice(2)
+  const unknown = asked.filter((name) => !Object.hasOwn(figures, name))
+  if (unknown.length > 0) throw new WayOut(`There is no figure "${unknown.join('", "')}". There are: ${Object.keys(figures).join(', ')}.`)
+  let isShort = false
+  for (const name of asked.length > 0 ? asked : Object.keys(figures)) isShort = !(await measure(name)) || isShort
+  return isShort ? 1 : 0
+})
