@@ -35,9 +35,15 @@ export function contentOf(entry: LogEntryDto, deviceId: string): EntryContent {
   };
 }
 
+const FIELDS: readonly (keyof EntryContent)[] = [
+  'id', 'deviceId', 'sequence', 'kind', 'outcome', 'reason', 'gameId', 'cueKey', 'placementId', 'commitmentId', 'windowKey', 'playerNumber', 'teamId', 'period', 'clock',
+  'happeningEntryId', 'takesBackEntryId', 'occurredAt',
+];
+
 /** The same for the same content, whatever the order in which a device writes its fields. */
 export function digestOfContent(content: EntryContent): string {
-  return createHash('sha256').update(JSON.stringify(inOrder(content))).digest('hex');
+  const values = [...FIELDS.map((field) => content[field]), inOrder(content.detail)];
+  return createHash('sha256').update(JSON.stringify(values)).digest('hex');
 }
 
 function inOrder(value: unknown): unknown {

@@ -33,7 +33,7 @@ export class NightContext {
     private readonly gameIds: ReadonlySet<string>,
     private readonly teamIds: ReadonlySet<string>,
     private readonly placements: ReadonlyMap<string, PlacementRow>,
-    private readonly commitments: ReadonlyMap<string, SignedCommitment>,
+    private readonly commitments: ReadonlyMap<string, Pick<SignedCommitment, 'counting' | 'termState'>>,
     private readonly players: readonly PlayerRow[],
   ) {}
 
@@ -99,7 +99,7 @@ export class NightContexts {
     const teamIds = rows.flatMap((row) => (row.teamId === null ? [] : [row.teamId]));
     const placements = await this.placementsOf(nightId, entries);
     const named = entries.flatMap((entry) => (entry.commitmentId === null ? [] : [entry.commitmentId]));
-    const commitments = await this.commitments.byId([...named, ...placements.map((placement) => placement.commitmentId)]);
+    const commitments = await this.commitments.countingById([...named, ...placements.map((placement) => placement.commitmentId)]);
     const numbers = entries.flatMap((entry) => (entry.playerNumber === null ? [] : [entry.playerNumber]));
     const players =
       numbers.length === 0

@@ -62,6 +62,17 @@ export class SignedCommitments {
     return new Map(rows.map((row) => [row.id, row]));
   }
 
+  /** As much as the log has to know of a commitment that an entry names. */
+  async countingById(ids: readonly string[]): Promise<Map<string, Pick<SignedCommitment, 'id' | 'counting' | 'termState'>>> {
+    if (ids.length === 0) return new Map();
+    const rows = await this.work.sql<Pick<SignedCommitment, 'id' | 'counting' | 'termState'>>(
+      `select commitment.id, commitment.counting, term.state as "termState" from commitment
+         join term on term.department_id = $1 and term.id = commitment.term_id where commitment.department_id = $1 and commitment.id = any($2::uuid[])`,
+      [[...new Set(ids)]],
+    );
+    return new Map(rows.map((row) => [row.id, row]));
+  }
+
   /** What is owed when something happens on the floor, between two days; of signed terms. */
   async onOccurrence(from: Day, to: Day): Promise<SignedCommitment[]> {
     return this.work.sql<SignedCommitment>(

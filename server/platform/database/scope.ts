@@ -1,4 +1,5 @@
 import { AsyncLocalStorage } from 'node:async_hooks';
+import type { PoolClient } from 'pg';
 import type { EntityManager } from 'typeorm';
 
 /** In whose name the database is asked: one department, one person. */
@@ -11,6 +12,8 @@ export interface Scope {
 export interface Errand {
   scope: Scope | null;
   manager: EntityManager | null;
+  /** the connection the manager works on, for SQL of our own */
+  client?: PoolClient | null;
 }
 
 export const errands = new AsyncLocalStorage<Errand>();

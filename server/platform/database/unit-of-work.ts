@@ -1,5 +1,6 @@
 import { Inject, Injectable } from '@nestjs/common';
 import { DataSource } from 'typeorm';
+import type { PoolClient } from 'pg';
 import type { EntityManager, EntityTarget, FindOptionsOrder, FindOptionsWhere, ObjectLiteral } from 'typeorm';
 import { refuse } from '../../domain/refusals.ts';
 import { isId, newId } from './ids.ts';
@@ -97,9 +98,9 @@ export class UnitOfWork {
     const fields = Object.keys(rows[0] ?? {});
     if (fields.length === 0) return [];
     const places = rows.map((_, row) => `($1, ${fields.map((_field, column) => `$${row * fields.length + column + 2}`).join(', ')})`);
-    const added = await this.sql<{ id: string }>(
+    const added = await this.ask<{ id: string }>(
       `insert into ${table} (department_id, ${fields.map(snake).join(', ')}) values ${places.join(', ')} on conflict (department_id, id) do nothing returning id`,
-      rows.flatMap((row) => fields.map((field) => columnValue(row[field]))),
+      [this.departmentId, ...rows.flatMap((row) => fields.map((field) => columnValue(row[field])))],
     );
     return added.map((row) => row.id);
   }
@@ -147,14 +148,20 @@ export class UnitOfWork {
 
   /** Runs SQL whose `$1` is the department; the caller's parameters begin at `$2`. */
   async sql<T = Record<string, unknown>>(text: string, parameters: readonly unknown[] = []): Promise<T[]> {
-    const answer: unknown = await this.manager.query(text, [this.departmentId, ...parameters]);
-    return (Array.isArray(answer) && Array.isArray(answer[0]) ? answer[0] : answer) as T[];
+    return this.ask<T>(text, [this.departmentId, ...parameters], nameOf(text));
   }
 
   /** SQL over what is known before a department is: persons, sessions, departments. */
   async sqlEverywhere<T = Record<string, unknown>>(text: string, parameters: readonly unknown[] = []): Promise<T[]> {
-    const answer: unknown = await this.manager.query(text, [...parameters]);
-    return (Array.isArray(answer) && Array.isArray(answer[0]) ? answer[0] : answer) as T[];
+    return this.ask<T>(text, parameters, nameOf(text));
+  }
+
+  private async ask<T>(text: string, values: readonly unknown[], name?: string): Promise<T[]> {
+    const client = errands.getStore()?.client;
+    if (!client) throw new Error('the database is only asked inside a unit of work');
+    if (this.source.options.logging) this.source.logger.logQuery(text);
+    const { rows } = await client.query({ text, values: [...values], ...(name ? { name } : {}) });
+    return rows as T[];
   }
 
   private get manager(): EntityManager {
@@ -171,10 +178,10 @@ export class UnitOfWork {
 
   private async once<T>(scope: Scope, work: () => Promise<T>): Promise<T> {
     const runner = this.source.createQueryRunner();
-    await runner.connect();
+    const client = (await runner.connect()) as PoolClient;
     try {
       await runner.query(opening(scope));
-      const errand: Errand = { scope, manager: runner.manager };
+      const errand: Errand = { scope, manager: runner.manager, client };
       const result = await errands.run(errand, work);
       await runner.query('commit');
       return result;
@@ -197,4 +204,19 @@ function opening(scope: Scope): string {
 
 function columnValue(value: unknown): unknown {
   return typeof value === 'object' && value !== null ? JSON.stringify(value) : (value ?? null);
+}
+
+const MOST_NAMES = 1000;
+const names = new Map<string, string>();
+
+/**
+ * A statement that comes again is parsed and planned once a connection, under a name: with a wall on
+ * every table the planning costs more than the asking. Texts that vary without end stay nameless.
+ */
+function nameOf(text: string): string | undefined {
+  const known = names.get(text);
+  if (known || names.size >= MOST_NAMES) return known;
+  const name = `s${names.size + 1}`;
+  names.set(text, name);
+  return name;
 }
