@@ -12,7 +12,7 @@ const needsFile = [required('Choose a file or paste its text.')];
 function Upload() {
   const { setValue } = useFormContext();
   return (
-    <Button component="label" variant="outlined" sx={{ mb: 1 }}>
+    <Button component="label" role={undefined} tabIndex={-1} variant="outlined" sx={{ mb: 1, '&:focus-within': { outline: '3px solid', outlineColor: 'secondary.main', outlineOffset: 2 } }}>
       Choose a file
       <Box
         component="input"
