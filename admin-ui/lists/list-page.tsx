@@ -20,13 +20,14 @@ interface Props<T> {
   lead?: ReactNode;
 }
 
-function ListSheet<T extends object>({ title, columns, filters, empty, addLabel, actions, lead }: Props<T>) {
+function ListSheet<T extends object>({ title, columns, filters, filterDefaults, empty, addLabel, actions, lead }: Props<T>) {
   const { data, total, isPending, error, sort, setSort, filterValues, setFilters } = useListContext();
   const resource = useResourceContext()!;
   const add = addLabel && iMay(resource, 'create') ? (
     <Button component={Link} to={`/${resource}/create`} variant="contained">{addLabel}</Button>
   ) : null;
   const filtered = Object.values(filterValues ?? {}).some((value) => value !== undefined && value !== '' && value !== null);
+  const asOpened = JSON.stringify(filterValues ?? {}) === JSON.stringify(filterDefaults ?? {});
   const nothing = !isPending && !error && (total ?? 0) === 0;
   return (
     <>
@@ -39,7 +40,7 @@ function ListSheet<T extends object>({ title, columns, filters, empty, addLabel,
       {isPending && <Waiting />}
       {error && <EmptyList>{(error as Error).message}</EmptyList>}
       {nothing && !filtered && <EmptyList action={add}>{empty}</EmptyList>}
-      {nothing && filtered && <EmptyList action={<Button variant="outlined" onClick={() => setFilters({})}>Show everything</Button>}>Nothing matches what you are looking for.</EmptyList>}
+      {nothing && filtered && <EmptyList action={<Button variant="outlined" onClick={() => setFilters({})}>Show everything</Button>}>{asOpened ? empty : 'Nothing matches what you are looking for.'}</EmptyList>}
       {!isPending && !error && !nothing && (
         <>
           <Rows<T> label={title} columns={columns} rows={(data ?? []) as T[]} sort={sort} onSort={(field) => setSort({ field, order: sort.field === field && sort.order === 'ASC' ? 'DESC' : 'ASC' })} />
@@ -51,7 +52,8 @@ function ListSheet<T extends object>({ title, columns, filters, empty, addLabel,
 }
 
 /** The page of a resource's list. */
-export function ListPage<T extends object>({ filterDefaults, sort, ...props }: Props<T>) {
+export function ListPage<T extends object>({ sort, ...props }: Props<T>) {
+  const { filterDefaults } = props;
   return (
     <ListBase perPage={25} {...(sort ? { sort } : {})} {...(filterDefaults ? { filterDefaultValues: filterDefaults } : {})}>
       <ListSheet<T> {...props} />
