@@ -49,7 +49,7 @@ export function problemOf(error: unknown): Problem {
   if (error instanceof Malformed) return problem('malformed', {}, error.errors);
   if (error instanceof Refused) return problem(error.code, error.details, (error.errors ?? {}) as FormErrors);
   const byDatabase = refusedByDatabase(error);
-  if (byDatabase) return problem(byDatabase, {}, {});
+  if (byDatabase) return problem(byDatabase, {}, byDatabase === 'ends-before-it-starts' ? { endsOn: sentenceOfRefusal(byDatabase, {}) } : {});
   const status = error instanceof HttpException ? error.getStatus() : ((error as { statusCode?: number }).statusCode ?? 500);
   const code: RefusalCode =
     status === 404 ? 'not-found' : status === 413 ? 'too-large' : status === 415 || status === 400 ? 'malformed' : status === 429 ? 'too-many' : 'our-fault';
