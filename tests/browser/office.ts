@@ -1,0 +1,96 @@
+import type { Department } from '../support/department.ts';
+import { TableDevice, aSeason, aSignedContract } from '../support/season.ts';
+
+/** The address of a page and the heading it carries. */
+export type Sheet = readonly [path: string, heading: string];
+export type Rooms = Record<'Now' | 'Calendar' | 'Promises' | 'Money' | 'Office', Sheet[]>;
+
+const LISTS: Record<string, string> = {
+  games: 'Games', teams: 'Teams', schools: 'Schools', venues: 'Venues', seasons: 'Seasons', contracts: 'Contracts', sponsors: 'Sponsors',
+  copies: 'Copy', 'read-kinds': 'Read kinds', 'rate-card-lines': 'Rate card', 'sponsor-categories': 'Categories', scripts: 'Scripts',
+  invoices: 'Invoices', payments: 'Payments', payers: 'Payers', sellers: 'Sellers of record', people: 'People and roles',
+};
+
+const FORMS: Record<string, string> = {
+  games: 'Add a game', teams: 'Add a team', schools: 'Add a school', venues: 'Add a venue', seasons: 'Add a season', contracts: 'New contract',
+  sponsors: 'Add a sponsor', copies: 'Add copy', 'read-kinds': 'Add a read kind', 'rate-card-lines': 'Add a price',
+  'sponsor-categories': 'Add a category', scripts: 'Add a script', payments: 'Record a payment', payers: 'Add a payer',
+  sellers: 'Add a seller of record', people: 'Add a person',
+};
+
+/** A department in mid-season: a signed contract with given reads, an invoice half paid, copy that waits for approval. */
+export async function aBusyOffice(department: Department): Promise<{ rooms: Rooms; draftId: string }> {
+  const { director, bookkeeper } = department;
+  const season = await aSeason(department, 2);
+  const contract = await aSignedContract(department, season, { benefits: [{ name: 'Banner on the north rail', quantity: 1, rateCents: 10_000, fairValueCents: 0, earns: 'onDelivery' }] });
+  await director.make('/api/rate-card-lines', { seasonId: season.seasonId, readKindId: season.readKinds.concession, priceCents: 4_000 });
+  const copy = await director.make('/api/copies', {
+    sponsorId: season.sponsorId, readKindId: season.readKinds.gameBall, title: 'Game ball, opening night', fallbackText: 'We thank Juniper & Pike Hardware.',
+    text: 'Tonight’s game ball is presented by Juniper & Pike Hardware, on Alder Street.',
+  });
+  const draft = await director.make('/api/contracts', {
+    sponsorId: season.sponsorId, sellerId: season.sellerId, payerId: season.payerId, title: 'Spring banner',
+    term: { seasonId: season.seasonId, startsOn: '2026-11-20', endsOn: '2027-03-13', pricing: 'fixed', priceCents: 12_000, billingPlan: { kind: 'inFull', on: '2027-01-15' } },
+    commitments: [{ readKindId: season.readKinds.concession, counting: 'perTerm', reads: 3, rateCents: 4_000 }],
+    benefits: [],
+  });
+  await director.make('/api/plan/spread', { seasonId: season.seasonId });
+  const [first, second] = season.games as [(typeof season.games)[0], (typeof season.games)[0]];
+  const device = new TableDevice();
+  const line = contract.commitments[1].id;
+  await director.make(`/api/nights/${first.nightId}/log`, { deviceId: device.deviceId, entries: [device.read(line, first.gameId, 1), device.read(line, first.gameId, 2, 'notRead', 'noTime')] });
+  await director.make(`/api/nights/${first.nightId}/sign-off`, { overrideReason: 'the test does not wait for the night' });
+  await director.make(`/api/nights/${second.nightId}/packet-issues`);
+  const invoice = await bookkeeper.make('/api/invoices', { contractId: contract.id, throughDay: '2026-11-23', issuedOn: '2026-11-23' });
+  const payment = await bookkeeper.make('/api/payments', { sellerId: season.sellerId, payerId: season.payerId, receivedOn: '2026-12-05', method: 'check', amountCents: 10_000, applications: [{ invoiceId: invoice.id, amountCents: 10_000 }] });
+  const ids: Record<string, string> = {
+    games: second.gameId, teams: season.teamId, schools: season.schoolId, venues: season.venueId, seasons: season.seasonId, contracts: contract.id,
+    sponsors: season.sponsorId, copies: copy.id, 'read-kinds': season.readKinds.bankShot, 'sponsor-categories': season.categoryId,
+    invoices: invoice.id, payments: payment.id, payers: season.payerId, sellers: season.sellerId,
+  };
+  for (const resource of ['rate-card-lines', 'scripts', 'people']) ids[resource] = (await director.look(`/api/${resource}?perPage=1`)).data[0].id;
+  const records: Record<string, any> = {};
+  for (const [resource, id] of Object.entries(ids)) records[resource] = await director.look(`/api/${resource}/${id}`);
+  const night = await director.look(`/api/nights/${second.nightId}`);
+  return { rooms: roomsOf(records, { night, played: await director.look(`/api/nights/${first.nightId}`), draft }), draftId: draft.id };
+}
+
+const nameOf = (record: any): string => record.label ?? record.title ?? record.name ?? record.readKindName;
+
+function roomsOf(records: Record<string, any>, { night, played, draft }: Record<'night' | 'played' | 'draft', any>): Rooms {
+  const shows = (resource: string): Sheet => {
+    if (resource === 'invoices') return [`/invoices/${records[resource].id}/show`, `Invoice ${records[resource].number}`];
+    if (resource === 'payments') return [`/payments/${records[resource].id}/show`, `Payment ${records[resource].number}`];
+    const name = nameOf(records[resource]);
+    return [`/${resource}/${records[resource].id}/show`, resource === 'rate-card-lines' ? `Price of ${name}` : name];
+  };
+  const changes = (resource: string): Sheet => {
+    const name = nameOf(records[resource]);
+    const heading = resource === 'people' ? `Roles of ${name}` : resource === 'rate-card-lines' ? `Change the price of ${name}` : `Change ${name}`;
+    return [`/${resource}/${records[resource].id}`, heading];
+  };
+  const all = (...resources: string[]): Sheet[] =>
+    resources.flatMap((resource) => [
+      [`/${resource}`, LISTS[resource]!] as Sheet,
+      ...(FORMS[resource] ? [[`/${resource}/create`, FORMS[resource]] as Sheet] : []),
+      shows(resource),
+      ...(['invoices', 'payments', 'contracts'].includes(resource) ? [] : [changes(resource)]),
+    ]);
+  const tabs = (path: string, heading: string, ...keys: string[]): Sheet[] => keys.map((key) => [`${path}?tab=${key}`, heading]);
+  return {
+    Now: [
+      ['/', 'Home'],
+      ['/nights', 'Nights'],
+      ...tabs(`/nights/${night.id}/show`, night.title, 'packet', 'placements', 'people', 'log', 'sign-off'),
+      ...tabs(`/nights/${played.id}/show`, played.title, 'log', 'sign-off'),
+    ],
+    Calendar: all('games', 'teams', 'schools', 'venues', 'seasons'),
+    Promises: [
+      ...all('contracts', 'sponsors', 'copies', 'read-kinds', 'rate-card-lines', 'sponsor-categories', 'scripts'),
+      ...tabs(`/contracts/${records['contracts'].id}/show`, nameOf(records['contracts']), 'delivery', 'account', 'invoices', 'copy'),
+      [`/contracts/${draft.id}`, `Change ${draft.title}`],
+    ],
+    Money: all('invoices', 'payments', 'payers', 'sellers'),
+    Office: [...all('people'), ['/imports', 'Imports'], ['/department', 'Department'], ['/audit', 'Audit'], ['/seals', 'Seals'], ['/me', 'You'], ['/nowhere', 'No such page']],
+  };
+}
