@@ -30,6 +30,17 @@ interface ToStore extends PlacedEntry {
 const ROW = `select id, night_id as "nightId", number, device_id as "deviceId", sequence, kind, content_digest as "contentDigest", takes_back_entry_id as "takesBackEntryId"
   from log_entry where department_id = $1`;
 
+/** Most batches are new from end to end: one look says so, and how far the night and the device have counted. */
+const HOW_FAR = `select exists (select from log_entry where department_id = $1 and id = any($2::uuid[])) as "isKnown",
+    coalesce((select max(sequence) from log_entry where department_id = $1 and night_id = $3 and device_id = $4), 0) as "lastSequence",
+    coalesce((select max(number) from log_entry where department_id = $1 and night_id = $3), 0) as "lastNumber"`;
+
+interface HowFar {
+  isKnown: boolean;
+  lastSequence: number;
+  lastNumber: number;
+}
+
 /** Three look-ups, each by an index of its own; a row that two of them find does no harm. */
 const KNOWN = `${ROW} and id = any($2::uuid[]) union all ${ROW} and takes_back_entry_id = any($2::uuid[])
   union all ${ROW} and night_id = $3 and device_id = $4 and sequence = any($5::integer[])`;
@@ -48,13 +59,8 @@ export class LogBatch {
   /** @param isAmendment entries are taken although the night is signed off */
   async take(night: LockedNight, form: LogBatchDto, isAmendment: boolean): Promise<EntryResult[]> {
     const contents = form.entries.map((entry) => contentOf(entry, form.deviceId));
-    const sorting = new Sorting(
-      night,
-      await this.known(night, contents),
-      await this.contexts.of(night.id, contents),
-      await this.lastNumber(night),
-      !night.isSignedOff || isAmendment,
-    );
+    const { known, lastNumber } = await this.known(night, contents);
+    const sorting = new Sorting(night, known, await this.contexts.of(night.id, contents), lastNumber, !night.isSignedOff || isAmendment);
     const results = new Map<EntryContent, EntryResult>();
     for (const content of contents.toSorted((a, b) => a.sequence - b.sequence)) results.set(content, sorting.sort(content));
     await this.store(night, sorting.toStore);
@@ -62,17 +68,14 @@ export class LogBatch {
     return contents.map((content) => results.get(content)!);
   }
 
-  private async known(night: LockedNight, contents: readonly EntryContent[]): Promise<KnownRow[]> {
+  private async known(night: LockedNight, contents: readonly EntryContent[]): Promise<{ known: KnownRow[]; lastNumber: number }> {
     const named = contents.flatMap((one) => [one.id, one.takesBackEntryId, one.happeningEntryId]).filter((id) => id !== null);
-    return this.work.sql<KnownRow>(KNOWN, [named, night.id, contents[0]!.deviceId, contents.map((one) => one.sequence)]);
-  }
-
-  private async lastNumber(night: LockedNight): Promise<number> {
-    const [row] = await this.work.sql<{ last: number }>(
-      'select coalesce(max(number), 0) as last from log_entry where department_id = $1 and night_id = $2',
-      [night.id],
-    );
-    return row!.last;
+    const sequences = contents.map((one) => one.sequence);
+    const { deviceId } = contents[0]!;
+    const [far] = await this.work.sql<HowFar>(HOW_FAR, [named, night.id, deviceId]);
+    const { isKnown, lastSequence, lastNumber } = far!;
+    if (!isKnown && Math.min(...sequences) > lastSequence) return { known: [], lastNumber };
+    return { known: await this.work.sql<KnownRow>(KNOWN, [named, night.id, deviceId, sequences]), lastNumber };
   }
 
   private async store(night: LockedNight, entries: readonly ToStore[]): Promise<void> {

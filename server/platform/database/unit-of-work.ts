@@ -95,7 +95,8 @@ export class UnitOfWork {
    * @returns the ids that were added; an id that is there already is left as it is
    */
   async add(table: string, rows: readonly ({ id: string } & Record<string, unknown>)[]): Promise<string[]> {
-    const fields = Object.keys(rows[0] ?? {});
+    // A field that no row fills stays what the table says: half as many values to send.
+    const fields = Object.keys(rows[0] ?? {}).filter((field) => rows.some((row) => row[field] !== null && row[field] !== undefined));
     if (fields.length === 0) return [];
     const places = rows.map((_, row) => `($1, ${fields.map((_field, column) => `$${row * fields.length + column + 2}`).join(', ')})`);
     const added = await this.ask<{ id: string }>(
