@@ -1,4 +1,4 @@
-import { ChoiceField, CountField, FlagField, RecordField, TextField } from '../platform/http/fields.ts';
+import { ChoiceField, ClockField, CountField, FlagField, RecordField, TextField } from '../platform/http/fields.ts';
 
 export const BANK_SHOT_MENTIONS = ['nextWindow', 'deadBall', 'atOnce'] as const;
 export type BankShotMention = (typeof BANK_SHOT_MENTIONS)[number];
@@ -9,6 +9,20 @@ export interface DepartmentSettings {
   foulCountsRead: boolean;
   bankShotMention: BankShotMention;
   cutShortCounts: boolean;
+  /** for the announcer who has not measured their own rate */
+  wordsPerMinute: number;
+  paper: 'letter' | 'a4';
+  /** sponsor copy with a mark of the copy check is refused, not only marked */
+  copyCheckBlocks: boolean;
+  officialsIntroduced: boolean;
+  anthemForm: 'sung' | 'played';
+  flagForm: 'colourGuard' | 'inPlace';
+  /** null for what the sport's profile says */
+  timeOutsReliedOn: number | null;
+  /** `HH:MM`: the end of the official school day */
+  schoolDayEndsAt: string;
+  /** two letters, or null where only the country's rules matter */
+  state: string | null;
 }
 
 export const DEFAULT_SETTINGS: DepartmentSettings = {
@@ -16,13 +30,36 @@ export const DEFAULT_SETTINGS: DepartmentSettings = {
   foulCountsRead: false,
   bankShotMention: 'nextWindow',
   cutShortCounts: true,
+  wordsPerMinute: 140,
+  paper: 'letter',
+  copyCheckBlocks: false,
+  officialsIntroduced: false,
+  anthemForm: 'played',
+  flagForm: 'inPlace',
+  timeOutsReliedOn: null,
+  schoolDayEndsAt: '15:00',
+  state: null,
 };
+
+/** The states and the District of Columbia by their two letters. @source USPS Publication 28, appendix B (from memory) */
+export const STATES = (
+  'AL AK AZ AR CA CO CT DE DC FL GA HI ID IL IN IA KS KY LA ME MD MA MI MN MS MO MT NE NV NH NJ NM NY NC ND OH OK OR PA RI SC SD TN TX UT VT VA WA WV WI WY'
+).split(' ');
 
 export class SettingsDto implements Partial<DepartmentSettings> {
   @FlagField({ optional: true }) prayerOn?: boolean;
   @FlagField({ optional: true }) foulCountsRead?: boolean;
   @ChoiceField(BANK_SHOT_MENTIONS, { optional: true }) bankShotMention?: BankShotMention;
   @FlagField({ optional: true }) cutShortCounts?: boolean;
+  @CountField(60, 240, { optional: true }) wordsPerMinute?: number;
+  @ChoiceField(['letter', 'a4'], { optional: true }) paper?: 'letter' | 'a4';
+  @FlagField({ optional: true }) copyCheckBlocks?: boolean;
+  @FlagField({ optional: true }) officialsIntroduced?: boolean;
+  @ChoiceField(['sung', 'played'], { optional: true }) anthemForm?: 'sung' | 'played';
+  @ChoiceField(['colourGuard', 'inPlace'], { optional: true }) flagForm?: 'colourGuard' | 'inPlace';
+  @CountField(0, 20, { optional: true, nullable: true }) timeOutsReliedOn?: number | null;
+  @ClockField({ optional: true }) schoolDayEndsAt?: string;
+  @ChoiceField(STATES, { optional: true, nullable: true }) state?: string | null;
 }
 
 export class ChangeDepartmentDto {

@@ -38,7 +38,7 @@ export class CueBuilder {
 
   private add(cue: Partial<Cue> & Pick<Cue, 'cueKey' | 'moment' | 'title' | 'segments'>): void {
     this.cues.push({
-      gameId: null, window: null, language: 'en', isSponsored: false, placementId: null, commitmentId: null,
+      code: '', startsText: null, whoText: null, second: null, gameId: null, window: null, language: 'en', isSponsored: false, placementId: null, commitmentId: null,
       sponsorName: null, sponsorSayAs: null, copyVersion: null, usesFallback: false, lineUp: null, caution: null, ownPage: false, lineUpStartsAt: 0,
       seconds: secondsOf(cue.segments), ...cue, number: this.cues.length + 1,
     });

@@ -43,6 +43,9 @@ export interface WordsForPacket {
   readonly copyText: string | null;
   readonly copyVersion: number | null;
   readonly copyLanguage?: Language;
+  /** The same message in a second language; both together are one read. */
+  readonly copySecondLanguage?: Language | null;
+  readonly copySecondText?: string | null;
   readonly isApproved: boolean;
   /** Read instead when the words are missing or not approved. */
   readonly fallbackText: string | null;
@@ -114,8 +117,15 @@ export interface PacketSettings {
   readonly prayer: boolean;
   readonly foulCountsRead: boolean;
   readonly bankShotMention: 'nextWindow' | 'deadBall' | 'atOnce';
-  /** Sung or played, with a colour guard or with the flag already in place. */
+  /** Sung or played. */
   readonly anthem: 'sung' | 'played';
+  readonly flag: 'colourGuard' | 'inPlace';
+  readonly officialsIntroduced: boolean;
+  readonly paper: 'letter' | 'a4';
+  /** Seconds of halftime tonight; null for what the sport's profile says. */
+  readonly halftimeSeconds: number | null;
+  /** Time-outs the department relies on for reads; null for what the sport's profile says. */
+  readonly timeOutsReliedOn: number | null;
   readonly wordsPerMinute: number;
 }
 
@@ -125,8 +135,34 @@ export const DEFAULT_PACKET_SETTINGS: PacketSettings = {
   foulCountsRead: false,
   bankShotMention: 'nextWindow',
   anthem: 'played',
+  flag: 'inPlace',
+  officialsIntroduced: false,
+  paper: 'letter',
+  halftimeSeconds: null,
+  timeOutsReliedOn: null,
   wordsPerMinute: 140,
 };
+
+/** A student honoured on a night, as far as the family allows. */
+export interface HonouredStudent {
+  readonly playerId: string;
+  readonly name: string;
+  readonly sayAs: string | null;
+  readonly announce: Announce;
+  readonly escorts: string | null;
+  readonly line: string | null;
+}
+
+/** Seniors or honours: read one student after the other, so many seconds each. */
+export interface HonoursForPacket {
+  readonly honoursListId: string;
+  readonly title: string;
+  readonly kind: 'seniors' | 'honours';
+  readonly window: 'pregame' | 'halftime' | 'postgame';
+  readonly secondsEach: number;
+  readonly openingText: string | null;
+  readonly students: readonly HonouredStudent[];
+}
 
 export interface NightForPacket {
   readonly nightId: string;
@@ -140,6 +176,7 @@ export interface NightForPacket {
   readonly people: readonly PersonForPacket[];
   readonly nextGame: NextGameForPacket | null;
   readonly nextHomeGame: NextGameForPacket | null;
+  readonly honours?: readonly HonoursForPacket[];
   readonly settings: PacketSettings;
 }
 

@@ -30,7 +30,21 @@ export interface TeamSheet {
   readonly rows: readonly LineUpRow[];
 }
 
+/** The same message in a second language: one reading with the first. */
+export interface SecondText {
+  readonly language: Language;
+  readonly segments: readonly Segment[];
+  readonly seconds: number;
+}
+
 export interface Cue {
+  /** What the desk logs it by and the card prints beside the box: `P2`, `T1`, `H3`, `M1`; with several games `2-H3`. */
+  readonly code: string;
+  /** Clock-back time, "6:38 PM"; null where nothing ties the cue to the clock. */
+  readonly startsText: string | null;
+  /** Who must be where before it: "Color guard and singer at the west doors". */
+  readonly whoText: string | null;
+  readonly second: SecondText | null;
   /** The number printed beside the cue, 1, 2, 3 … in order. */
   readonly number: number;
   readonly cueKey: string;
@@ -78,7 +92,42 @@ export interface GameSheet {
   readonly countsAreRead: boolean;
 }
 
+/** One window of a game with what is read in it. */
+export interface WindowLoad {
+  readonly gameId: string;
+  /** As windows of a game are named: `pregame`, `timeOut2`. */
+  readonly windowKey: string;
+  readonly title: string;
+  /** Seconds there are to speak in; null where nothing limits them. */
+  readonly capacitySeconds: number | null;
+  readonly filledSeconds: number;
+  /** Zero where all of it fits. */
+  readonly overSeconds: number;
+  /** The cue to move first where it does not fit. */
+  readonly moveCueNumber: number | null;
+  /** A window that may not happen, such as a time-out or a fifth set. */
+  readonly mayNotHappen: boolean;
+  /** The department counts on it all the same. */
+  readonly isReliedOn: boolean;
+  readonly cueNumbers: readonly number[];
+}
+
+/** One line of the run of show. */
+export interface RunRow {
+  readonly number: number;
+  readonly code: string;
+  readonly startsText: string | null;
+  readonly windowTitle: string;
+  readonly gameId: string | null;
+  readonly title: string;
+  readonly sponsorName: string | null;
+  readonly whoText: string | null;
+  readonly seconds: number;
+  readonly isSponsored: boolean;
+}
+
 export interface CardRow {
+  readonly code: string;
   readonly number: number;
   readonly cueKey: string;
   readonly title: string;
@@ -104,6 +153,11 @@ export interface Packet {
   readonly cues: readonly Cue[];
   readonly games: readonly GameSheet[];
   readonly card: readonly CardSection[];
+  readonly runOfShow: readonly RunRow[];
+  readonly windows: readonly WindowLoad[];
+  /** Codes of the sponsor reads for "the next time-out", in the order of their priority. */
+  readonly nextTimeOut: readonly string[];
+  readonly paper: 'letter' | 'a4';
   readonly people: readonly PersonForPacket[];
   readonly emergency: { readonly exitsText: string | null; readonly defibrillatorPlace: string | null };
   readonly nextGame: NextGameForPacket | null;

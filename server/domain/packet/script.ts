@@ -2,12 +2,22 @@ import type { Language } from './night-for-packet.ts';
 
 /** The moments a script can be written for, in the order of a night. */
 export const MOMENTS = [
-  'welcome', 'conduct', 'mustCarryPregame', 'prayer', 'anthem', 'sponsorPresentation', 'lineUpVisitors', 'lineUpHome',
-  'periodScore', 'mustCarryHalftime', 'halftime', 'floorSafety', 'concession', 'betweenGames', 'postgame',
-  'vehicleNotice', 'injury', 'weather', 'evacuation', 'threat',
+  'welcome', 'conduct', 'substances', 'seating', 'mustCarryPregame', 'prayer', 'anthem', 'sponsorPresentation', 'officials',
+  'lineUpVisitors', 'lineUpHome', 'callsOfPlay', 'periodScore', 'mustCarryHalftime', 'halftime', 'recognition', 'honours',
+  'floorSafety', 'concession', 'fundraiser', 'club', 'camp', 'betweenGames', 'postgame',
+  'vehicleNotice', 'lostChild', 'foundItem', 'medical', 'delay', 'injury', 'weather', 'evacuation', 'threat',
 ] as const;
 
 export type Moment = (typeof MOMENTS)[number];
+
+/** Printed last and apart from everything that is sponsored. */
+export const EMERGENCY_MOMENTS = ['medical', 'delay', 'injury', 'weather', 'evacuation', 'threat'] as const satisfies readonly Moment[];
+
+/** The district's own wording: printed as it is, never changed in the library. */
+export const LOCKED_MOMENTS = ['threat'] as const satisfies readonly Moment[];
+
+/** The four ways the anthem is given: who gives it, and where the flag is. */
+export const ANTHEM_VARIANTS = ['sungColourGuard', 'sungFlagInPlace', 'playedColourGuard', 'playedFlagInPlace'] as const;
 
 /** A script of the library: words with `{{ variables }}` and `[[directions]]`. */
 export interface Script {
@@ -16,6 +26,11 @@ export interface Script {
   readonly title: string;
   readonly language: Language;
   readonly text: string;
+  /** The same message in a second language; both are one reading. */
+  readonly secondLanguage?: Language | null;
+  readonly secondText?: string | null;
+  /** Which form of a moment this is, as one of `ANTHEM_VARIANTS`; null for the only one. */
+  readonly variant?: string | null;
   /** A script that is off is kept in the library and left out of the packet. */
   readonly isOn: boolean;
   /** Order among the scripts of one moment. */

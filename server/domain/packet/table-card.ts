@@ -5,6 +5,7 @@ const OCCURRENCE_BOXES = 10;
 
 function rowOf(cue: Cue): CardRow {
   return {
+    code: cue.code,
     number: cue.number,
     cueKey: cue.cueKey,
     title: cue.title,
