@@ -1,5 +1,5 @@
 import { instantAt } from '../server/domain/instant.ts';
-import { PacketService } from '../server/packet/packet.service.ts';
+import { PacketIssueService } from '../server/packet/packet-issue.service.ts';
 import { NightService } from '../server/season/night.service.ts';
 import type { PersonOfNightDto } from '../server/season/night.dto.ts';
 import type { Games } from './schedule.ts';
@@ -36,5 +36,5 @@ async function tellCrew(story: Story, { nightId, line }: Games[string], people: 
 /** Prints a night's packet, so that it has a number. */
 export async function issuePacket(story: Story, { nightId, day }: Games[string]): Promise<void> {
   const on = day < story.calendar.today ? day : story.calendar.today;
-  await story.on(on, () => story.of(PacketService).issue(nightId));
+  await story.on(on, () => story.of(PacketIssueService).issue(nightId));
 }

@@ -4,7 +4,7 @@ import type { Instant } from '../domain/instant.ts';
 import { dayAt } from '../domain/instant.ts';
 import { UnitOfWork } from '../platform/database/unit-of-work.ts';
 import { Typesetter } from '../platform/typesetting/typesetter.ts';
-import { PacketService } from './packet.service.ts';
+import { PacketIssueService } from './packet-issue.service.ts';
 import { clockWords, dayWords } from './words-for-packet.ts';
 
 const SHORTENED_DIGEST = 12;
@@ -20,13 +20,13 @@ export class PacketPrinter {
   constructor(
     @Inject(UnitOfWork) private readonly work: UnitOfWork,
     @Inject(DepartmentService) private readonly departments: DepartmentService,
-    @Inject(PacketService) private readonly packets: PacketService,
+    @Inject(PacketIssueService) private readonly issues: PacketIssueService,
     @Inject(Typesetter) private readonly typesetter: Typesetter,
   ) {}
 
   async print(nightId: string, issue: number | undefined): Promise<PrintedPacket> {
     const { composed, zone, locale } = await this.work.run(async () => ({
-      composed: await this.packets.toPrint(nightId, issue),
+      composed: await this.issues.toPrint(nightId, issue),
       ...(await this.departments.here()),
     }));
     const { night, packet, digest, issueNumber } = composed;

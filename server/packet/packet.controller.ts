@@ -7,32 +7,32 @@ import { OutsideUnit } from '../platform/http/unit.interceptor.ts';
 import { PdfQuery } from './packet.dto.ts';
 import type { IssueView, PacketView } from './packet.dto.ts';
 import { PacketPrinter } from './packet-printer.service.ts';
-import { PacketService } from './packet.service.ts';
+import { PacketIssueService } from './packet-issue.service.ts';
 
 @ApiTags('packet')
 @Controller('api/nights/:id')
 export class PacketController {
   constructor(
-    @Inject(PacketService) private readonly packets: PacketService,
+    @Inject(PacketIssueService) private readonly issuing: PacketIssueService,
     @Inject(PacketPrinter) private readonly printer: PacketPrinter,
   ) {}
 
   @Get('packet')
   @Needs('see packets')
   async one(@Param('id') id: string): Promise<PacketView> {
-    return this.packets.one(id);
+    return this.issuing.one(id);
   }
 
   @Get('packet-issues')
   @Needs('see packets')
   async issues(@Param('id') id: string): Promise<Listed<IssueView>> {
-    return this.packets.issues(id);
+    return this.issuing.issues(id);
   }
 
   @Post('packet-issues')
   @Needs('issue packets')
   async issue(@Param('id') id: string): Promise<IssueView> {
-    return this.packets.issue(id);
+    return this.issuing.issue(id);
   }
 
   @Get('packet.pdf')

@@ -6,6 +6,7 @@ import { NightController } from './night.controller.ts';
 import { NightsWithPaper } from './nights-with-paper.service.ts';
 import { PacketController } from './packet.controller.ts';
 import { PacketPrinter } from './packet-printer.service.ts';
+import { PacketIssueService } from './packet-issue.service.ts';
 import { PacketService } from './packet.service.ts';
 import { ScriptController } from './script.controller.ts';
 import { ScriptRow } from './script.entity.ts';
@@ -16,7 +17,7 @@ export const packetEntities = [ScriptRow];
 @Module({
   imports: [PlanningModule, SeasonModule],
   controllers: [NightController, PacketController, ScriptController],
-  providers: [NightsWithPaper, NightsForPackets, ScriptService, PacketService, PacketPrinter],
-  exports: [PacketService, NightsWithPaper],
+  providers: [NightsWithPaper, NightsForPackets, ScriptService, PacketService, PacketIssueService, PacketPrinter],
+  exports: [PacketService, PacketIssueService, NightsWithPaper],
 })
 export class PacketModule {}
