@@ -72,7 +72,7 @@ async function tellCategories(story: Story): Promise<Record<string, string>> {
   const names = new Set(Object.values(SPONSORS).map((sponsor) => sponsor.category));
   const ids: Record<string, string> = {};
   for (const name of [...names, ...BLOCKED]) {
-    ids[name] = (await story.of(SponsorCategoryService).add({ name, isBlocked: BLOCKED.includes(name) })).id;
+    ids[name] = (await story.of(SponsorCategoryService).add({ name, isBlocked: BLOCKED.includes(name), isFood: name === 'Food and drink' })).id;
   }
   return ids;
 }

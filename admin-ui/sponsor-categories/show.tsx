@@ -7,7 +7,7 @@ export const CategoryShow = () => (
   <ShowPage<Category> title={(category) => category.name}>
     {(category) => (
       <Section title="Category">
-        <Facts facts={[['Name', category.name], ['Taken', category.isBlocked ? 'Not taken without a written exception' : 'Yes']]} />
+        <Facts facts={[['Name', category.name], ['Taken', category.isBlocked ? 'Not taken without a written exception' : 'Yes'], ['Food or drink', category.isFood ? 'Yes: cautioned inside the school day' : 'No']]} />
       </Section>
     )}
   </ShowPage>

@@ -3,4 +3,5 @@ export interface Category {
   version: number;
   name: string;
   isBlocked: boolean;
+  isFood: boolean;
 }

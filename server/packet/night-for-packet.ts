@@ -9,7 +9,7 @@ import type { ShownStart } from '../domain/season/night.ts';
 import type { Sport } from '../domain/season/sport-profile.ts';
 import { usualMinutesOf } from '../domain/season/usual-length.ts';
 import { numberOfWindow } from '../planning/game-windows.ts';
-import type { CopyToRead } from '../planning/copy-shelf.service.ts';
+import type { CopyToRead } from '../planning/copy-shelf.ts';
 import type { GameRow, LaterGameRow, NightRow, PlacementRow, TeamRow } from './night-rows.ts';
 import type { NightFacts } from './nights-for-packets.service.ts';
 import { clockWords, dayWords, happeningWords, levelWords, packetWindow, presentedBy } from './words-for-packet.ts';
@@ -83,7 +83,7 @@ function gameForPacket(game: GameRow, start: ShownStart, night: NightRow, facts:
     mentions: facts.mentions
       .filter((one) => covers(one, covered))
       .map((one): MentionForPacket => ({
-        ...wordsOf(one, facts.shelf.choose(one.sponsorId, one.readKindId, night.heldOn)),
+        ...wordsOf(one, facts.shelf.choose({ ...one, day: night.heldOn, gameId: game.id })),
         cueKey: mentionCueKey(game.id, one.id),
         commitmentId: one.id,
         occurrence: happeningWords(one.occurrence ?? 'bankShot'),
@@ -105,7 +105,7 @@ function teamForPacket(team: TeamRow | undefined, side: string, facts: NightFact
 function placementForPacket(row: PlacementRow, night: NightRow, facts: NightFacts): PlacementForPacket {
   const window = packetWindow(row.windowKey);
   return {
-    ...wordsOf(row, facts.shelf.choose(row.sponsorId, row.readKindId, night.heldOn, row.copyVersionId)),
+    ...wordsOf(row, facts.shelf.choose({ ...row, day: night.heldOn, preferred: row.copyVersionId })),
     cueKey: placementCueKey(row.gameId, row.windowKey, row.place),
     placementId: row.id,
     window,
@@ -125,6 +125,8 @@ function wordsOf({ sponsorName, sponsorSayAs, readKindName, defaultSeconds }: Re
     copyText: copy.text,
     copyVersion: copy.number,
     copyLanguage: copy.language,
+    copySecondLanguage: copy.secondLanguage,
+    copySecondText: copy.secondText,
     isApproved: copy.isApproved,
     fallbackText: copy.fallbackText,
     seconds: defaultSeconds,

@@ -5,7 +5,7 @@ import type { Day } from '../domain/day.ts';
 import type { NightForPacket } from '../domain/packet/night-for-packet.ts';
 import { UnitOfWork } from '../platform/database/unit-of-work.ts';
 import { CopyShelves } from '../planning/copy-shelf.service.ts';
-import type { CopyShelf } from '../planning/copy-shelf.service.ts';
+import type { CopyShelf } from '../planning/copy-shelf.ts';
 import { SignedCommitments } from '../planning/signed-commitments.service.ts';
 import type { SignedCommitment } from '../planning/signed-commitments.service.ts';
 import { nightForPacket } from './night-for-packet.ts';
@@ -54,7 +54,7 @@ export class NightsForPackets {
     const people = await this.work.sql<PersonRow>(PEOPLE, [ids]);
     const days = games.map((game) => game.movedFromOn ?? game.playedOn).sort();
     const mentions = days.length === 0 ? [] : await this.commitments.onOccurrence(days[0]!, days.at(-1)!);
-    const shelf = await this.shelves.of([...placements, ...mentions].map((one) => one.sponsorId));
+    const shelf = await this.shelves.of([...placements, ...mentions].map((one) => one.sponsorId), games.map((game) => game.id));
     const first = nights.map((night) => night.heldOn).sort()[0] as Day;
     const later = await this.work.sql<LaterGameRow>(LATER_GAMES, [teams.filter((team) => team.isOurs).map((team) => team.teamId), first]);
     return { department, games, teams, players: byTeam(players), placements, mentions, shelf, people, later };

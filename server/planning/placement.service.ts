@@ -66,7 +66,7 @@ export class PlacementService {
     const nightId = this.checkGame(game, commitment);
     const neighbours = await this.neighbours(game.id);
     const place = this.checkPlace(form, game, commitment, neighbours);
-    const shelf = await this.shelves.of([commitment.sponsorId]);
+    const shelf = await this.shelves.of([commitment.sponsorId], [game.id]);
     const id = form.id ?? newId();
     await this.work.insert(Placement, {
       id,
@@ -75,7 +75,7 @@ export class PlacementService {
       nightId,
       windowKey: form.windowKey,
       place,
-      copyVersionId: shelf.versionFor(commitment.sponsorId, commitment.readKindId, game.playedOn),
+      copyVersionId: shelf.versionFor({ ...commitment, day: game.playedOn, gameId: game.id }),
       isPinned: true,
     });
     const [row] = await this.work.sql<Omit<PlacementView, 'cueKey' | 'gameLabel'>>(`${SELECT} and placement.id = $2`, [id]);

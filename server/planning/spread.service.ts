@@ -60,13 +60,13 @@ export class SpreadService {
   }
 
   private async write(placements: readonly SpreadPlacement[], signed: readonly SignedCommitment[], games: readonly PlannedGame[]): Promise<void> {
-    const shelf = await this.shelves.of(signed.map((one) => one.sponsorId));
+    const shelf = await this.shelves.of(signed.map((one) => one.sponsorId), games.map((game) => game.id));
     const commitments = new Map(signed.map((one) => [one.id, one]));
     const byId = new Map(games.map((game) => [game.id, game]));
     const rows = placements.map(({ commitmentId, gameId, window, place }) => {
       const game = byId.get(gameId)!;
       const { sponsorId, readKindId } = commitments.get(commitmentId)!;
-      const copyVersionId = shelf.versionFor(sponsorId, readKindId, game.playedOn);
+      const copyVersionId = shelf.versionFor({ sponsorId, readKindId, day: game.playedOn, gameId });
       return { commitmentId, gameId, nightId: game.nightId!, windowKey: window, place, copyVersionId, isPinned: false };
     });
     for (let from = 0; from < rows.length; from += 500) await this.work.insert(Placement, rows.slice(from, from + 500));

@@ -5,6 +5,7 @@ import { ListQuery, QueryFlag } from '../platform/http/lists.ts';
 export class SponsorCategoryDto {
   @TextField(1, 80) name: string;
   @FlagField({ optional: true }) isBlocked?: boolean;
+  @FlagField({ optional: true }) isFood?: boolean;
 }
 
 export class ChangeSponsorCategoryDto extends PartialType(SponsorCategoryDto) {}
@@ -17,5 +18,7 @@ export interface SponsorCategoryView {
   id: string;
   name: string;
   isBlocked: boolean;
+  /** food or drink: words read inside the school day are cautioned */
+  isFood: boolean;
   version: number;
 }

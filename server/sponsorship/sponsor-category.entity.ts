@@ -7,5 +7,6 @@ export class SponsorCategory {
   @IdColumn() id: string;
   @TextColumn() name: string;
   @FlagColumn() isBlocked: boolean;
+  @FlagColumn() isFood: boolean;
   @VersionColumn() version: number;
 }

@@ -7,7 +7,7 @@ import type { Listed } from '../platform/http/lists.ts';
 import type { ChangeSponsorCategoryDto, SponsorCategoryDto, SponsorCategoryListQuery, SponsorCategoryView } from './sponsor-category.dto.ts';
 import { SponsorCategory } from './sponsor-category.entity.ts';
 
-const VIEW = `id, name, is_blocked as "isBlocked", version`;
+const VIEW = `id, name, is_blocked as "isBlocked", is_food as "isFood", version`;
 const FROM = `sponsor_category`;
 const SORTS = { name: 'name collate "und-x-icu"', isBlocked: 'is_blocked' };
 
