@@ -38,8 +38,8 @@ export async function tellSchools(story: Story): Promise<SeasonPlaces> {
     const season = await story.of(SeasonService).add({ name: seasonName, sport: 'basketball', startsOn, endsOn });
     const home = await tellAlder(story);
     const ourSchool = await story.of(SchoolService).add({
-      ...{ name: 'Tamarack Ridge High School', shortName: 'Tamarack Ridge', nickname: 'Kestrels', sayAs: 'TAM-uh-rack Ridge', isOurs: true },
-      ...{ firstColour: '#1F5C3A', secondColour: '#B8632A', accountCode: '21-4710', outsideId: 'TR' },
+      name: 'Tamarack Ridge High School', shortName: 'Tamarack Ridge', nickname: 'Kestrels', sayAs: 'TAM-uh-rack Ridge', isOurs: true,
+      firstColour: '#1F5C3A', secondColour: '#B8632A', accountCode: '21-4710', outsideId: 'TR',
     });
     const ours = {} as Record<TeamName, string>;
     for (const name of TEAMS) {
@@ -81,7 +81,7 @@ async function tellTeam(
 
 async function tellAlder(story: Story): Promise<SeasonPlaces['home']> {
   const venue = await story.of(VenueService).add({
-    ...{ name: 'Alder Fieldhouse', sayAs: 'AWL-der Fieldhouse', isOurs: true, address: '400 Ridge Road, Tamarack Ridge' },
+    name: 'Alder Fieldhouse', sayAs: 'AWL-der Fieldhouse', isOurs: true, address: '400 Ridge Road, Tamarack Ridge',
     exitsText: 'There are four exits: two at the lobby end behind the home bench, and one in each far corner beside the bleachers.',
     defibrillatorPlace: 'In the lobby, on the wall to the left of the ticket window',
     evacuationText:

@@ -1,3 +1,4 @@
+import { useEffect } from 'react';
 import { Box, Button } from '@mui/material';
 import { required, TextInput } from 'react-admin';
 import { useFormContext, useWatch } from 'react-hook-form';
@@ -29,8 +30,11 @@ function Upload() {
   );
 }
 
-export function FileFields({ working }: { working: boolean }) {
+export function FileFields({ working, onOther }: { working: boolean; onOther: () => void }) {
   const kind = useWatch({ name: 'kind' }) as string | undefined;
+  const seasonId = useWatch({ name: 'seasonId' }) as string | undefined;
+  // A plan says what one kind of file would do in one season; for another it would mislead.
+  useEffect(onOther, [kind, seasonId]);
   const chosen = IMPORTS.find((one) => one.id === kind) ?? IMPORTS[0]!;
   return (
     <>

@@ -40,7 +40,7 @@ export function ImportsPage() {
       <Title title="Imports" />
       <Paper variant="outlined" sx={{ p: { xs: 2, sm: 3 }, mb: 2 }}>
         <Form onSubmit={(values: object) => { setPlan(null); return send(values as Given, false); }} record={{}}>
-          <FileFields working={working} />
+          <FileFields working={working} onOther={() => setPlan(null)} />
         </Form>
       </Paper>
       {working && <Waiting what={plan ? 'Writing' : 'Reading the file'} />}

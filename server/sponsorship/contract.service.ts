@@ -1,4 +1,5 @@
 import { Inject, Injectable } from '@nestjs/common';
+import { refuse, sentenceOfRefusal } from '../domain/refusals.ts';
 import { UnitOfWork } from '../platform/database/unit-of-work.ts';
 import { newId } from '../platform/database/ids.ts';
 import { Benefit } from './benefit.entity.ts';
@@ -68,7 +69,11 @@ export class ContractService {
   }
 }
 
+/** @throws Refused `ends-before-it-starts`, at the field of the form */
 function termOf(form: TermDto | ChangeTermDto): Partial<Term> {
+  if (form.startsOn !== undefined && form.endsOn !== undefined && form.endsOn < form.startsOn) {
+    refuse('ends-before-it-starts', {}, { term: { endsOn: sentenceOfRefusal('ends-before-it-starts') } });
+  }
   const { billingPlan, ...term } = form;
   return { ...(term as Partial<Term>), ...(billingPlan ? { billingPlan: planOf(billingPlan) } : {}) };
 }
