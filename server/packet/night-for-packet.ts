@@ -8,14 +8,10 @@ import { shownStarts } from '../domain/season/night.ts';
 import type { ShownStart } from '../domain/season/night.ts';
 import type { Sport } from '../domain/season/sport-profile.ts';
 import { usualMinutesOf } from '../domain/season/usual-length.ts';
-import { numberOfWindow } from '../planning/game-windows.ts';
 import type { CopyToRead } from '../planning/copy-shelf.ts';
 import type { GameRow, LaterGameRow, NightRow, PlacementRow, TeamRow } from './night-rows.ts';
 import type { NightFacts } from './nights-for-packets.service.ts';
 import { clockWords, dayWords, happeningWords, levelWords, packetWindow, presentedBy } from './words-for-packet.ts';
-
-/** More than any window holds, so that the second time-out's reads stand behind the first one's. */
-const PLACES_PER_WINDOW = 20;
 
 /** One night out of the facts of several, as its packet is composed from. */
 export function nightForPacket(night: NightRow, facts: NightFacts): NightForPacket {
@@ -77,6 +73,7 @@ function gameForPacket(game: GameRow, start: ShownStart, night: NightRow, facts:
     sport: game.sport,
     level: levelWords(game.level),
     startsText: start.words,
+    startsClock: start.floating ? null : start.clock,
     home: teamForPacket(home, 'Home', facts),
     visitors: teamForPacket(visitors, 'Visitors', facts),
     placements: facts.placements.filter((one) => one.nightId === night.id && one.gameId === game.id).map((one) => placementForPacket(one, night, facts)),
@@ -109,8 +106,8 @@ function placementForPacket(row: PlacementRow, night: NightRow, facts: NightFact
     cueKey: placementCueKey(row.gameId, row.windowKey, row.place),
     placementId: row.id,
     window,
-    // The composer sets what stands in the first break before halftime, by its place among all breaks.
-    place: numberOfWindow(row.windowKey) === 1 && window === 'betweenPeriods' ? 1 : (numberOfWindow(row.windowKey) - 1) * PLACES_PER_WINDOW + row.place,
+    windowKey: row.windowKey.replace(/^timeout/, 'timeOut'),
+    place: row.place,
     presents: presentedBy(row.readKindName, window),
   };
 }

@@ -40,9 +40,11 @@ export const herons: TeamForPacket = {
   ],
 };
 
+const windowKeyOf = (window: PlacementForPacket['window'], place: number): string => (window === 'timeout' ? `timeOut${place}` : window === 'betweenPeriods' ? `betweenPeriods${place}` : window);
+
 export function placement(gameId: string, window: PlacementForPacket['window'], place: number, sponsorName: string, extra: Partial<PlacementForPacket> = {}): PlacementForPacket {
   return {
-    placementId: `placement-${window}-${place}`, window, place, sponsorName, sponsorSayAs: null, readKind: 'Time-out read',
+    placementId: `placement-${window}-${place}`, window, windowKey: windowKeyOf(window, place), place, sponsorName, sponsorSayAs: null, readKind: 'Time-out read',
     copyText: `This break comes to you from ${sponsorName}, on Alder Street in Tamarack Ridge. Thank you, ${sponsorName}.`,
     copyVersion: 1, isApproved: true, fallbackText: `We thank ${sponsorName}.`, seconds: 10, cueKey: placementCueKey(gameId, window, place), ...extra,
   };

@@ -1,11 +1,10 @@
-import type { MentionForPacket, NightForPacket, PacketWindow, PlacementForPacket, WordsForPacket } from './night-for-packet.ts';
-import type { Cue, TeamSheet } from './packet.ts';
+import type { Language, MentionForPacket, NightForPacket, PacketWindow, PlacementForPacket, WordsForPacket } from './night-for-packet.ts';
+import type { Cue, SecondText, TeamSheet } from './packet.ts';
 import type { Moment, Render, Script } from './script.ts';
 import { scriptsFor } from './script.ts';
 import type { Segment } from './segment.ts';
 import { direction, secondsOf, segmentsOf, spoken } from './segment.ts';
-
-export type Variables = Readonly<Record<string, unknown>>;
+import type { Variables } from './variables-of-night.ts';
 
 const MENTION_TIMES = {
   nextWindow: { when: 'Hold it: read it in the next time-out or break', caution: null },
@@ -21,69 +20,91 @@ const PRAYER_CAUTION =
 
 const EMERGENCY_CAUTION = 'All sponsor reads stop at once, and none is read next to this.';
 
+type Draft = Partial<Cue> & Pick<Cue, 'cueKey' | 'moment' | 'title' | 'segments'>;
+
+/** Where a cue stands: a window of a game; a notice or an emergency stands in none. */
+export interface Spot {
+  readonly gameId: string | null;
+  readonly window: PacketWindow | null;
+  readonly windowKey: string | null;
+}
+
+export const NOWHERE: Spot = { gameId: null, window: null, windowKey: null };
+
 /** Collects the cues of a night in order and numbers them. */
 export class CueBuilder {
   readonly cues: Cue[] = [];
   readonly broken: { title: string; reason: string }[] = [];
 
   constructor(
-    private readonly night: NightForPacket,
-    private readonly library: readonly Script[],
+    readonly night: NightForPacket,
+    readonly library: readonly Script[],
     private readonly render: Render,
   ) {}
 
-  private get rate(): number {
-    return this.night.settings.wordsPerMinute;
-  }
-
-  private add(cue: Partial<Cue> & Pick<Cue, 'cueKey' | 'moment' | 'title' | 'segments'>): void {
+  put(cue: Draft): void {
+    const second = cue.second ?? null;
     this.cues.push({
-      code: '', startsText: null, whoText: null, second: null, gameId: null, window: null, language: 'en', isSponsored: false, placementId: null, commitmentId: null,
+      code: '', startsText: null, whoText: null, ...NOWHERE, language: 'en', isSponsored: false, placementId: null, commitmentId: null,
       sponsorName: null, sponsorSayAs: null, copyVersion: null, usesFallback: false, lineUp: null, caution: null, ownPage: false, lineUpStartsAt: 0,
-      seconds: secondsOf(cue.segments), ...cue, number: this.cues.length + 1,
+      seconds: secondsOf(cue.segments) + (second?.seconds ?? 0), ...cue, second, number: this.cues.length + 1,
     });
   }
 
+  /** What is said and done, in seconds of the announcer's own rate. */
+  said(text: string, _language: Language): Segment[] {
+    return segmentsOf(text, this.night.settings.wordsPerMinute);
+  }
+
   /** A script that cannot be filled in becomes a direction and a line of readiness, never a blank in the gym. */
-  private filled(title: string, text: string, variables: Variables): Segment[] {
+  filled(title: string, text: string, language: Language, variables: Variables): Segment[] {
     try {
-      return segmentsOf(this.render(text, variables), this.rate);
+      return this.said(this.render(text, variables), language);
     } catch (reason) {
       this.broken.push({ title, reason: reason instanceof Error ? reason.message : String(reason) });
       return [direction(`This script could not be filled in (${title}); mend it before the night`)];
     }
   }
 
+  /** The same message in the script's second language, or null. */
+  second({ title, secondLanguage, secondText }: Script, variables: Variables): SecondText | null {
+    if (!secondLanguage || !secondText) return null;
+    const segments = this.filled(`${title}, second language`, secondText, secondLanguage, variables);
+    return segments.length === 0 ? null : { language: secondLanguage, segments, seconds: secondsOf(segments) };
+  }
+
   /** Every script of a moment that is on, in the language it is written in. */
-  moment(moment: Moment, gameId: string | null, window: PacketWindow | null, variables: Variables, choose: (script: Script) => boolean = () => true): void {
-    for (const script of scriptsFor(this.library, moment).filter(choose)) {
-      const segments = this.filled(script.title, script.text, variables);
+  moment(moment: Moment, spot: Spot, variables: Variables, choose: (scripts: Script[]) => Script[] = (scripts) => scripts): void {
+    for (const script of choose(scriptsFor(this.library, moment))) {
+      const segments = this.filled(script.title, script.text, script.language, variables);
       if (segments.length === 0) continue;
-      this.add({
-        cueKey: `${gameId === null ? 'night' : `game:${gameId}`}/${script.key}`,
-        gameId, moment, window, title: script.title, language: script.language, segments,
+      this.put({
+        cueKey: `${spot.gameId === null ? 'night' : `game:${spot.gameId}`}/${script.key}`, ...spot,
+        moment, title: script.title, language: script.language, segments, second: this.second(script, variables),
         caution: moment === 'prayer' ? PRAYER_CAUTION : null,
       });
     }
   }
 
-  lineUp(sheet: TeamSheet, gameId: string, variables: Variables, starters: readonly Segment[]): void {
+  lineUp(sheet: TeamSheet, spot: Spot, variables: Variables, starters: readonly Segment[]): void {
     const moment = sheet.side === 'home' ? 'lineUpHome' : 'lineUpVisitors';
     const script = scriptsFor(this.library, moment)[0];
-    const opening = script === undefined ? [] : this.filled(script.title, script.text, variables);
-    this.add({
-      cueKey: `game:${gameId}/${moment}`, gameId, moment, window: 'pregame', title: `Line-up: ${sheet.shortName} ${sheet.nickname}`,
-      segments: [...opening, ...starters], lineUp: sheet, lineUpStartsAt: opening.length, ownPage: true,
+    const opening = script === undefined ? [] : this.filled(script.title, script.text, script.language, variables);
+    this.put({
+      cueKey: `game:${spot.gameId}/${moment}`, ...spot, moment, title: `Line-up: ${sheet.shortName} ${sheet.nickname}`,
+      segments: [...opening, ...starters], second: script === undefined ? null : this.second(script, variables), lineUp: sheet, lineUpStartsAt: opening.length, ownPage: true,
     });
   }
 
-  private words(words: WordsForPacket): { segments: Segment[]; usesFallback: boolean; text: string | null } {
+  private words(words: WordsForPacket): { segments: Segment[]; usesFallback: boolean; text: string | null; second: SecondText | null } {
     const usable = words.isApproved && words.copyText !== null && words.copyText.trim() !== '';
     const text = usable ? words.copyText : words.fallbackText;
     if (text === null || text.trim() === '') {
-      return { segments: [direction(`No approved words for ${words.sponsorName}: do not read`)], usesFallback: true, text: null };
+      return { segments: [direction(`No approved words for ${words.sponsorName}: do not read`)], usesFallback: true, text: null, second: null };
     }
-    return { segments: segmentsOf(text, this.rate), usesFallback: !usable, text };
+    const other = usable && words.copySecondLanguage && words.copySecondText ? this.said(words.copySecondText, words.copySecondLanguage) : [];
+    const second = other.length === 0 ? null : { language: words.copySecondLanguage!, segments: other, seconds: secondsOf(other) };
+    return { segments: this.said(text, words.copyLanguage ?? 'en'), usesFallback: !usable, text, second };
   }
 
   private sponsored(words: WordsForPacket, usesFallback: boolean): Partial<Cue> {
@@ -94,47 +115,48 @@ export class CueBuilder {
   }
 
   placement(placement: PlacementForPacket, gameId: string, variables: Variables): void {
-    const { segments, usesFallback, text } = this.words(placement);
-    const presentation = placement.presents && text !== null ? scriptsFor(this.library, 'sponsorPresentation')[0] : undefined;
-    this.add({
-      cueKey: placement.cueKey, gameId, moment: presentation ? 'sponsorPresentation' : 'sponsorRead', window: placement.window,
+    const { segments, usesFallback, text, second } = this.words(placement);
+    const script = placement.presents && text !== null ? scriptsFor(this.library, 'sponsorPresentation')[0] : undefined;
+    const presenting = { ...variables, sponsor: placement.sponsorName, presents: placement.presents, copy: text };
+    const copy = usesFallback ? text : (placement.copySecondText ?? text);
+    this.put({
+      cueKey: placement.cueKey, gameId, moment: script ? 'sponsorPresentation' : 'sponsorRead', window: placement.window, windowKey: placement.windowKey,
       title: placement.readKind, placementId: placement.placementId,
-      segments: presentation
-        ? this.filled(presentation.title, presentation.text, { ...variables, sponsor: placement.sponsorName, presents: placement.presents, copy: text })
-        : segments,
+      segments: script ? this.filled(script.title, script.text, script.language, presenting) : segments,
+      second: (script && this.second(script, { ...presenting, copy })) ?? second,
       ...this.sponsored(placement, usesFallback),
     });
   }
 
   mention(mention: MentionForPacket, gameId: string, homeNickname: string): void {
-    const { segments, usesFallback } = this.words(mention);
+    const { segments, usesFallback, second } = this.words(mention);
     const time = MENTION_TIMES[this.night.settings.bankShotMention];
     const whose = mention.whose === 'ours' ? `by the ${homeNickname}` : 'by either team';
-    this.add({
-      cueKey: mention.cueKey, gameId, moment: 'mention', window: 'deadBall', commitmentId: mention.commitmentId,
-      title: mention.readKind, caution: time.caution,
-      segments: [direction(`For every ${mention.occurrence} ${whose}. ${time.when}`), ...segments, ...this.mentionCheck(segments)],
+    this.put({
+      cueKey: mention.cueKey, gameId, moment: 'mention', window: 'deadBall', windowKey: 'deadBall', commitmentId: mention.commitmentId,
+      title: mention.readKind, caution: time.caution, second,
+      segments: [direction(`For every ${mention.occurrence} ${whose}. ${time.when}`), ...segments, ...this.mentionCheck(secondsOf(segments) + (second?.seconds ?? 0))],
       ...this.sponsored(mention, usesFallback),
     });
   }
 
-  private mentionCheck(segments: readonly Segment[]): Segment[] {
-    const isLong = this.night.settings.bankShotMention === 'deadBall' && secondsOf(segments) > 4;
+  private mentionCheck(seconds: number): Segment[] {
+    const isLong = this.night.settings.bankShotMention === 'deadBall' && seconds > 4;
     return isLong ? [direction('Longer than four seconds: hold it for the next break')] : [];
   }
 
-  verse(text: string, gameId: string): void {
-    this.add({
-      cueKey: `game:${gameId}/anthem-words`, gameId, moment: 'anthem', title: 'The anthem, first verse', ownPage: true,
-      segments: [direction('Only if the singer or the recording fails'), spoken(text, this.rate)], seconds: 0,
+  verse(text: string, spot: Spot): void {
+    this.put({
+      cueKey: `game:${spot.gameId}/anthem-words`, ...spot, window: null, windowKey: null, moment: 'anthem', title: 'The anthem, first verse', ownPage: true,
+      segments: [direction('Only if the singer or the recording fails'), spoken(text, this.night.settings.wordsPerMinute)], seconds: 0,
     });
   }
 
-  emergency(moment: 'injury' | 'weather' | 'evacuation' | 'threat', variables: Variables): void {
+  emergency(moment: Moment, variables: Variables): void {
     for (const script of scriptsFor(this.library, moment)) {
-      this.add({
+      this.put({
         cueKey: `night/${script.key}`, moment, title: script.title, language: script.language,
-        segments: this.filled(script.title, script.text, variables), caution: EMERGENCY_CAUTION,
+        segments: this.filled(script.title, script.text, script.language, variables), second: this.second(script, variables), caution: EMERGENCY_CAUTION,
       });
     }
   }

@@ -1,4 +1,5 @@
 import type { Day } from '../day.ts';
+import type { GameOwners } from '../season/sport-profile.ts';
 
 /** Where in a game a sponsor read may be voiced. */
 export type PacketWindow = 'pregame' | 'betweenPeriods' | 'timeout' | 'halftime' | 'postgame' | 'deadBall';
@@ -35,7 +36,27 @@ export interface TeamForPacket {
   readonly roster: readonly PlayerForPacket[];
 }
 
+/** What the office knows of a sponsored read; the look before printing asks for it, the paper does not show it. */
+export interface SponsorFacts {
+  readonly sponsorId: string;
+  readonly contractId: string;
+  /** the copy these words were chosen from; null while there is none */
+  readonly copyId: string | null;
+  /** a version newer than the words that are read, waiting for its approval */
+  readonly waitingVersion: number | null;
+  readonly categoryId: string;
+  readonly categoryName: string;
+  readonly isBlocked: boolean;
+  readonly isFood: boolean;
+  /** who approved that a blocked category is sold to all the same; null where nobody did */
+  readonly exceptionApprovedBy: string | null;
+  readonly readKindId: string;
+  readonly sponsorsPerGame: number;
+  readonly isSigned: boolean;
+}
+
 export interface WordsForPacket {
+  readonly facts?: SponsorFacts;
   readonly sponsorName: string;
   readonly sponsorSayAs: string | null;
   readonly readKind: string;
@@ -57,7 +78,12 @@ export interface WordsForPacket {
 export interface PlacementForPacket extends WordsForPacket {
   readonly placementId: string;
   readonly window: PacketWindow;
+  /** As windows of a game are named: `pregame`, `timeOut2`. */
+  readonly windowKey: string;
+  /** Among the reads of one window. */
   readonly place: number;
+  /** 1 stays to the last when something has to move, 3 moves first. */
+  readonly priority?: number;
   /** A thing that is handed over before the crowd ("game ball"); absent for a plain read. */
   readonly presents?: string | null;
 }
@@ -87,6 +113,12 @@ export interface GameForPacket {
   readonly level: string;
   /** Local wall clock in words: "7:00 PM", or "20 minutes after the game before". */
   readonly startsText: string;
+  /** `HH:MM` where the start is known by the clock; null where it floats behind another game. */
+  readonly startsClock?: string | null;
+  /** Whose windows they are; ours where nothing is said. */
+  readonly owners?: GameOwners;
+  /** The day, the hour or the place changed after the packet was issued. */
+  readonly movedSinceIssue?: boolean;
   readonly home: TeamForPacket;
   readonly visitors: TeamForPacket;
   readonly placements: readonly PlacementForPacket[];
@@ -98,9 +130,12 @@ export interface PersonForPacket {
   readonly name: string;
   readonly sayAs: string | null;
   readonly arrivesText: string | null;
+  /** Where they wait and what they do, as the office wrote it. */
+  readonly note?: string | null;
 }
 
 export interface VenueForPacket {
+  readonly venueId?: string;
   readonly name: string;
   readonly sayAs: string | null;
   readonly floorName: string | null;
@@ -127,6 +162,10 @@ export interface PacketSettings {
   /** Time-outs the department relies on for reads; null for what the sport's profile says. */
   readonly timeOutsReliedOn: number | null;
   readonly wordsPerMinute: number;
+  /** Two letters, or null where only the country's rules matter. */
+  readonly state?: string | null;
+  /** `HH:MM`: the end of the official school day. */
+  readonly schoolDayEndsAt?: string;
 }
 
 /** Off for a public school, counts for the table only, mentions held: the published guidance. */
@@ -177,6 +216,8 @@ export interface NightForPacket {
   readonly nextGame: NextGameForPacket | null;
   readonly nextHomeGame: NextGameForPacket | null;
   readonly honours?: readonly HonoursForPacket[];
+  /** The number of the latest issue; null before the first. */
+  readonly issuedNumber?: number | null;
   readonly settings: PacketSettings;
 }
 

@@ -52,6 +52,8 @@ export interface Cue {
   readonly moment: Moment | 'sponsorRead' | 'mention';
   /** Null for what is not bound to a window, such as an emergency. */
   readonly window: PacketWindow | null;
+  /** Which of a game's windows: `timeOut2`; null for what is not bound to one. */
+  readonly windowKey: string | null;
   readonly title: string;
   readonly language: Language;
   readonly segments: readonly Segment[];

@@ -1,5 +1,5 @@
 import type { GameForPacket, NightForPacket, TeamForPacket, WordsForPacket } from './night-for-packet.ts';
-import type { Cue, Packet } from './packet.ts';
+import type { Cue, Packet, WindowLoad } from './packet.ts';
 
 /** One line of "before you print": what is missing, and which record mends it. */
 export interface ReadinessLine {
@@ -67,18 +67,21 @@ function nightLines(night: NightForPacket): ReadinessLine[] {
   return lines;
 }
 
+/** What a look at the night before printing goes by. */
+export interface Looked {
+  readonly night: NightForPacket;
+  readonly cues: readonly Cue[];
+  readonly windows: readonly WindowLoad[];
+  /** the scripts that could not be filled in, each with the reason */
+  readonly broken: readonly { readonly title: string; readonly reason: string }[];
+  /** texts in which a student was named who is not to be named */
+  readonly redactedTexts: readonly string[];
+}
+
 /**
  * What is missing before a packet is printed: what must be fixed first, then what is worth knowing.
- *
- * @param broken the cues whose script could not be filled in, each with the reason
- * @param redactedTexts texts in which a student was named who is not to be named
  */
-export function findGaps(
-  night: NightForPacket,
-  cues: readonly Cue[],
-  broken: readonly { readonly title: string; readonly reason: string }[],
-  redactedTexts: readonly string[],
-): ReadinessLine[] {
+export function findGaps({ night, cues, broken, redactedTexts }: Looked): ReadinessLine[] {
   const lines = nightLines(night);
   for (const game of night.games) {
     lines.push(...teamLines(game, game.visitors), ...teamLines(game, game.home));

@@ -7,8 +7,8 @@ const plainOf = (text: string): string => text.normalize('NFD').replace(/\p{M}/g
  * respelling of one plain word is left out: it may be an everyday word.
  */
 export function namesNotUsed(night: NightForPacket): string[] {
-  const names = night.games
-    .flatMap((game) => [...game.visitors.roster, ...game.home.roster])
+  const onRosters = night.games.flatMap((game) => [...game.visitors.roster, ...game.home.roster]);
+  const names = [...onRosters, ...(night.honours ?? []).flatMap((list) => list.students)]
     .filter((player) => player.announce !== 'name')
     .flatMap((player) => [player.name, ...(player.sayAs !== null && /[\s-]/.test(player.sayAs.trim()) ? [player.sayAs] : [])])
     .map((name) => name.normalize('NFC').trim().replace(/\s+/g, ' '))

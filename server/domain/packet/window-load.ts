@@ -1,0 +1,73 @@
+import { windowsOf } from '../season/sport-profile.ts';
+import type { SportProfile } from '../season/sport-profile.ts';
+import { breaksOf, profileAt, windowTitle } from './game-windows.ts';
+import type { GameForPacket, NightForPacket } from './night-for-packet.ts';
+import { timeOutsReliedOn } from './next-time-out.ts';
+import type { Cue, WindowLoad } from './packet.ts';
+import type { Moment } from './script.ts';
+
+/** Scripts that can be left for another window; the anthem, line-ups, scores and the association's words cannot. */
+const MOVABLE: ReadonlySet<Cue['moment']> = new Set<Moment>([
+  'conduct', 'substances', 'seating', 'officials', 'recognition', 'honours', 'floorSafety', 'concession', 'fundraiser', 'club', 'camp',
+]);
+
+/**
+ * The cue to move out of a window that is too full: sponsor reads before scripts, the least of their priority first, and
+ * of those the shortest that mends it alone; where none does, the longest of the least.
+ *
+ * @param overSeconds by how much the window is too full
+ */
+export function cueToMove(cues: readonly Cue[], overSeconds: number, priorityOf: (cue: Cue) => number): Cue | null {
+  const sponsored = cues.filter((cue) => cue.isSponsored);
+  const candidates = (sponsored.length > 0 ? sponsored : cues.filter((cue) => MOVABLE.has(cue.moment))).toSorted(
+    (one, other) => priorityOf(other) - priorityOf(one) || one.seconds - other.seconds || other.number - one.number,
+  );
+  const mending = candidates.find((cue) => cue.seconds >= overSeconds);
+  if (mending) return mending;
+  const [least] = candidates;
+  return least === undefined ? null : (candidates.findLast((cue) => priorityOf(cue) === priorityOf(least)) ?? null);
+}
+
+/** The windows of a game in the order of the night, and those only a planned read knows of. */
+function keysOf(profile: SportProfile | null, game: GameForPacket): string[] {
+  const timeOuts = [
+    ...(profile === null ? [] : windowsOf(profile, game.owners).filter(({ kind }) => kind === 'timeOut').map(({ key }) => key)),
+    ...game.placements.filter(({ window }) => window === 'timeout').map(({ windowKey }) => windowKey),
+  ];
+  return ['pregame', ...new Set(timeOuts), ...breaksOf(profile, game).map(({ windowKey }) => windowKey), 'postgame'];
+}
+
+/** Every window of every game with what is read in it, its seconds against those there are. */
+export function windowLoads(night: NightForPacket, cues: readonly Cue[]): WindowLoad[] {
+  return night.games.flatMap((game) => {
+    const profile = profileAt(night, game);
+    const priorities = new Map(game.placements.map(({ cueKey, priority }) => [cueKey, priority ?? 2]));
+    const own = cues.filter((cue) => cue.gameId === game.gameId);
+    return keysOf(profile, game).map((windowKey): WindowLoad => {
+      const within = own.filter((cue) => cue.windowKey === windowKey || (cue.moment === 'periodScore' && windowKey.startsWith('betweenPeriods')));
+      const filledSeconds = within.reduce((sum, cue) => sum + cue.seconds, 0);
+      const { capacitySeconds, mayNotHappen, isReliedOn } = roomIn(night, game, profile, windowKey);
+      const overSeconds = capacitySeconds === null ? 0 : Math.max(0, Math.ceil(filledSeconds - capacitySeconds));
+      const move = overSeconds === 0 ? null : cueToMove(within, overSeconds, (cue) => priorities.get(cue.cueKey) ?? 2);
+      return {
+        gameId: game.gameId, windowKey, title: windowTitle(profile, windowKey), capacitySeconds, filledSeconds, overSeconds,
+        moveCueNumber: move?.number ?? null, mayNotHappen, isReliedOn, cueNumbers: within.map((cue) => cue.number),
+      };
+    });
+  });
+}
+
+interface Room {
+  readonly capacitySeconds: number | null;
+  readonly mayNotHappen: boolean;
+  readonly isReliedOn: boolean;
+}
+
+function roomIn(night: NightForPacket, game: GameForPacket, profile: SportProfile | null, windowKey: string): Room {
+  const always = { mayNotHappen: false, isReliedOn: true };
+  const number = Number(/\d+$/.exec(windowKey)?.[0] ?? 1);
+  if (windowKey.startsWith('timeOut')) return { capacitySeconds: 45, mayNotHappen: true, isReliedOn: number <= timeOutsReliedOn(night, game) };
+  if (windowKey === 'halftime') return { capacitySeconds: night.settings.halftimeSeconds ?? profile?.breaks.find((one) => one.halftime)?.seconds ?? null, ...always };
+  if (windowKey.startsWith('betweenPeriods')) return { capacitySeconds: 45, ...always };
+  return { capacitySeconds: null, ...always };
+}
