@@ -10,6 +10,7 @@ import { beforeTheGame } from './opening.ts';
 import type { Cue, Packet } from './packet.ts';
 import { countedBack } from './pregame-clock.ts';
 import { findGaps } from './readiness.ts';
+import type { TextRedacted } from './readiness.ts';
 import { namesNotUsed, withoutNamesAnywhere } from './redaction.ts';
 import { runOfShow } from './run-of-show.ts';
 import type { Render, Script } from './script.ts';
@@ -52,13 +53,25 @@ function placed(night: NightForPacket, cues: readonly Cue[]): Cue[] {
   }));
 }
 
+/** Where nobody can look a name up, what has other letters than English is taken for unknown. */
+const NOT_PLAIN_ENGLISH = (name: string): readonly string[] => name.split(/\s+/).filter((word) => /[^\p{ASCII}]/u.test(word));
+
 function finished(night: NightForPacket, builder: CueBuilder): Packet {
+  const names = namesNotUsed(night);
+  const redacted: TextRedacted[] = [];
+  const cues = placed(night, builder.cues).map((cue) =>
+    withoutNamesAnywhere(cue, names, (text) => redacted.push({ cue, text, scriptId: builder.scriptIds.get(cue.cueKey) ?? null })));
+  const windows = windowLoads(night, cues);
+  const clean = withoutNamesAnywhere(open(night, cues, windows), names, (text) => redacted.push({ cue: null, text, scriptId: null }));
+  const { broken, empty } = builder;
+  const gaps = findGaps({ night, cues, windows, broken, empty, redacted, wordsNotKnown: NOT_PLAIN_ENGLISH });
+  return { ...clean, readiness: withoutNamesAnywhere(gaps, names, () => undefined) };
+}
+
+function open(night: NightForPacket, cues: readonly Cue[], windows: Packet['windows']): Omit<Packet, 'readiness'> {
   const { venue } = night;
   const main = mainGameOf(night.games);
-  const redacted: string[] = [];
-  const cues = placed(night, builder.cues);
-  const windows = windowLoads(night, cues);
-  const open: Omit<Packet, 'readiness'> = {
+  return {
     nightId: night.nightId,
     departmentName: night.departmentName,
     title: night.title ?? (main === undefined ? night.departmentName : `${main.visitors.shortName} ${main.visitors.nickname} at ${main.home.shortName} ${main.home.nickname}`),
@@ -77,8 +90,4 @@ function finished(night: NightForPacket, builder: CueBuilder): Packet {
     nextHomeGame: night.nextHomeGame,
     sponsoredSeconds: cues.filter((cue) => cue.isSponsored).reduce((sum, cue) => sum + cue.seconds, 0),
   };
-  const names = namesNotUsed(night);
-  const clean = withoutNamesAnywhere(open, names, (text) => redacted.push(text));
-  const gaps = findGaps({ night, cues, windows, broken: builder.broken, redactedTexts: redacted });
-  return { ...clean, readiness: withoutNamesAnywhere(gaps, names, () => undefined) };
 }

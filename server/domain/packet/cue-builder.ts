@@ -1,5 +1,6 @@
 import type { Language, MentionForPacket, NightForPacket, PacketWindow, PlacementForPacket, WordsForPacket } from './night-for-packet.ts';
 import type { Cue, SecondText, TeamSheet } from './packet.ts';
+import type { TextAtFault } from './readiness.ts';
 import type { Moment, Render, Script } from './script.ts';
 import { scriptsFor } from './script.ts';
 import type { Segment } from './segment.ts';
@@ -34,7 +35,10 @@ export const NOWHERE: Spot = { gameId: null, window: null, windowKey: null };
 /** Collects the cues of a night in order and numbers them. */
 export class CueBuilder {
   readonly cues: Cue[] = [];
-  readonly broken: { title: string; reason: string }[] = [];
+  readonly broken: TextAtFault[] = [];
+  readonly empty: TextAtFault[] = [];
+  /** By cue key: the script a cue was made from. */
+  readonly scriptIds = new Map<string, string>();
 
   constructor(
     readonly night: NightForPacket,
@@ -57,29 +61,43 @@ export class CueBuilder {
   }
 
   /** A script that cannot be filled in becomes a direction and a line of readiness, never a blank in the gym. */
-  filled(title: string, text: string, language: Language, variables: Variables): Segment[] {
+  filled({ title, scriptId = undefined }: Pick<Script, 'title' | 'scriptId'>, text: string, language: Language, variables: Variables): Segment[] {
     try {
-      return this.said(this.render(text, variables), language);
+      const words = this.render(text, variables);
+      for (const name of this.holesIn(text, variables, words)) this.empty.push({ title, reason: `{{ ${name} }}`, scriptId: scriptId ?? null });
+      return this.said(words, language);
     } catch (reason) {
-      this.broken.push({ title, reason: reason instanceof Error ? reason.message : String(reason) });
+      this.broken.push({ title, reason: reason instanceof Error ? reason.message : String(reason), scriptId: scriptId ?? null });
       return [direction(`This script could not be filled in (${title}); mend it before the night`)];
     }
   }
 
+  /** Variables that stand for nothing tonight and are said all the same: put "false" in their place, and the words change. */
+  private holesIn(text: string, variables: Variables, words: string): string[] {
+    const empty = Object.keys(variables).filter((name) => variables[name] === null && new RegExp(`\\b${name}\\b`).test(text));
+    return empty.filter((name) => this.render(text, { ...variables, [name]: false }) !== words);
+  }
+
   /** The same message in the script's second language, or null. */
-  second({ title, secondLanguage, secondText }: Script, variables: Variables): SecondText | null {
+  second(script: Script, variables: Variables): SecondText | null {
+    const { secondLanguage, secondText } = script;
     if (!secondLanguage || !secondText) return null;
-    const segments = this.filled(`${title}, second language`, secondText, secondLanguage, variables);
+    const segments = this.filled({ ...script, title: `${script.title}, second language` }, secondText, secondLanguage, variables);
     return segments.length === 0 ? null : { language: secondLanguage, segments, seconds: secondsOf(segments) };
+  }
+
+  private keyOf({ scriptId = undefined }: Script, cueKey: string): string {
+    if (scriptId !== undefined) this.scriptIds.set(cueKey, scriptId);
+    return cueKey;
   }
 
   /** Every script of a moment that is on, in the language it is written in. */
   moment(moment: Moment, spot: Spot, variables: Variables, choose: (scripts: Script[]) => Script[] = (scripts) => scripts): void {
     for (const script of choose(scriptsFor(this.library, moment))) {
-      const segments = this.filled(script.title, script.text, script.language, variables);
+      const segments = this.filled(script, script.text, script.language, variables);
       if (segments.length === 0) continue;
       this.put({
-        cueKey: `${spot.gameId === null ? 'night' : `game:${spot.gameId}`}/${script.key}`, ...spot,
+        cueKey: this.keyOf(script, `${spot.gameId === null ? 'night' : `game:${spot.gameId}`}/${script.key}`), ...spot,
         moment, title: script.title, language: script.language, segments, second: this.second(script, variables),
         caution: moment === 'prayer' ? PRAYER_CAUTION : null,
       });
@@ -89,7 +107,7 @@ export class CueBuilder {
   lineUp(sheet: TeamSheet, spot: Spot, variables: Variables, starters: readonly Segment[]): void {
     const moment = sheet.side === 'home' ? 'lineUpHome' : 'lineUpVisitors';
     const script = scriptsFor(this.library, moment)[0];
-    const opening = script === undefined ? [] : this.filled(script.title, script.text, script.language, variables);
+    const opening = script === undefined ? [] : this.filled(script, script.text, script.language, variables);
     this.put({
       cueKey: `game:${spot.gameId}/${moment}`, ...spot, moment, title: `Line-up: ${sheet.shortName} ${sheet.nickname}`,
       segments: [...opening, ...starters], second: script === undefined ? null : this.second(script, variables), lineUp: sheet, lineUpStartsAt: opening.length, ownPage: true,
@@ -122,7 +140,7 @@ export class CueBuilder {
     this.put({
       cueKey: placement.cueKey, gameId, moment: script ? 'sponsorPresentation' : 'sponsorRead', window: placement.window, windowKey: placement.windowKey,
       title: placement.readKind, placementId: placement.placementId,
-      segments: script ? this.filled(script.title, script.text, script.language, presenting) : segments,
+      segments: script ? this.filled(script, script.text, script.language, presenting) : segments,
       second: (script && this.second(script, { ...presenting, copy })) ?? second,
       ...this.sponsored(placement, usesFallback),
     });
@@ -155,8 +173,8 @@ export class CueBuilder {
   emergency(moment: Moment, variables: Variables): void {
     for (const script of scriptsFor(this.library, moment)) {
       this.put({
-        cueKey: `night/${script.key}`, moment, title: script.title, language: script.language,
-        segments: this.filled(script.title, script.text, script.language, variables), second: this.second(script, variables), caution: EMERGENCY_CAUTION,
+        cueKey: this.keyOf(script, `night/${script.key}`), moment, title: script.title, language: script.language,
+        segments: this.filled(script, script.text, script.language, variables), second: this.second(script, variables), caution: EMERGENCY_CAUTION,
       });
     }
   }

@@ -17,9 +17,9 @@ function studentSegment(student: HonouredStudent, kind: HonoursForPacket['kind']
 }
 
 function openingOf(builder: CueBuilder, list: HonoursForPacket, variables: Variables): Segment[] {
-  if (list.openingText !== null) return builder.filled(list.title, list.openingText, 'en', { ...variables, honoursTitle: list.title });
+  if (list.openingText !== null) return builder.filled(list, list.openingText, 'en', { ...variables, honoursTitle: list.title });
   const script = scriptsFor(builder.library, 'honours')[0];
-  return script === undefined ? [] : builder.filled(script.title, script.text, script.language, { ...variables, honoursTitle: list.title });
+  return script === undefined ? [] : builder.filled(script, script.text, script.language, { ...variables, honoursTitle: list.title });
 }
 
 /**

@@ -22,6 +22,8 @@ export const ANTHEM_VARIANTS = ['sungColourGuard', 'sungFlagInPlace', 'playedCol
 /** A script of the library: words with `{{ variables }}` and `[[directions]]`. */
 export interface Script {
   readonly key: string;
+  /** Its record in the library, for a link to where it is mended. */
+  readonly scriptId?: string;
   readonly moment: Moment;
   readonly title: string;
   readonly language: Language;
