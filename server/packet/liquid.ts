@@ -35,15 +35,3 @@ export const fillIn: Render = (text, variables) => {
     throw new Error(reason.replace(/, (file|line):.*$/, ''), { cause: failure });
   }
 };
-
-const GAME = { opponentName: 'Quarry Bend', isHome: true, level: 'varsity', dayText: 'Friday, December 11', clockText: '7:00 PM', placeName: 'Alder Fieldhouse' };
-
-/** Every name a script may use, with an example, so that a misspelt one is found while it is written. */
-export const EXAMPLE_VARIABLES: Readonly<Record<string, unknown>> = {
-  department: 'Tamarack Ridge', day: 'Friday, December 4, 2026', venue: 'Alder Fieldhouse', floor: 'the Perch', gameCount: 2, level: 'varsity', starts: '7:00 PM',
-  homeSchool: 'Tamarack Ridge High School', homeShortName: 'Tamarack Ridge', homeNickname: 'Kestrels',
-  visitorSchool: 'Port Ansel High School', visitorShortName: 'Port Ansel', visitorNickname: 'Herons',
-  laterGame: 'Herons at Kestrels, varsity', singer: 'Xochitl', presenter: 'Siobhán', honouree: 'Łukasz', announcer: 'Nguyễn', nextGame: GAME, nextHomeGame: GAME,
-  sponsor: 'Juniper & Pike Hardware', copy: 'Juniper & Pike Hardware.', presents: 'game ball',
-  exitsText: 'Two exits.', evacuationText: 'Leave now.', weatherText: 'Stay inside.', injuryText: 'Wait.', threatText: 'Stay where you are.', defibrillatorPlace: 'the lobby',
-};

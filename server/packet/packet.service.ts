@@ -3,6 +3,7 @@ import { Inject, Injectable } from '@nestjs/common';
 import { composePacket } from '../domain/packet/compose-packet.ts';
 import type { NightForPacket } from '../domain/packet/night-for-packet.ts';
 import type { Packet } from '../domain/packet/packet.ts';
+import { libraryFor } from '../domain/packet/script.ts';
 import { refuse } from '../domain/refusals.ts';
 import { isId } from '../platform/database/ids.ts';
 import { fillIn } from './liquid.ts';
@@ -36,10 +37,7 @@ export class PacketService {
     const library = await this.scripts.library();
     return nights.map((night) => {
       const sports = new Set(night.games.map((game) => game.sport));
-      const fitting = library.filter(({ sport }) => sport === null || sports.has(sport));
-      const own = new Set(fitting.filter(({ sport }) => sport !== null).map(({ script }) => script.moment));
-      // A script of the sport stands in the place of the one for every sport.
-      const scripts = fitting.filter(({ sport, script }) => sport !== null || !own.has(script.moment)).map(({ script }) => script);
+      const scripts = libraryFor(library, sports);
       const packet = composePacket(night, scripts, fillIn);
       return { night, packet, digest: digestOf(packet) };
     });

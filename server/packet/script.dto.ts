@@ -1,3 +1,4 @@
+import type { Day } from '../domain/day.ts';
 import { PartialType } from '@nestjs/swagger';
 import { MOMENTS } from '../domain/packet/script.ts';
 import type { Moment } from '../domain/packet/script.ts';
@@ -30,6 +31,14 @@ export interface ScriptView {
   language: 'en' | 'es';
   title: string;
   text: string;
+  /** which form of the moment this is, as one of the moment's variants */
+  variant: string | null;
+  secondLanguage: 'en' | 'es' | null;
+  secondText: string | null;
+  /** counts the changes of its words */
+  wordsNumber: number;
+  approvedOn: Day | null;
+  approvedByName: string | null;
   isOn: boolean;
   place: number;
   /** as it came; nobody changed it yet */

@@ -1,6 +1,7 @@
 import { Entity } from 'typeorm';
 import type { Moment } from '../domain/packet/script.ts';
-import { CountColumn, DepartmentColumn, FlagColumn, IdColumn, TextColumn, VersionColumn } from '../platform/database/columns.ts';
+import type { Day } from '../domain/day.ts';
+import { CountColumn, DayColumn, DepartmentColumn, FlagColumn, IdColumn, TextColumn, VersionColumn } from '../platform/database/columns.ts';
 
 /** A script of the department's library. */
 @Entity('script')
@@ -12,6 +13,13 @@ export class ScriptRow {
   @TextColumn() language: 'en' | 'es';
   @TextColumn() title: string;
   @TextColumn() text: string;
+  @TextColumn({ nullable: true }) variant: string | null;
+  @TextColumn({ nullable: true }) secondLanguage: 'en' | 'es' | null;
+  @TextColumn({ nullable: true }) secondText: string | null;
+  /** counts the changes of its words */
+  @CountColumn() wordsNumber: number;
+  @DayColumn({ nullable: true }) approvedOn: Day | null;
+  @TextColumn({ nullable: true }) approvedByName: string | null;
   @FlagColumn() isOn: boolean;
   @CountColumn() place: number;
   @VersionColumn() version: number;

@@ -1,13 +1,14 @@
 import { createHash } from 'node:crypto';
 import { Inject, Injectable } from '@nestjs/common';
 import { DepartmentService } from '../access/department.service.ts';
-import { DEFAULT_SCRIPTS } from '../domain/packet/default-scripts.ts';
+import { LIBRARY_TO_START_WITH } from '../domain/packet/default-scripts.ts';
 import { MOMENTS } from '../domain/packet/script.ts';
 import type { Moment, Script } from '../domain/packet/script.ts';
+import { EXAMPLE_VARIABLES } from '../domain/packet/script-variables.ts';
 import { refuse } from '../domain/refusals.ts';
 import { UnitOfWork } from '../platform/database/unit-of-work.ts';
 import type { Listed } from '../platform/http/lists.ts';
-import { EXAMPLE_VARIABLES, fillIn } from './liquid.ts';
+import { fillIn } from './liquid.ts';
 import type { ChangeScriptDto, ScriptDto, ScriptListQuery, ScriptView } from './script.dto.ts';
 import { scriptView } from './script.dto.ts';
 import { ScriptRow } from './script.entity.ts';
@@ -25,9 +26,9 @@ export class ScriptService {
 
   /** The library as packets use it: of one sport, or for every sport. */
   async library(): Promise<{ sport: string | null; script: Script }[]> {
-    return (await this.all()).map(({ id, sport, moment, title, language, text, isOn, place, isDefault }) => {
+    return (await this.all()).map(({ id, sport, moment, title, language, text, variant, secondLanguage, secondText, isOn, place, isDefault }) => {
       const known = isDefault ? this.defaults().find((row) => row.id === id)?.key : undefined;
-      return { sport, script: { key: known ?? keyOf(moment, title, id), moment, title, language, text, isOn, place } };
+      return { sport, script: { key: known ?? keyOf(moment, title, id), moment, title, language, text, variant, secondLanguage, secondText, isOn, place } };
     });
   }
 
@@ -94,15 +95,21 @@ export class ScriptService {
   /** The same id for the same department and script, so that a default can be opened before it is stored. */
   private defaults(): (ScriptRow & { key: string })[] {
     const { departmentId } = this.work;
-    return DEFAULT_SCRIPTS.map((script) => ({
+    return LIBRARY_TO_START_WITH.map((script) => ({
       departmentId,
       id: idOf(departmentId, script.key),
       key: script.key,
       moment: script.moment,
-      sport: null,
+      sport: script.sport,
       language: script.language,
       title: script.title,
       text: script.text,
+      variant: script.variant ?? null,
+      secondLanguage: null,
+      secondText: null,
+      wordsNumber: 1,
+      approvedOn: null,
+      approvedByName: null,
       isOn: script.isOn,
       place: script.place,
       version: 1,

@@ -19,9 +19,9 @@ const script = (moment: Script['moment'], text: string, extra: Partial<Script> =
 // Order of a night: common practice, no source.
 test('the night goes from the welcome to the anthem, the game ball, both line-ups, the game and good night', () => {
   expect(moments(composed())).toEqual([
-    'welcome', 'conduct', 'anthem', 'anthem', 'sponsorPresentation', 'lineUpVisitors', 'lineUpHome',
-    'mention', 'sponsorRead', 'sponsorRead', 'periodScore', 'sponsorRead', 'halftime', 'floorSafety', 'sponsorRead', 'concession', 'sponsorRead',
-    'sponsorRead', 'postgame', 'vehicleNotice', 'injury', 'weather', 'evacuation', 'threat',
+    'welcome', 'conduct', 'substances', 'seating', 'anthem', 'anthem', 'sponsorPresentation', 'lineUpVisitors', 'lineUpHome',
+    'callsOfPlay', 'mention', 'sponsorRead', 'sponsorRead', 'periodScore', 'sponsorRead', 'halftime', 'floorSafety', 'sponsorRead', 'concession', 'sponsorRead',
+    'sponsorRead', 'postgame', 'vehicleNotice', 'lostChild', 'foundItem', 'medical', 'delay', 'injury', 'weather', 'evacuation', 'threat',
   ]);
 });
 
@@ -155,7 +155,7 @@ test('the end of the night names the next game away and the next at home', () =>
 
 test('a script of the association is read in its place and owes nobody anything', () => {
   const packet = composed(night(), [...DEFAULT_SCRIPTS, script('mustCarryPregame', 'The association asks for fair play.')]);
-  expect(moments(packet).slice(0, 4)).toEqual(['welcome', 'conduct', 'mustCarryPregame', 'anthem']);
+  expect(moments(packet).slice(0, 6)).toEqual(['welcome', 'conduct', 'substances', 'seating', 'mustCarryPregame', 'anthem']);
   expect(cueFor(packet, 'mustCarryPregame')).toMatchObject({ isSponsored: false, placementId: null });
 });
 

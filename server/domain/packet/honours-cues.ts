@@ -17,9 +17,11 @@ function studentSegment(student: HonouredStudent, kind: HonoursForPacket['kind']
 }
 
 function openingOf(builder: CueBuilder, list: HonoursForPacket, variables: Variables): Segment[] {
-  if (list.openingText !== null) return builder.filled(list, list.openingText, 'en', { ...variables, honoursTitle: list.title });
-  const script = scriptsFor(builder.library, 'honours')[0];
-  return script === undefined ? [] : builder.filled(script, script.text, script.language, { ...variables, honoursTitle: list.title });
+  const own = { ...variables, honoursTitle: list.title, honoursCount: list.students.length };
+  if (list.openingText !== null) return builder.filled(list, list.openingText, 'en', own);
+  const scripts = scriptsFor(builder.library, 'honours');
+  const script = scripts.find(({ variant }) => variant === list.kind) ?? scripts.find(({ variant }) => !variant);
+  return script === undefined ? [] : builder.filled(script, script.text, script.language, own);
 }
 
 /**

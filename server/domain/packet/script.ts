@@ -19,6 +19,19 @@ export const LOCKED_MOMENTS = ['threat'] as const satisfies readonly Moment[];
 /** The four ways the anthem is given: who gives it, and where the flag is. */
 export const ANTHEM_VARIANTS = ['sungColourGuard', 'sungFlagInPlace', 'playedColourGuard', 'playedFlagInPlace'] as const;
 
+export type AnthemVariant = (typeof ANTHEM_VARIANTS)[number];
+
+/** The two openings of an honours list: seniors with their families, or honours. */
+export const HONOURS_VARIANTS = ['seniors', 'honours'] as const;
+
+/** The forms a moment comes in; the night says which of them is read. */
+export const VARIANTS: Readonly<Partial<Record<Moment, readonly string[]>>> = { anthem: ANTHEM_VARIANTS, honours: HONOURS_VARIANTS };
+
+/** Which form of the anthem is given tonight. */
+export function anthemVariant(anthem: 'sung' | 'played', flag: 'colourGuard' | 'inPlace'): AnthemVariant {
+  return `${anthem}${flag === 'colourGuard' ? 'ColourGuard' : 'FlagInPlace'}`;
+}
+
 /** A script of the library: words with `{{ variables }}` and `[[directions]]`. */
 export interface Script {
   readonly key: string;
@@ -47,4 +60,16 @@ export function scriptsFor(library: readonly Script[], moment: Moment): Script[]
   return library
     .filter((script) => script.moment === moment && script.isOn)
     .sort((one, other) => one.place - other.place || (one.key < other.key ? -1 : 1));
+}
+
+/**
+ * The library of a night: the scripts for every sport, and in their place those of the night's own
+ * sports where one of that moment is on.
+ *
+ * @param sports the sports of the night's games
+ */
+export function libraryFor(library: readonly { readonly sport: string | null; readonly script: Script }[], sports: ReadonlySet<string>): Script[] {
+  const fitting = library.filter(({ sport }) => sport === null || sports.has(sport));
+  const own = new Set(fitting.filter(({ sport, script }) => sport !== null && script.isOn).map(({ script }) => script.moment));
+  return fitting.filter(({ sport, script }) => sport !== null || !own.has(script.moment)).map(({ script }) => script);
 }

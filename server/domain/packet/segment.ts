@@ -1,3 +1,4 @@
+import { KNOWN_DIRECTIONS } from './directions.ts';
 import { spokenSeconds } from './spoken-time.ts';
 
 /** A piece of a cue: words that are said, or a direction that is never said. */
@@ -8,20 +9,9 @@ export interface Segment {
   readonly seconds: number;
 }
 
-const APPLAUSE_SECONDS = 8;
-const WAIT_SECONDS = 4;
-
-/**
- * Seconds a direction takes: `pause 3` three, `wait for applause` eight, any other `wait` four, the
- * rest none.
- *
- * @source common practice, no source
- */
+/** Whole seconds a direction takes, by the table of known directions; none for what only says how. */
 export function directionSeconds(direction: string): number {
-  const pause = /^pause (\d{1,3})\b/i.exec(direction);
-  if (pause) return Number(pause[1]);
-  if (/applause/i.test(direction)) return APPLAUSE_SECONDS;
-  return /^wait\b/i.test(direction) ? WAIT_SECONDS : 0;
+  return KNOWN_DIRECTIONS.map((known) => known.secondsOf(direction)).find((seconds) => seconds !== null) ?? 0;
 }
 
 export function spoken(text: string, wordsPerMinute: number, sayAs: string | null = null): Segment {
