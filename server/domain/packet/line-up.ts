@@ -2,7 +2,6 @@ import type { GameForPacket, PlayerForPacket, TeamForPacket } from './night-for-
 import type { LineUpRow, TeamSheet } from './packet.ts';
 import type { Segment } from './segment.ts';
 import { direction, spoken } from './segment.ts';
-import { teamMarks } from './tints.ts';
 
 const INSTEAD = {
   name: null,
@@ -42,7 +41,8 @@ export function teamSheet(game: GameForPacket, side: 'home' | 'visitors'): TeamS
     sayAs: team.sayAs,
     headCoach: team.headCoach,
     headCoachSayAs: team.headCoachSayAs,
-    mark: teamMarks(game.home, game.visitors)[side],
+    firstColour: team.firstColour,
+    secondColour: team.secondColour,
     rows: team.roster.map(rowOf).sort(byNumber),
   };
 }

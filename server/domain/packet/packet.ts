@@ -1,7 +1,6 @@
 import type { Language, PacketWindow, PersonForPacket, NextGameForPacket } from './night-for-packet.ts';
 import type { Moment } from './script.ts';
 import type { Segment } from './segment.ts';
-import type { TeamMark } from './tints.ts';
 import type { ReadinessLine } from './readiness.ts';
 
 export interface LineUpRow {
@@ -26,7 +25,9 @@ export interface TeamSheet {
   readonly sayAs: string | null;
   readonly headCoach: string | null;
   readonly headCoachSayAs: string | null;
-  readonly mark: TeamMark;
+  /** `#RRGGBB`; on paper they become tints that differ from the other team's. */
+  readonly firstColour: string;
+  readonly secondColour: string;
   readonly rows: readonly LineUpRow[];
 }
 

@@ -8,9 +8,18 @@ export interface TypesetOrder {
   readonly createdAtSeconds: number;
 }
 
+/** Where a block came to stand: physical pages, counted from 1. */
+export interface BlockMark {
+  readonly key: string;
+  readonly page: number;
+  readonly lastPage: number;
+}
+
 export interface TypesetAnswer {
   readonly id: number;
   readonly missing: readonly string[];
   readonly pdf: Uint8Array | null;
+  readonly marks: readonly BlockMark[];
+  readonly pageCount: number;
   readonly error: string | null;
 }

@@ -2,12 +2,20 @@ import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { parentPort } from 'node:worker_threads';
 import { NodeCompiler } from '@myriaddreamin/typst-ts-node-compiler';
+import type { NodeTypstDocument } from '@myriaddreamin/typst-ts-node-compiler';
 import { charactersOf, settableData } from './character-set.ts';
-import type { TypesetAnswer, TypesetOrder } from './typeset-order.ts';
+import type { BlockMark, TypesetAnswer, TypesetOrder } from './typeset-order.ts';
 import invoiceTemplate from './templates/invoice.typ?raw';
-import packetTemplate from './templates/packet.typ?raw';
+import packetCard from './templates/packet/card.typ?raw';
+import packetCues from './templates/packet/cues.typ?raw';
+import packetForms from './templates/packet/forms.typ?raw';
+import packetFurniture from './templates/packet/furniture.typ?raw';
+import packetLineUps from './templates/packet/line-ups.typ?raw';
+import packetPages from './templates/packet/pages.typ?raw';
+import packetSheets from './templates/packet/sheets.typ?raw';
 import statementTemplate from './templates/statement.typ?raw';
 
+const packetTemplate = [packetFurniture, packetCard, packetCues, packetLineUps, packetSheets, packetForms, packetPages].join('\n');
 const TEMPLATES = { packet: packetTemplate, invoice: invoiceTemplate, statement: statementTemplate };
 const FACES = ['400Regular', '400Regular_Italic', '600SemiBold', '600SemiBold_Italic', '700Bold'];
 /** Compilations a memoised result is kept for. */
@@ -18,26 +26,40 @@ const fonts = FACES.map((face) => readFileSync(require.resolve(`@expo-google-fon
 const characters = charactersOf(fonts[0] as Buffer);
 const compiler = NodeCompiler.create({ fontArgs: [{ fontBlobs: fonts }] });
 
+/** Read out of the document itself: where the first and the last line of each block stand. */
+function marksOf(document: NodeTypstDocument): BlockMark[] {
+  const [found] = compiler.query(document, { selector: '<marks>', field: 'value' }) as [key: string, isEnd: boolean, page: number][][];
+  const marks = new Map<string, BlockMark>();
+  for (const [key, isEnd, page] of found ?? []) marks.set(key, { key, page: isEnd ? (marks.get(key)?.page ?? page) : page, lastPage: page });
+  return [...marks.values()];
+}
+
+function refused(id: number, missing: Iterable<string>, error: string | null): TypesetAnswer {
+  return { id, missing: [...missing], pdf: null, marks: [], pageCount: 0, error };
+}
+
 function typeset(order: TypesetOrder): TypesetAnswer {
   const missing = new Set<string>();
   const data = settableData(order.data, characters, missing);
-  if (order.template === null) return { id: order.id, missing: [...missing], pdf: null, error: null };
+  if (order.template === null) return refused(order.id, missing, null);
   const inputs = { data: JSON.stringify(data), missing: missing.size > 0 ? 'yes' : '' };
   const compiled = compiler.compile({ mainFileContent: TEMPLATES[order.template], inputs });
   if (compiled.result === null) {
     const found = compiled.takeError();
     const diagnostics = found === null ? [] : compiler.fetchDiagnostics(found);
-    return { id: order.id, missing: [...missing], pdf: null, error: JSON.stringify(diagnostics).slice(0, 2000) };
+    return refused(order.id, missing, JSON.stringify(diagnostics).slice(0, 2000));
   }
   const pdf = compiler.pdf(compiled.result, { pdfStandard: 'ua-1', creationTimestamp: order.createdAtSeconds });
+  const marks = order.template === 'packet' ? marksOf(compiled.result) : [];
+  const pageCount = compiled.result.numOfPages;
   compiler.evictCache(KEPT_FOR);
-  return { id: order.id, missing: [...missing], pdf: new Uint8Array(pdf), error: null };
+  return { id: order.id, missing: [...missing], pdf: new Uint8Array(pdf), marks, pageCount, error: null };
 }
 
 parentPort?.on('message', (order: TypesetOrder) => {
   try {
     parentPort?.postMessage(typeset(order));
   } catch (failure) {
-    parentPort?.postMessage({ id: order.id, missing: [], pdf: null, error: String(failure).slice(0, 2000) } satisfies TypesetAnswer);
+    parentPort?.postMessage(refused(order.id, [], String(failure).slice(0, 2000)));
   }
 });

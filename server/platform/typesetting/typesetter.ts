@@ -2,20 +2,21 @@ import { existsSync } from 'node:fs';
 import { Worker } from 'node:worker_threads';
 import { invoiceTexts } from './invoice-sheet.ts';
 import type { InvoiceSheet } from './invoice-sheet.ts';
+import { packetTexts } from './packet-sheet.ts';
 import type { PacketSheet } from './packet-sheet.ts';
 import { statementTexts } from './statement-sheet.ts';
 import type { StatementSheet } from './statement-sheet.ts';
-import type { TemplateName, TypesetAnswer, TypesetOrder } from './typeset-order.ts';
+import type { BlockMark, TemplateName, TypesetAnswer, TypesetOrder } from './typeset-order.ts';
 
 /** What each template takes. */
 export interface Sheets {
-  readonly packet: PacketSheet<unknown>;
+  readonly packet: PacketSheet;
   readonly invoice: InvoiceSheet;
   readonly statement: StatementSheet;
 }
 
 const TEXTS: { readonly [T in TemplateName]: (sheet: Sheets[T]) => unknown } = {
-  packet: (sheet) => sheet,
+  packet: packetTexts,
   invoice: invoiceTexts,
   statement: statementTexts,
 };
@@ -25,6 +26,13 @@ export class TypesettingFailed extends Error {
   constructor(readonly reason: string) {
     super(`the document could not be set: ${reason}`);
   }
+}
+
+/** A document that is set, and where the blocks of a packet stand in it. */
+export interface SetDocument {
+  readonly pdf: Buffer;
+  readonly marks: readonly BlockMark[];
+  readonly pageCount: number;
 }
 
 interface Waiting {
@@ -59,16 +67,21 @@ export class Typesetter {
 
   constructor(private readonly options: { readonly workerFile?: URL; readonly limitMilliseconds?: number } = {}) {}
 
+  /** The document on its own, as `set` makes it. */
+  async pdf<T extends TemplateName>(template: T, sheet: Sheets[T], createdAtSeconds?: number): Promise<Buffer> {
+    return (await this.set(template, sheet, createdAtSeconds)).pdf;
+  }
+
   /**
    * Tagged PDF/UA-1 with its fonts inside; the same data gives the same bytes.
    *
    * @param createdAtSeconds the moment written into the file, in seconds since 1970
    * @throws TypesettingFailed when the template refuses the data or the limit is passed
    */
-  async pdf<T extends TemplateName>(template: T, sheet: Sheets[T], createdAtSeconds: number = FIXED_MOMENT_SECONDS): Promise<Buffer> {
-    const answer = await this.ask(template, TEXTS[template](sheet), createdAtSeconds);
-    if (answer.pdf === null) throw new TypesettingFailed(answer.error ?? 'no answer');
-    return Buffer.from(answer.pdf);
+  async set<T extends TemplateName>(template: T, sheet: Sheets[T], createdAtSeconds: number = FIXED_MOMENT_SECONDS): Promise<SetDocument> {
+    const { pdf, marks, pageCount, error } = await this.ask(template, TEXTS[template](sheet), createdAtSeconds);
+    if (pdf === null) throw new TypesettingFailed(error ?? 'no answer');
+    return { pdf: Buffer.from(pdf), marks, pageCount };
   }
 
   /** Characters in the texts of some data that the font has no glyph for; they are printed as a box. */

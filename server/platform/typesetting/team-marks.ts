@@ -95,6 +95,12 @@ function hueGap(one: string, other: string): number {
 
 const CLASH = Math.PI / 5;
 
+export interface TeamColours {
+  /** `#RRGGBB` */
+  readonly first: string;
+  readonly second: string;
+}
+
 /**
  * Two marks from the colours of the teams. The visitors give way when the hues clash: their second
  * colour is taken, and when that clashes too, a grey. The pattern tells the teams apart without colour.
@@ -102,13 +108,13 @@ const CLASH = Math.PI / 5;
  * @throws RangeError when a colour is not `#RRGGBB`
  */
 export function teamMarks(
-  home: { readonly firstColour: string },
-  visitors: { readonly firstColour: string; readonly secondColour: string },
+  home: TeamColours,
+  visitors: TeamColours,
 ): { readonly home: TeamMark; readonly visitors: TeamMark } {
-  const own = [visitors.firstColour, visitors.secondColour];
-  const taken = own.find((colour) => hueGap(home.firstColour, colour) >= CLASH) ?? '#777777';
+  const own = [visitors.first, visitors.second];
+  const taken = own.find((colour) => hueGap(home.first, colour) >= CLASH) ?? '#777777';
   return {
-    home: { tint: tintOf(home.firstColour, LIGHTNESS.home), edge: edgeOf(home.firstColour), pattern: 'solid', letter: 'H' },
+    home: { tint: tintOf(home.first, LIGHTNESS.home), edge: edgeOf(home.first), pattern: 'solid', letter: 'H' },
     visitors: { tint: tintOf(taken, LIGHTNESS.visitors), edge: edgeOf(taken), pattern: 'hatched', letter: 'V' },
   };
 }

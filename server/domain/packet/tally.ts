@@ -1,0 +1,56 @@
+import type { Cue, GameSheet, Packet } from './packet.ts';
+
+export interface TallyRow {
+  readonly code: string;
+  readonly title: string;
+  readonly sponsorName: string | null;
+  readonly isMention: boolean;
+}
+
+/** A sheet to tick by hand while no screen works; its codes are those the desk takes. */
+export interface TallySheet {
+  readonly key: string;
+  readonly gameTitle: string;
+  readonly columns: readonly { readonly title: string; readonly rows: readonly TallyRow[] }[];
+  readonly mentions: readonly TallyRow[];
+  readonly mentionBoxes: number;
+  readonly part: number;
+  readonly parts: number;
+}
+
+const WINDOWS = [
+  ['pregame', 'Before the game'],
+  ['timeout', 'Time-outs'],
+  ['betweenPeriods', 'Between periods'],
+  ['halftime', 'Halftime'],
+  ['postgame', 'After the game'],
+  ['deadBall', 'When it happens'],
+] as const;
+const MENTION_BOXES = 10;
+const ROWS_ON_SHEET = 28;
+
+const rowOf = (cue: Cue): TallyRow => ({ code: cue.code, title: cue.title, sponsorName: cue.sponsorName, isMention: cue.moment === 'mention' });
+
+function sheetsOf(packet: Packet, game: GameSheet): TallySheet[] {
+  const cues = packet.cues.filter((cue) => cue.gameId === game.gameId && cue.isSponsored);
+  const mentions = cues.filter((cue) => cue.moment === 'mention').map(rowOf);
+  const rows = WINDOWS.flatMap(([window, title]) => cues.filter((cue) => cue.window === window && cue.moment !== 'mention').map((cue) => ({ title, row: rowOf(cue) })));
+  const parts = Math.max(1, Math.ceil(rows.length / ROWS_ON_SHEET));
+  return Array.from({ length: parts }, (_, place) => {
+    const here = rows.slice(place * ROWS_ON_SHEET, (place + 1) * ROWS_ON_SHEET);
+    return {
+      key: place === 0 ? game.gameId : `${game.gameId}/${place + 1}`,
+      gameTitle: game.title,
+      columns: [...new Set(here.map(({ title }) => title))].map((title) => ({ title, rows: here.filter((one) => one.title === title).map(({ row }) => row) })),
+      mentions: place === 0 ? mentions : [],
+      mentionBoxes: MENTION_BOXES,
+      part: place + 1,
+      parts,
+    };
+  });
+}
+
+/** A tally for each game; one with no sponsor's read keeps its place for whatever comes up. */
+export function tallySheets(packet: Packet): TallySheet[] {
+  return packet.games.flatMap((game) => sheetsOf(packet, game));
+}
