@@ -3,6 +3,9 @@ import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest';
 import { composePacket } from '../../server/domain/packet/compose-packet.ts';
 import { DEFAULT_SCRIPTS } from '../../server/domain/packet/default-scripts.ts';
 import type { NightForPacket } from '../../server/domain/packet/night-for-packet.ts';
+import type { Packet } from '../../server/domain/packet/packet.ts';
+import { headOf, sectionsOf } from '../../server/domain/packet/sections.ts';
+import type { PacketSheet } from '../../server/platform/typesetting/packet-sheet.ts';
 import type { InvoiceSheet } from '../../server/platform/typesetting/invoice-sheet.ts';
 import { Typesetter, TypesettingFailed } from '../../server/platform/typesetting/typesetter.ts';
 import { amountText, dayText, shareText } from '../../server/platform/typesetting/amount-text.ts';
@@ -32,7 +35,7 @@ async function read(pdf: Buffer): Promise<Printed> {
   const pages: Line[][] = [];
   for (let number = 1; number <= document.numPages; number += 1) {
     const { items } = await (await document.getPage(number)).getTextContent();
-    pages.push(items.flatMap((item) => ('str' in item ? [{
+    pages.push(items.flatMap((item) => ('str' in item && item.transform[1] === 0 ? [{
       text: item.str, size: Math.hypot(Number(item.transform[2]), Number(item.transform[3])),
       left: Number(item.transform[4]), right: Number(item.transform[4]) + item.width, bottom: Number(item.transform[5]),
     }] : [])));
@@ -47,38 +50,41 @@ async function read(pdf: Buffer): Promise<Printed> {
 
 async function print(of: NightForPacket, issueNumber: number | null = 3): Promise<Buffer> {
   const packet = composePacket(of, DEFAULT_SCRIPTS, render);
-  return typesetter.pdf('packet', { packet, issueNumber, printedAtText: 'December 4, 2026, 3:12 PM', digestText: 'a1b2c3d4' });
+  return typesetter.pdf('packet', sheetOf(packet, issueNumber === null ? null : `Version ${issueNumber}`));
+}
+
+function sheetOf(packet: Packet, versionText: string | null, extra: Partial<PacketSheet> = {}): PacketSheet {
+  return { head: headOf(packet), paper: packet.paper, versionText, sections: sectionsOf(packet), pages: null, pageCount: null, only: null, cover: null, ...extra };
 }
 
 describe('the printed packet', () => {
   test('is tagged, has a title, lies on US Letter and says night, issue and page on every page', () => {
     const printed = printedNight;
     expect(printed.isTagged).toBe(true);
-    expect(printed.title).toBe('Packet no. 3: Port Ansel Herons at Tamarack Ridge Kestrels, Friday, December 4, 2026');
+    expect(printed.title).toBe('Port Ansel Herons at Tamarack Ridge Kestrels, Friday, December 4, 2026: Version 3');
     expect(printed.size).toEqual([612, 792]);
     printed.pageTexts.forEach((text, place) => {
       expect(text).toContain(`page ${place + 1} of ${printed.pages.length}`);
       expect(text).toContain('Friday, December 4, 2026 · Herons at Kestrels');
-      expect(text).toContain('Packet no. 3');
-      expect(text).toContain('printed December 4, 2026, 3:12 PM');
+      expect(text).toContain('Version 3');
     });
   });
 
-  test('begins with the table card on one page and has every cue with its number', () => {
+  test('begins with the table card on two sides, with every sponsor on it', () => {
     const printed = printedNight;
     expect(printed.pageTexts[0]).toContain('Table card');
-    expect(printed.pageTexts[1]).toContain('Welcome');
-    for (const words of ['Juniper & Pike Hardware', 'Copperline Credit Union', 'Snowmelt Creamery', 'Blue Lantern Tire']) expect(printed.pageTexts[0]).toContain(words);
+    expect(printed.pageTexts[2]).toContain('Run of show');
+    for (const words of ['Juniper & Pike Hardware', 'Copperline Credit Union', 'Snowmelt Creamery', 'Blue Lantern Tire']) expect(`${printed.pageTexts[0]} ${printed.pageTexts[1]}`).toContain(words);
     expect(printed.text).toContain('For the table — do not read');
     expect(printed.text).toContain('O say can you see');
     expect(printed.text).toContain('Emergency: all sponsor reads stop at once');
   });
 
-  test('sets what is spoken in 15 points or more', () => {
+  test('sets what is spoken in 18 points or more', () => {
     const { pages } = printedNight;
     const lines = pages.flat().filter((line) => /Good evening|rise, take off|This break comes|final score tonight/.test(line.text));
     expect(lines.length).toBeGreaterThan(3);
-    for (const line of lines) expect(line.size).toBeGreaterThanOrEqual(15);
+    for (const line of lines) expect(line.size).toBeGreaterThanOrEqual(18);
   });
 
   test('keeps names in Vietnamese, Polish, Irish and Nahuatl letters, with the way to say them', () => {
@@ -94,11 +100,11 @@ describe('the printed packet', () => {
 
   test('with three games, thirty players a side and long names has a table card of two sides, and nothing is cut off', async () => {
     const printed = await read(await print(longNight()));
-    expect(printed.pageTexts.findIndex((text) => text.includes('Music down'))).toBeLessThanOrEqual(2);
+    expect(printed.pageTexts.findIndex((text) => text.includes('Run of show Before the game'))).toBe(2);
     for (const line of printed.pages.flat()) {
       expect(line.left).toBeGreaterThanOrEqual(71);
-      expect(line.right).toBeLessThanOrEqual(612 - 42);
-      expect(line.bottom).toBeGreaterThanOrEqual(42);
+      expect(line.right).toBeLessThanOrEqual(612 - 7);
+      expect(line.bottom).toBeGreaterThanOrEqual(39);
     }
     for (let number = 0; number < 30; number += 1) expect(printed.text).toMatch(new RegExp(`\\b${number} (Maximiliana|Siobhán)`));
   });
@@ -113,6 +119,24 @@ describe('the printed packet', () => {
     expect((await read(await print(night(), null))).pageTexts[0]).toContain('DRAFT, not issued');
   });
 
+  test('tells where each block stands, keeps planned pages, and prints only the pages asked for, with a cover', async () => {
+    const packet = composePacket(night(), DEFAULT_SCRIPTS, render);
+    const flowing = await typesetter.set('packet', sheetOf(packet, 'Version 1'));
+    const keys = sectionsOf(packet).flatMap((section) => section.blocks.map((block) => block.key));
+    expect(flowing.marks.map((mark) => mark.key)).toEqual(keys);
+    expect(new Set(keys).size).toBe(keys.length);
+    expect(flowing.pageCount).toBe(Math.max(...flowing.marks.map((mark) => mark.lastPage)));
+    const pages = sectionsOf(packet).map((section, place) => ({ label: String(place + 1), tab: section.tab, versionText: `Version ${place}`, digestText: `d${place}`, keys: section.blocks.map((block) => block.key) }));
+    const forced = await read((await typesetter.set('packet', sheetOf(packet, 'Version 9', { pages, pageCount: pages.length }))).pdf);
+    expect(forced.pageTexts[0]).toContain(`page 1 of ${pages.length}`);
+    expect(forced.text).toContain(`page 3a of ${pages.length}`);
+    expect(forced.text).toContain('Version 3 · d3');
+    const cover = { title: 'Change set', sinceText: 'Version 8', versionText: 'Version 9', reasonText: 'One player wears another number', lines: [{ action: 'swap', label: '4', tab: 'Line-ups', what: 'Line-up: Herons' }] } as const;
+    const change = await read((await typesetter.set('packet', sheetOf(packet, 'Version 9', { pages, pageCount: pages.length, only: ['4'], cover }))).pdf);
+    expect(change.pageTexts[0]).toContain('Swap these pages');
+    expect(change.pageTexts[1]).toContain('page 4 of');
+  });
+
   test('with no sponsor, no roster, no people and no next game still prints', async () => {
     const bare = night({ people: [], nextGame: null, nextHomeGame: null, games: [game({ placements: [], mentions: [], home: { ...kestrels, roster: [], headCoach: null } })] });
     expect((await read(await print(bare))).text).toContain('No roster has been entered.');
@@ -122,7 +146,7 @@ describe('the printed packet', () => {
   test('with a script of many pages breaks it over pages and loses no word', async () => {
     const library = DEFAULT_SCRIPTS.map((one) => (one.moment === 'conduct' ? { ...one, text: `${'Be kind to each other tonight. '.repeat(600)} The very last word.` } : one));
     const packet = composePacket(night(), library, render);
-    const { text } = await read(await typesetter.pdf('packet', { packet, issueNumber: 1, printedAtText: 'now', digestText: null }));
+    const { text } = await read(await typesetter.pdf('packet', sheetOf(packet, 'Version 1')));
     expect(text).toContain('The very last word.');
   });
 
@@ -213,7 +237,7 @@ describe('the typesetter', () => {
   });
 
   test('refuses data the template cannot set and goes on with the next', async () => {
-    await expect(typesetter.pdf('packet', { packet: {}, issueNumber: 1, printedAtText: 'now', digestText: null })).rejects.toThrow(TypesettingFailed);
+    await expect(typesetter.pdf('packet', { sections: [] } as unknown as PacketSheet)).rejects.toThrow(TypesettingFailed);
     expect((await typesetter.pdf('invoice', invoice())).subarray(0, 5).toString()).toBe('%PDF-');
   });
 
@@ -222,7 +246,7 @@ describe('the typesetter', () => {
     await hasty.pdf('invoice', invoice());
     const packet = composePacket(longNight(), DEFAULT_SCRIPTS, render);
     const endless = { ...packet, cues: Array.from({ length: 400 }, () => packet.cues).flat() };
-    await expect(hasty.pdf('packet', { packet: endless, issueNumber: 1, printedAtText: 'now', digestText: null })).rejects.toThrow('took longer');
+    await expect(hasty.pdf('packet', sheetOf(endless, 'Version 1'))).rejects.toThrow('took longer');
     expect((await hasty.pdf('invoice', invoice())).subarray(0, 5).toString()).toBe('%PDF-');
     await hasty.close();
     await expect(hasty.pdf('invoice', invoice())).rejects.toThrow('closed');
