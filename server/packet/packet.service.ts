@@ -8,6 +8,7 @@ import { refuse } from '../domain/refusals.ts';
 import { isId } from '../platform/database/ids.ts';
 import { fillIn } from './liquid.ts';
 import { NightsForPackets } from './nights-for-packets.service.ts';
+import { pronouncing } from './pronouncing.ts';
 import { ScriptService } from './script.service.ts';
 
 export interface Composed {
@@ -34,11 +35,11 @@ export class PacketService {
   async compose(nightIds: readonly string[]): Promise<Composed[]> {
     const nights = await this.nights.load(nightIds);
     if (nights.length === 0) return [];
-    const library = await this.scripts.library();
+    const [library, words] = [await this.scripts.library(), await pronouncing()];
     return nights.map((night) => {
       const sports = new Set(night.games.map((game) => game.sport));
       const scripts = libraryFor(library, sports);
-      const packet = composePacket(night, scripts, fillIn);
+      const packet = composePacket(night, scripts, fillIn, words);
       return { night, packet, digest: digestOf(packet) };
     });
   }

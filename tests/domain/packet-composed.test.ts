@@ -103,8 +103,8 @@ test.each([
 
 test('a dead-ball mention of four seconds is read, one of five is held', () => {
   const at = (copyText: string): string => textOf(cueFor(composed(night({ ...settings({ bankShotMention: 'deadBall' }), games: [game({ mentions: [mention('game-1', { copyText })] })] })), 'mention'));
-  expect(at('one two three four five six seven eight nine')).not.toContain('Longer than four seconds');
-  expect(at('one two three four five six seven eight nine ten')).toContain('Longer than four seconds');
+  expect(at('one two three four five six seven eight nine ten go')).not.toContain('Longer than four seconds');
+  expect(at('one two three four five six seven eight nine ten eleven')).toContain('Longer than four seconds');
 });
 
 // NFHS basketball point of emphasis 2014-15: the number of fouls is not announced.

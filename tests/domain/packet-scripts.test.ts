@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { voiceAt } from '../../server/domain/packet/voice.ts';
 import { fillIn } from '../../server/packet/liquid.ts';
 import { directionProblems, KNOWN_DIRECTIONS } from '../../server/domain/packet/directions.ts';
 import { LIBRARY_TO_START_WITH } from '../../server/domain/packet/default-scripts.ts';
@@ -10,7 +11,7 @@ import { EMPTIEST_VARIABLES, EXAMPLE_VARIABLES, greetingAt, namesInARow, playing
 import { directionSeconds, segmentsOf } from '../../server/domain/packet/segment.ts';
 import { PROFILES } from '../../server/domain/season/profiles.ts';
 
-const said = (text: string): string => segmentsOf(text, 140).filter((segment) => segment.kind === 'spoken').map((segment) => segment.text).join('\n');
+const said = (text: string): string => segmentsOf(text, voiceAt(140)).filter((segment) => segment.kind === 'spoken').map((segment) => segment.text).join('\n');
 
 describe('the scripts a department starts with', () => {
   test('hold something for every moment of the night', () => {

@@ -14,8 +14,11 @@ import type { TextRedacted } from './readiness.ts';
 import { namesNotUsed, withoutNamesAnywhere } from './redaction.ts';
 import { runOfShow } from './run-of-show.ts';
 import type { Render, Script } from './script.ts';
+import type { Pronouncing } from './syllables.ts';
+import { BY_RULE } from './syllables.ts';
 import { tableCard } from './table-card.ts';
 import { mainGameOf, variablesOf } from './variables-of-night.ts';
+import { voiceAt } from './voice.ts';
 import { whoText } from './who-must-be-where.ts';
 import { windowLoads } from './window-load.ts';
 
@@ -27,10 +30,11 @@ import { windowLoads } from './window-load.ts';
  *
  * @param library the scripts of the department
  * @param render fills a template in and throws when a variable is unknown
+ * @param pronouncing where syllables are looked up
  * @source order of a night: common practice, no source
  */
-export function composePacket(night: NightForPacket, library: readonly Script[], render: Render): Packet {
-  const builder = new CueBuilder(night, library, render);
+export function composePacket(night: NightForPacket, library: readonly Script[], render: Render, pronouncing: Pronouncing = BY_RULE): Packet {
+  const builder = new CueBuilder(night, library, render, voiceAt(night.settings.wordsPerMinute, pronouncing));
   night.games.forEach((game, place) => {
     const variables = variablesOf(night, game, place);
     beforeTheGame(builder, game, place, variables);

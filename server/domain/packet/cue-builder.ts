@@ -6,6 +6,8 @@ import { scriptsFor } from './script.ts';
 import type { Segment } from './segment.ts';
 import { direction, secondsOf, segmentsOf, spoken } from './segment.ts';
 import type { Variables } from './variables-of-night.ts';
+import type { Voice } from './voice.ts';
+import { inLanguage } from './voice.ts';
 
 const MENTION_TIMES = {
   nextWindow: { when: 'Hold it: read it in the next time-out or break', caution: null },
@@ -44,6 +46,7 @@ export class CueBuilder {
     readonly night: NightForPacket,
     readonly library: readonly Script[],
     private readonly render: Render,
+    readonly voice: Voice,
   ) {}
 
   put(cue: Draft): void {
@@ -56,8 +59,8 @@ export class CueBuilder {
   }
 
   /** What is said and done, in seconds of the announcer's own rate. */
-  said(text: string, _language: Language): Segment[] {
-    return segmentsOf(text, this.night.settings.wordsPerMinute);
+  said(text: string, language: Language): Segment[] {
+    return segmentsOf(text, inLanguage(this.voice, language));
   }
 
   /** A script that cannot be filled in becomes a direction and a line of readiness, never a blank in the gym. */
@@ -166,7 +169,7 @@ export class CueBuilder {
   verse(text: string, spot: Spot): void {
     this.put({
       cueKey: `game:${spot.gameId}/anthem-words`, ...spot, window: null, windowKey: null, moment: 'anthem', title: 'The anthem, first verse', ownPage: true,
-      segments: [direction('Only if the singer or the recording fails'), spoken(text, this.night.settings.wordsPerMinute)], seconds: 0,
+      segments: [direction('Only if the singer or the recording fails'), spoken(text, this.voice)], seconds: 0,
     });
   }
 

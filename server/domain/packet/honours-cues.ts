@@ -4,16 +4,17 @@ import { scriptsFor } from './script.ts';
 import { direction, secondsOf, spoken } from './segment.ts';
 import type { Segment } from './segment.ts';
 import type { Variables } from './variables-of-night.ts';
+import type { Voice } from './voice.ts';
 
 /** As many as fit a page in large print. */
 const STUDENTS_PER_CUE = 6;
 
 /** Escorts and line are the family's too: where the name is not used, neither are they. */
-function studentSegment(student: HonouredStudent, kind: HonoursForPacket['kind'], wordsPerMinute: number): Segment {
+function studentSegment(student: HonouredStudent, kind: HonoursForPacket['kind'], voice: Voice): Segment {
   if (student.announce === 'silence') return direction('One student of this list is not announced: leave the space and go on');
-  if (student.announce !== 'name') return spoken(kind === 'seniors' ? 'A member of the team.' : 'One of our students.', wordsPerMinute);
+  if (student.announce !== 'name') return spoken(kind === 'seniors' ? 'A member of the team.' : 'One of our students.', voice);
   const escorts = student.escorts ? `, with ${student.escorts.replace(/[.\s]+$/, '')}` : '';
-  return spoken(`${student.name}${escorts}.${student.line ? ` ${student.line}` : ''}`, wordsPerMinute, student.sayAs);
+  return spoken(`${student.name}${escorts}.${student.line ? ` ${student.line}` : ''}`, voice, student.sayAs, student.name);
 }
 
 function openingOf(builder: CueBuilder, list: HonoursForPacket, variables: Variables): Segment[] {
@@ -29,11 +30,10 @@ function openingOf(builder: CueBuilder, list: HonoursForPacket, variables: Varia
  * what their words take where that is longer. Six to a cue, so that each stands on one page.
  */
 export function honours(builder: CueBuilder, list: HonoursForPacket, spot: Spot, variables: Variables): void {
-  const { wordsPerMinute } = builder.night.settings;
   const opening = openingOf(builder, list, variables);
   const parts = Math.max(1, Math.ceil(list.students.length / STUDENTS_PER_CUE));
   for (let part = 0; part < parts; part += 1) {
-    const students = list.students.slice(part * STUDENTS_PER_CUE, (part + 1) * STUDENTS_PER_CUE).map((student) => studentSegment(student, list.kind, wordsPerMinute));
+    const students = list.students.slice(part * STUDENTS_PER_CUE, (part + 1) * STUDENTS_PER_CUE).map((student) => studentSegment(student, list.kind, builder.voice));
     const before = part === 0 ? opening : [];
     if (before.length + students.length === 0) continue;
     builder.put({

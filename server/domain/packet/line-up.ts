@@ -2,6 +2,7 @@ import type { GameForPacket, PlayerForPacket, TeamForPacket } from './night-for-
 import type { LineUpRow, TeamSheet } from './packet.ts';
 import type { Segment } from './segment.ts';
 import { direction, spoken } from './segment.ts';
+import type { Voice } from './voice.ts';
 
 const INSTEAD = {
   name: null,
@@ -48,11 +49,11 @@ export function teamSheet(game: GameForPacket, side: 'home' | 'visitors'): TeamS
 }
 
 /** What is said for one starter: position, number, name, as far as the family allows. */
-function starterSegment(row: LineUpRow, wordsPerMinute: number): Segment {
+function starterSegment(row: LineUpRow, voice: Voice): Segment {
   const position = row.position === null ? '' : `${row.position}, `;
-  if (row.name !== null) return spoken(`${position}number ${row.number}, ${row.name}.`.replace(/^./, (first) => first.toUpperCase()), wordsPerMinute, row.sayAs);
-  if (row.instead === INSTEAD.numberOnly) return spoken(`${position}number ${row.number}.`.replace(/^./, (first) => first.toUpperCase()), wordsPerMinute);
-  if (row.instead === INSTEAD.aMember) return spoken('A member of the team.', wordsPerMinute);
+  if (row.name !== null) return spoken(`${position}number ${row.number}, ${row.name}.`.replace(/^./, (first) => first.toUpperCase()), voice, row.sayAs, row.name);
+  if (row.instead === INSTEAD.numberOnly) return spoken(`${position}number ${row.number}.`.replace(/^./, (first) => first.toUpperCase()), voice);
+  if (row.instead === INSTEAD.aMember) return spoken('A member of the team.', voice);
   return direction(`Number ${row.number} is not announced: leave the space and go on`);
 }
 
@@ -61,15 +62,15 @@ function starterSegment(row: LineUpRow, wordsPerMinute: number): Segment {
  *
  * @source common practice, no source
  */
-export function lineUpSegments(sheet: TeamSheet, wordsPerMinute: number): Segment[] {
+export function lineUpSegments(sheet: TeamSheet, voice: Voice): Segment[] {
   const starters = sheet.rows.filter((row) => row.isStarter);
   const segments = starters.flatMap((row) => [
-    starterSegment(row, wordsPerMinute),
+    starterSegment(row, voice),
     direction('Wait until the starter has greeted the other bench and turned for the official'),
   ]);
   if (starters.length === 0) segments.push(direction('No starters are marked: take them from the official book'));
   if (sheet.headCoach !== null) {
-    segments.push(spoken(`${sheet.side === 'home' ? 'Your' : 'The'} head coach, ${sheet.headCoach}.`, wordsPerMinute, sheet.headCoachSayAs));
+    segments.push(spoken(`${sheet.side === 'home' ? 'Your' : 'The'} head coach, ${sheet.headCoach}.`, voice, sheet.headCoachSayAs, sheet.headCoach));
     segments.push(direction('pause 3'));
   }
   return segments;

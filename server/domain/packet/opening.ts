@@ -44,6 +44,6 @@ export function beforeTheGame(builder: CueBuilder, game: GameForPacket, place: n
   if (night.settings.officialsIntroduced) builder.moment('officials', spot, variables);
   for (const side of ['visitors', 'home'] as const) {
     const sheet = teamSheet(game, side);
-    builder.lineUp(sheet, spot, variables, lineUpSegments(sheet, night.settings.wordsPerMinute));
+    builder.lineUp(sheet, spot, variables, lineUpSegments(sheet, builder.voice));
   }
 }

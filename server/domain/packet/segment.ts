@@ -1,5 +1,6 @@
 import { KNOWN_DIRECTIONS } from './directions.ts';
-import { spokenSeconds } from './spoken-time.ts';
+import { spokenSeconds, spokenSecondsWithName } from './spoken-time.ts';
+import type { Voice } from './voice.ts';
 
 /** A piece of a cue: words that are said, or a direction that is never said. */
 export interface Segment {
@@ -14,8 +15,10 @@ export function directionSeconds(direction: string): number {
   return KNOWN_DIRECTIONS.map((known) => known.secondsOf(direction)).find((seconds) => seconds !== null) ?? 0;
 }
 
-export function spoken(text: string, wordsPerMinute: number, sayAs: string | null = null): Segment {
-  return { kind: 'spoken', text, sayAs, seconds: spokenSeconds(text, wordsPerMinute) };
+/** Words that are said. @param sayAs how `name`, which stands in the text, is said */
+export function spoken(text: string, voice: Voice, sayAs: string | null = null, name: string | null = null): Segment {
+  const seconds = sayAs === null || name === null ? spokenSeconds(text, voice) : spokenSecondsWithName(text, name, sayAs, voice);
+  return { kind: 'spoken', text, sayAs, seconds };
 }
 
 export function direction(text: string): Segment {
@@ -28,7 +31,7 @@ export function direction(text: string): Segment {
  * Takes a script apart into what is said and what is done. Directions stand in double square
  * brackets, `[[pause 3]]` or `[[wait for applause]]`; an empty line begins a new paragraph.
  */
-export function segmentsOf(text: string, wordsPerMinute: number): Segment[] {
+export function segmentsOf(text: string, voice: Voice): Segment[] {
   const segments: Segment[] = [];
   for (const piece of text.split(/(\[\[[^[\]]*\]\])/)) {
     const marked = /^\[\[(.*)\]\]$/s.exec(piece);
@@ -39,7 +42,7 @@ export function segmentsOf(text: string, wordsPerMinute: number): Segment[] {
     }
     for (const paragraph of piece.split(/\n[ \t\r]*\n\s*/)) {
       const words = paragraph.replace(/[ \t\r\f\v]+/g, ' ').replace(/ *\n */g, '\n').trim();
-      if (words !== '') segments.push(spoken(words, wordsPerMinute));
+      if (words !== '') segments.push(spoken(words, voice));
     }
   }
   return segments;

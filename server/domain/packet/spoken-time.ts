@@ -1,53 +1,75 @@
-/** The words a minute an announcer reads in a gym, until they have measured their own. */
-export const DEFAULT_WORDS_PER_MINUTE = 140;
+import { englishSayings } from './said-english.ts';
+import { SPANISH_SAYINGS } from './said-spanish.ts';
+import type { Saying } from './saying.ts';
+import { sayAloud, wordsOf } from './saying.ts';
+import { spanishSyllables } from './spanish-syllables.ts';
+import type { Pronouncing } from './syllables.ts';
+import { BY_RULE, englishSyllables, isKnown } from './syllables.ts';
+import type { Voice } from './voice.ts';
+import { syllablesPerSecond } from './voice.ts';
 
-const SMALL = /^\d{1,2}$/;
+const SAYINGS = new WeakMap<Pronouncing, readonly Saying[]>();
 
-/** Words in a whole number as it is said: 7 is one, 42 two, 350 three, 2026 two pairs. */
-function wordsInNumber(digits: string): number {
-  if (digits.length > 1 && digits.startsWith('0')) return digits.length;
-  if (SMALL.test(digits)) return Number(digits) < 21 || Number(digits) % 10 === 0 ? 1 : 2;
-  if (digits.length === 3) return 2 + (Number(digits) % 100 === 0 ? 0 : wordsInNumber(String(Number(digits) % 100)));
-  if (digits.length === 4) return wordsInNumber(digits.slice(0, 2)) + Math.max(1, wordsInNumber(String(Number(digits.slice(2)))));
-  return digits.length;
-}
-
-function wordsInToken(token: string): number {
-  if (/^\(?\d{3}\)?[-.]\d{3}[-.]\d{4}$/.test(token) || /^\d{3}-\d{4}$/.test(token)) return token.replace(/\D/g, '').length;
-  const money = /^\$(\d{1,3}(?:,\d{3})*|\d+)(?:\.(\d{2}))?$/.exec(token);
-  if (money) {
-    const cents = Number(money[2] ?? '0');
-    return wordsInNumber((money[1] ?? '').replaceAll(',', '')) + 1 + (cents === 0 ? 0 : wordsInNumber(String(cents)) + 1);
-  }
-  const clock = /^(\d{1,2}):(\d{2})$/.exec(token);
-  if (clock) return wordsInNumber(clock[1] ?? '') + (clock[2] === '00' ? 0 : wordsInNumber(String(Number(clock[2]))));
-  const number = /^(\d+)(?:st|nd|rd|th)?$/.exec(token);
-  if (number) return wordsInNumber(number[1] ?? '');
-  if (/^(?:[A-Z]\.){2,}$/.test(token)) return token.length / 2;
-  return token.split(/[-–—/]/).filter((part) => /[\p{L}\p{N}]/u.test(part)).length;
+function sayingsOf(pronouncing: Pronouncing): readonly Saying[] {
+  const { known } = pronouncing;
+  const made = SAYINGS.get(pronouncing) ?? englishSayings(known === null ? null : (word) => known(word) !== null);
+  SAYINGS.set(pronouncing, made);
+  return made;
 }
 
 /**
- * Words that are really said: a phone number is said digit by digit, $19.99 is four words and "dollars
- * and cents" besides, a time is its hour and its minutes.
+ * The words that are really said: a phone number digit by digit, $19.99 as "nineteen dollars and ninety
+ * nine cents", a time as its hour and its minutes, plates and initials letter by letter (as capitals).
  *
  * @source radio copy pages: "555-555-5555 is ten spoken words"
  */
+export function saidWords(text: string, { language, pronouncing }: Pick<Voice, 'language' | 'pronouncing'> = { language: 'en', pronouncing: BY_RULE }): string[] {
+  return wordsOf(sayAloud(text, language === 'es' ? SPANISH_SAYINGS : sayingsOf(pronouncing)));
+}
+
+/** How many words are really said. */
 export function spokenWords(text: string): number {
-  return text
+  return saidWords(text).length;
+}
+
+/** Syllables that are really said. */
+export function spokenSyllables(text: string, voice: Pick<Voice, 'language' | 'pronouncing'>): number {
+  const count = voice.language === 'es' ? spanishSyllables : (word: string) => englishSyllables(word, voice.pronouncing);
+  return saidWords(text, voice).reduce((sum, word) => sum + count(word), 0);
+}
+
+/** Syllables of a respelling: its hyphenated parts, "SO-cheel oh-KON-kwoh" five; a part without a hyphen is a word. */
+export function sayAsSyllables(sayAs: string, voice: Pick<Voice, 'language' | 'pronouncing'>): number {
+  return sayAs
     .split(/\s+/)
-    .map((token) => token.replace(/^[("'“‘]+|[)"'”’,;:!?]+$/g, '').replace(/(?<!\..*)\.$/, ''))
-    .filter((token) => /[\p{L}\p{N}]/u.test(token))
-    .reduce((sum, token) => sum + wordsInToken(token), 0);
+    .reduce((sum, word) => sum + (/\p{L}-\p{L}/u.test(word) ? word.split('-').filter((part) => /\p{L}/u.test(part)).length : spokenSyllables(word, voice)), 0);
+}
+
+/** Seconds of so many syllables at the voice's rate, not rounded. */
+export function secondsOfSyllables(syllables: number, wordsPerMinute: number): number {
+  return syllables / syllablesPerSecond(wordsPerMinute);
+}
+
+/** Up to the next whole second; what lies within a thousandth is not rounded up. */
+const wholeSeconds = (seconds: number): number => Math.max(0, Math.ceil(seconds - 0.001));
+
+/** Whole seconds, rounded up, that a text takes to say. */
+export function spokenSeconds(text: string, voice: Voice): number {
+  return wholeSeconds(secondsOfSyllables(spokenSyllables(text, voice), voice.wordsPerMinute));
+}
+
+/** As `spokenSeconds`, with a name in the text said as its respelling says. */
+export function spokenSecondsWithName(text: string, name: string, sayAs: string, voice: Voice): number {
+  const at = text.indexOf(name);
+  if (at === -1) return spokenSeconds(text, voice);
+  const around = `${text.slice(0, at)} ${text.slice(at + name.length)}`;
+  return wholeSeconds(secondsOfSyllables(spokenSyllables(around, voice) + sayAsSyllables(sayAs, voice), voice.wordsPerMinute));
 }
 
 /**
- * Whole seconds, rounded up, that a text takes to say.
- *
- * @param wordsPerMinute 60 to 240
- * @throws RangeError outside that range
+ * The words of a name or a text that the dictionary does not know, each once, as they are written there:
+ * whoever reads it may stumble. None without a dictionary.
  */
-export function spokenSeconds(text: string, wordsPerMinute: number = DEFAULT_WORDS_PER_MINUTE): number {
-  if (!(wordsPerMinute >= 60 && wordsPerMinute <= 240)) throw new RangeError(`${wordsPerMinute} words a minute is no reading rate`);
-  return Math.ceil((spokenWords(text) * 60) / wordsPerMinute);
+export function wordsNotKnown(text: string, pronouncing: Pronouncing): string[] {
+  return [...new Set(saidWords(text, { language: 'en', pronouncing }).filter((word) => /\p{L}/u.test(word) && !isKnown(word, pronouncing)))];
 }
