@@ -185,6 +185,7 @@ export const REFUSALS = {
   'second-text-incomplete': no(422, 'A second text needs its language, and a second language its text.'),
   'second-language-is-the-first': no(422, 'The second text is in the language of the first. Choose the other one.'),
   'ends-before-it-starts': no(422, 'The last day lies before the first.'),
+  'unknown-person': no(422, 'This person is not of the department.'),
   'unknown-school': no(422, 'There is no such school.'),
   'unknown-venue': no(422, 'There is no such venue.'),
   'unknown-floor': no(422, 'There is no such floor.'),

@@ -1,17 +1,18 @@
+import type { DepartmentView } from '../access/department.dto.ts';
 import { clockAt } from '../domain/instant.ts';
-import { DEFAULT_PACKET_SETTINGS, mentionCueKey, placementCueKey } from '../domain/packet/night-for-packet.ts';
 import type {
-  GameForPacket, MentionForPacket, NextGameForPacket, NightForPacket, PlacementForPacket, TeamForPacket, WordsForPacket,
+  GameForPacket, HonoursForPacket, NextGameForPacket, NightForPacket, PacketSettings, TeamForPacket,
 } from '../domain/packet/night-for-packet.ts';
 import { covers } from '../domain/sponsorship/covered-games.ts';
 import { shownStarts } from '../domain/season/night.ts';
 import type { ShownStart } from '../domain/season/night.ts';
 import type { Sport } from '../domain/season/sport-profile.ts';
 import { usualMinutesOf } from '../domain/season/usual-length.ts';
-import type { CopyToRead } from '../planning/copy-shelf.ts';
-import type { GameRow, LaterGameRow, NightRow, PlacementRow, TeamRow } from './night-rows.ts';
+import type { HonouredRow } from './night-fact-rows.ts';
+import type { GameRow, LaterGameRow, NightRow, PersonRow, TeamRow } from './night-rows.ts';
 import type { NightFacts } from './nights-for-packets.service.ts';
-import { clockWords, dayWords, happeningWords, levelWords, packetWindow, presentedBy } from './words-for-packet.ts';
+import { mentionForPacket, placementForPacket } from './reads-for-packet.ts';
+import { clockWords, dayWords, levelWords } from './words-for-packet.ts';
 
 /** One night out of the facts of several, as its packet is composed from. */
 export function nightForPacket(night: NightRow, facts: NightFacts): NightForPacket {
@@ -21,26 +22,51 @@ export function nightForPacket(night: NightRow, facts: NightFacts): NightForPack
   const main = games.find(({ game }) => game.level === 'varsity') ?? games.at(-1);
   const ours = main ? ourTeam(facts.teams.filter((team) => team.gameId === main.game.id)) : null;
   const later = facts.later.filter((game) => game.teamId === ours?.teamId && game.playedOn > night.heldOn);
-  const { venueName, venueSayAs, floorName, exitsText, defibrillatorPlace, evacuationText, weatherText, injuryText, threatText } = night;
+  const { venueId, venueName, venueSayAs, floorName, exitsText, defibrillatorPlace, evacuationText, weatherText, injuryText, threatText } = night;
   return {
     nightId: night.id,
     departmentName: department.name,
     heldOn: night.heldOn,
     dayText: dayWords(night.heldOn, department.locale),
     title: night.title,
-    venue: { name: venueName, sayAs: venueSayAs, floorName, exitsText, defibrillatorPlace, evacuationText, weatherText, injuryText, threatText },
+    venue: { venueId, name: venueName, sayAs: venueSayAs, floorName, exitsText, defibrillatorPlace, evacuationText, weatherText, injuryText, threatText },
     games: games.map(({ game, start }) => gameForPacket(game, start, night, facts)),
-    people: people.map(({ role, name, sayAs, arrivesAt }) => ({ role, name, sayAs, arrivesText: arrivesAt === null ? null : clockWords(arrivesAt, department.zone) })),
+    people: people.map(({ role, name, sayAs, arrivesAt, note }) => ({ role, name, sayAs, note, arrivesText: arrivesAt === null ? null : clockWords(arrivesAt, department.zone) })),
     nextGame: nextGame(later[0], facts),
     nextHomeGame: nextGame(later.find((game) => game.isHome), facts),
-    settings: {
-      ...DEFAULT_PACKET_SETTINGS,
-      prayer: department.settings.prayerOn,
-      foulCountsRead: department.settings.foulCountsRead,
-      bankShotMention: department.settings.bankShotMention,
-      anthem: people.some((person) => person.role === 'singer') ? 'sung' : 'played',
-    },
+    honours: honoursOf(facts.honours.filter((row) => row.nightId === night.id)),
+    issuedNumber: facts.issued.find((issue) => issue.nightId === night.id)?.number ?? null,
+    settings: settingsFor(night, people, department),
   };
+}
+
+/** What the night says for itself goes before what the department usually does. */
+function settingsFor(night: NightRow, people: readonly PersonRow[], { settings }: DepartmentView): PacketSettings {
+  const has = (role: string): boolean => people.some((person) => person.role === role);
+  const announcer = people.find((person) => person.role === 'announcer');
+  return {
+    prayer: settings.prayerOn,
+    foulCountsRead: settings.foulCountsRead,
+    bankShotMention: settings.bankShotMention,
+    anthem: night.anthemForm ?? (has('singer') ? 'sung' : settings.anthemForm),
+    flag: night.flagForm ?? (has('colourGuard') ? 'colourGuard' : settings.flagForm),
+    officialsIntroduced: settings.officialsIntroduced,
+    paper: settings.paper,
+    halftimeSeconds: night.halftimeSeconds,
+    timeOutsReliedOn: settings.timeOutsReliedOn,
+    wordsPerMinute: announcer?.wordsPerMinute ?? settings.wordsPerMinute,
+    state: settings.state,
+    schoolDayEndsAt: settings.schoolDayEndsAt,
+  };
+}
+
+function honoursOf(rows: readonly HonouredRow[]): HonoursForPacket[] {
+  return [...new Set(rows.map((row) => row.honoursListId))].map((id) => {
+    const own = rows.filter((row) => row.honoursListId === id);
+    const { honoursListId, title, kind, window, secondsEach, openingText } = own[0]!;
+    const students = own.flatMap(({ playerId, name, sayAs, announce, escorts, line }) => (playerId === null ? [] : [{ playerId, name, sayAs, announce, escorts, line }]));
+    return { honoursListId, title, kind, window, secondsEach, openingText, students };
+  });
 }
 
 function inOrder(games: readonly GameRow[], zone: string): { game: GameRow; start: ShownStart }[] {
@@ -74,18 +100,12 @@ function gameForPacket(game: GameRow, start: ShownStart, night: NightRow, facts:
     level: levelWords(game.level),
     startsText: start.words,
     startsClock: start.floating ? null : start.clock,
+    owners: { windowsOwnedBy: game.windowsOwnedBy, windowOwners: game.windowOwners },
+    movedSinceIssue: facts.issued.some((issue) => issue.nightId === night.id && issue.movedGameIds.includes(game.id)),
     home: teamForPacket(home, 'Home', facts),
     visitors: teamForPacket(visitors, 'Visitors', facts),
     placements: facts.placements.filter((one) => one.nightId === night.id && one.gameId === game.id).map((one) => placementForPacket(one, night, facts)),
-    mentions: facts.mentions
-      .filter((one) => covers(one, covered))
-      .map((one): MentionForPacket => ({
-        ...wordsOf(one, facts.shelf.choose({ ...one, day: night.heldOn, gameId: game.id })),
-        cueKey: mentionCueKey(game.id, one.id),
-        commitmentId: one.id,
-        occurrence: happeningWords(one.occurrence ?? 'bankShot'),
-        whose: one.whose,
-      })),
+    mentions: facts.mentions.filter((one) => covers(one, covered)).map((one) => mentionForPacket(one, game.id, night, facts)),
   };
 }
 
@@ -97,37 +117,6 @@ function teamForPacket(team: TeamRow | undefined, side: string, facts: NightFact
   const { teamId, schoolName, shortName, nickname, sayAs, firstColour, secondColour, headCoach, headCoachSayAs } = team;
   const roster = (facts.players.get(teamId) ?? []).map(({ teamId: _, ...player }) => player);
   return { teamId, schoolName, shortName, nickname, sayAs, firstColour, secondColour, headCoach, headCoachSayAs, roster };
-}
-
-function placementForPacket(row: PlacementRow, night: NightRow, facts: NightFacts): PlacementForPacket {
-  const window = packetWindow(row.windowKey);
-  return {
-    ...wordsOf(row, facts.shelf.choose({ ...row, day: night.heldOn, preferred: row.copyVersionId })),
-    cueKey: placementCueKey(row.gameId, row.windowKey, row.place),
-    placementId: row.id,
-    window,
-    windowKey: row.windowKey.replace(/^timeout/, 'timeOut'),
-    place: row.place,
-    presents: presentedBy(row.readKindName, window),
-  };
-}
-
-type Read = Pick<PlacementRow, 'sponsorName' | 'sponsorSayAs' | 'readKindName' | 'defaultSeconds'>;
-
-function wordsOf({ sponsorName, sponsorSayAs, readKindName, defaultSeconds }: Read, copy: CopyToRead): Omit<WordsForPacket, 'cueKey'> {
-  return {
-    sponsorName,
-    sponsorSayAs,
-    readKind: readKindName,
-    copyText: copy.text,
-    copyVersion: copy.number,
-    copyLanguage: copy.language,
-    copySecondLanguage: copy.secondLanguage,
-    copySecondText: copy.secondText,
-    isApproved: copy.isApproved,
-    fallbackText: copy.fallbackText,
-    seconds: defaultSeconds,
-  };
 }
 
 function nextGame(game: LaterGameRow | undefined, { department }: NightFacts): NextGameForPacket | null {

@@ -2,6 +2,7 @@ import type { Day } from '../domain/day.ts';
 import type { Instant } from '../domain/instant.ts';
 import type { Announce } from '../domain/packet/night-for-packet.ts';
 import type { GameClass, GameStatus, Level } from '../domain/season/game.ts';
+import type { GameOwners, WindowOwner } from '../domain/season/sport-profile.ts';
 
 /** Rows that packets of several nights are made of; `$2` is the list of ids each statement asks for. */
 
@@ -9,6 +10,10 @@ export interface NightRow {
   id: string;
   heldOn: Day;
   title: string | null;
+  anthemForm: 'sung' | 'played' | null;
+  flagForm: 'colourGuard' | 'inPlace' | null;
+  halftimeSeconds: number | null;
+  venueId: string;
   venueName: string;
   venueSayAs: string | null;
   floorName: string | null;
@@ -20,7 +25,8 @@ export interface NightRow {
   threatText: string | null;
 }
 
-export const NIGHTS = `select night.id, night.held_on as "heldOn", night.title, venue.name as "venueName", venue.say_as as "venueSayAs", floor.name as "floorName",
+export const NIGHTS = `select night.id, night.held_on as "heldOn", night.title, night.anthem_form as "anthemForm", night.flag_form as "flagForm",
+    night.halftime_seconds as "halftimeSeconds", venue.id as "venueId", venue.name as "venueName", venue.say_as as "venueSayAs", floor.name as "floorName",
     venue.exits_text as "exitsText", venue.defibrillator_place as "defibrillatorPlace", venue.evacuation_text as "evacuationText",
     venue.weather_text as "weatherText", venue.injury_text as "injuryText", venue.threat_text as "threatText"
   from night join venue on venue.department_id = night.department_id and venue.id = night.venue_id
@@ -41,11 +47,14 @@ export interface GameRow {
   startsAfterMinutes: number | null;
   playedOn: Day;
   movedFromOn: Day | null;
+  windowsOwnedBy: WindowOwner;
+  windowOwners: GameOwners['windowOwners'];
 }
 
 export const GAMES = `select game_night.night_id as "nightId", game.id, game_night.place, game.sport, game.level, game.class, game.status, game.announced,
     game.starts_at as "startsAt", game.starts_after_game_id as "startsAfterGameId", game.starts_after_minutes as "startsAfterMinutes",
-    game.played_on as "playedOn", game.moved_from_on as "movedFromOn"
+    game.played_on as "playedOn", game.moved_from_on as "movedFromOn",
+    game.windows_owned_by as "windowsOwnedBy", game.window_owners as "windowOwners"
   from game_night join game on game.department_id = game_night.department_id and game.id = game_night.game_id
   where game_night.department_id = $1 and game_night.night_id = any($2::uuid[]) and game.announced and game.status not in ('cancelled', 'postponed')
   order by game_night.place, game.starts_at nulls last, game.id`;
@@ -99,6 +108,7 @@ export interface PlacementRow {
   windowKey: string;
   place: number;
   copyVersionId: string | null;
+  commitmentId: string;
   sponsorId: string;
   sponsorName: string;
   sponsorSayAs: string | null;
@@ -108,7 +118,7 @@ export interface PlacementRow {
 }
 
 export const PLACEMENTS = `select placement.id, placement.night_id as "nightId", placement.game_id as "gameId", placement.window_key as "windowKey", placement.place,
-    placement.copy_version_id as "copyVersionId", sponsor.id as "sponsorId", sponsor.name as "sponsorName", sponsor.say_as as "sponsorSayAs",
+    placement.copy_version_id as "copyVersionId", placement.commitment_id as "commitmentId", sponsor.id as "sponsorId", sponsor.name as "sponsorName", sponsor.say_as as "sponsorSayAs",
     read_kind.id as "readKindId", read_kind.name as "readKindName", read_kind.default_seconds as "defaultSeconds"
   from placement join commitment on commitment.department_id = placement.department_id and commitment.id = placement.commitment_id
   join contract on contract.department_id = commitment.department_id and contract.id = commitment.contract_id
@@ -122,11 +132,15 @@ export interface PersonRow {
   name: string;
   sayAs: string | null;
   arrivesAt: Instant | null;
+  note: string | null;
+  /** the rate they measured themselves, where they are of the department */
+  wordsPerMinute: number | null;
 }
 
-export const PEOPLE = `select night_id as "nightId", role, name, say_as as "sayAs", arrives_at as "arrivesAt" from person_of_night
-  where department_id = $1 and night_id = any($2::uuid[])
-  order by array_position(array['announcer','spotter','scorer','clock','singer','colourGuard','presenter','honouree','official','other'], role), name, id`;
+export const PEOPLE = `select person_of_night.night_id as "nightId", role, name, say_as as "sayAs", arrives_at as "arrivesAt", note, membership.words_per_minute as "wordsPerMinute"
+  from person_of_night left join membership on membership.department_id = $1 and membership.person_id = person_of_night.person_id
+  where person_of_night.department_id = $1 and person_of_night.night_id = any($2::uuid[])
+  order by array_position(array['announcer','spotter','scorer','clock','singer','colourGuard','presenter','honouree','official','other'], role), name, person_of_night.id`;
 
 export interface LaterGameRow {
   id: string;

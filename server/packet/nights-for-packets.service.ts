@@ -8,6 +8,8 @@ import { CopyShelves } from '../planning/copy-shelf.service.ts';
 import type { CopyShelf } from '../planning/copy-shelf.ts';
 import { SignedCommitments } from '../planning/signed-commitments.service.ts';
 import type { SignedCommitment } from '../planning/signed-commitments.service.ts';
+import { COMMITMENT_FACTS, HONOURS, ISSUED } from './night-fact-rows.ts';
+import type { CommitmentFactsRow, HonouredRow, IssuedRow } from './night-fact-rows.ts';
 import { nightForPacket } from './night-for-packet.ts';
 import { GAMES, LATER_GAMES, NIGHTS, PEOPLE, PLACEMENTS, PLAYERS, TEAMS } from './night-rows.ts';
 import type { GameRow, LaterGameRow, NightRow, PersonRow, PlacementRow, PlayerRow, TeamRow } from './night-rows.ts';
@@ -20,6 +22,9 @@ export interface NightFacts {
   players: ReadonlyMap<string, readonly PlayerRow[]>;
   placements: readonly PlacementRow[];
   mentions: readonly SignedCommitment[];
+  commitments: ReadonlyMap<string, CommitmentFactsRow>;
+  honours: readonly HonouredRow[];
+  issued: readonly IssuedRow[];
   shelf: CopyShelf;
   people: readonly PersonRow[];
   later: readonly LaterGameRow[];
@@ -54,10 +59,17 @@ export class NightsForPackets {
     const people = await this.work.sql<PersonRow>(PEOPLE, [ids]);
     const days = games.map((game) => game.movedFromOn ?? game.playedOn).sort();
     const mentions = days.length === 0 ? [] : await this.commitments.onOccurrence(days[0]!, days.at(-1)!);
+    const commitmentIds = [...placements.map((one) => one.commitmentId), ...mentions.map((one) => one.id)];
+    const commitments = await this.work.sql<CommitmentFactsRow>(COMMITMENT_FACTS, [[...new Set(commitmentIds)]]);
+    const honours = await this.work.sql<HonouredRow>(HONOURS, [ids]);
+    const issued = await this.work.sql<IssuedRow>(ISSUED, [ids]);
     const shelf = await this.shelves.of([...placements, ...mentions].map((one) => one.sponsorId), games.map((game) => game.id));
     const first = nights.map((night) => night.heldOn).sort()[0] as Day;
     const later = await this.work.sql<LaterGameRow>(LATER_GAMES, [teams.filter((team) => team.isOurs).map((team) => team.teamId), first]);
-    return { department, games, teams, players: byTeam(players), placements, mentions, shelf, people, later };
+    return {
+      department, games, teams, players: byTeam(players), placements, mentions, shelf, people, later, honours, issued,
+      commitments: new Map(commitments.map((one) => [one.commitmentId, one])),
+    };
   }
 }
 

@@ -23,6 +23,9 @@ export interface ShelfRow {
 
 /** The words for one read on one day; without a version the neutral line is all there is. */
 export interface CopyToRead {
+  readonly copyId: string | null;
+  /** a newer version of the same copy that waits for its approval */
+  readonly waitingNumber: number | null;
   readonly versionId: string | null;
   readonly number: number | null;
   readonly text: string | null;
@@ -44,7 +47,7 @@ export interface ReadToWord {
 }
 
 const NOTHING: CopyToRead = {
-  ...{ versionId: null, number: null, text: null, language: 'en', secondLanguage: null, secondText: null, isApproved: false, fallbackText: null },
+  ...{ copyId: null, waitingNumber: null, versionId: null, number: null, text: null, language: 'en', secondLanguage: null, secondText: null, isApproved: false, fallbackText: null },
 };
 
 /** The copy of some sponsors, loaded once and asked often. */
@@ -68,10 +71,12 @@ export class CopyShelf {
     const usable = newestOfEachCopy(live.filter((row) => row.isApproved && (row.startsOn ?? day) <= day && (row.endsOn ?? day) >= day));
     const copyId = own.find((row) => row.versionId === preferred)?.copyId;
     const best = usable.find((row) => row.copyId === copyId && !row.rotates) ?? this.onTurn(usable, gameId) ?? usable[0];
-    if (best) return toRead(best, true);
+    const newer = live.find((row) => row.copyId === best?.copyId && !row.isApproved && row.number > best.number);
+    if (best) return toRead(best, true, newer?.number ?? null);
     const waiting = live.find((row) => !row.isApproved && row.versionId !== null);
-    if (waiting) return toRead(waiting, false);
-    return { ...NOTHING, fallbackText: (live[0] ?? own[0])?.fallbackText ?? null };
+    if (waiting) return toRead(waiting, false, null);
+    const first = live[0] ?? own[0];
+    return { ...NOTHING, copyId: first?.copyId ?? null, fallbackText: first?.fallbackText ?? null };
   }
 
   /** The approved version in use, for a new placement. */
@@ -91,7 +96,7 @@ function newestOfEachCopy(rows: readonly ShelfRow[]): ShelfRow[] {
   return rows.filter((row, place) => rows.findIndex((other) => other.copyId === row.copyId) === place);
 }
 
-function toRead(row: ShelfRow, isApproved: boolean): CopyToRead {
-  const { versionId, number, text, language, secondLanguage, secondText, fallbackText } = row;
-  return { versionId, number, text, language, secondLanguage, secondText, isApproved, fallbackText };
+function toRead(row: ShelfRow, isApproved: boolean, waitingNumber: number | null): CopyToRead {
+  const { copyId, versionId, number, text, language, secondLanguage, secondText, fallbackText } = row;
+  return { copyId, waitingNumber, versionId, number, text, language, secondLanguage, secondText, isApproved, fallbackText };
 }

@@ -1,7 +1,7 @@
 import type { Day } from '../domain/day.ts';
 import type { Instant } from '../domain/instant.ts';
 import type { GameStatus, Level } from '../domain/season/game.ts';
-import { ChoiceField, DayField, IdField, InstantField, ListOf, OptionalTextField, TextField } from '../platform/http/fields.ts';
+import { ChoiceField, CountField, DayField, IdField, InstantField, ListOf, OptionalTextField, TextField } from '../platform/http/fields.ts';
 import { ListQuery } from '../platform/http/lists.ts';
 
 export const ROLES_OF_NIGHT = [
@@ -21,16 +21,29 @@ export type RoleOfNight = (typeof ROLES_OF_NIGHT)[number];
 export const NIGHT_STATES = ['open', 'signedOff'] as const;
 export type NightState = (typeof NIGHT_STATES)[number];
 
+export const ANTHEM_FORMS = ['sung', 'played'] as const;
+export type AnthemForm = (typeof ANTHEM_FORMS)[number];
+
+export const FLAG_FORMS = ['colourGuard', 'inPlace'] as const;
+export type FlagForm = (typeof FLAG_FORMS)[number];
+
 export class ChangeNightDto {
   @OptionalTextField(120) title?: string | null;
   @InstantField({ optional: true, nullable: true }) doorsAt?: Instant | null;
   @OptionalTextField(1000) note?: string | null;
   @IdField({ optional: true }) venueId?: string;
   @IdField({ optional: true, nullable: true }) floorId?: string | null;
+  /** null for what the department usually does */
+  @ChoiceField(ANTHEM_FORMS, { optional: true, nullable: true }) anthemForm?: AnthemForm | null;
+  @ChoiceField(FLAG_FORMS, { optional: true, nullable: true }) flagForm?: FlagForm | null;
+  /** null for what the sport's profile says */
+  @CountField(60, 3600, { optional: true, nullable: true }) halftimeSeconds?: number | null;
 }
 
 export class PersonOfNightDto {
   @ChoiceField(ROLES_OF_NIGHT) role: RoleOfNight;
+  /** one of the department's people, or null for somebody who only comes tonight */
+  @IdField({ optional: true, nullable: true }) personId?: string | null;
   @TextField(1, 120) name: string;
   @OptionalTextField(120) sayAs?: string | null;
   @InstantField({ optional: true, nullable: true }) arrivesAt?: Instant | null;
@@ -59,6 +72,7 @@ export interface GameOfNightView {
 export interface PersonOfNightView {
   id: string;
   role: RoleOfNight;
+  personId: string | null;
   name: string;
   sayAs: string | null;
   arrivesAt: Instant | null;
@@ -77,6 +91,9 @@ export interface NightView {
   ownTitle: string | null;
   doorsAt: Instant | null;
   note: string | null;
+  anthemForm: AnthemForm | null;
+  flagForm: FlagForm | null;
+  halftimeSeconds: number | null;
   state: NightState;
   games: GameOfNightView[];
   /** the number of the latest issue, or null */

@@ -16,7 +16,8 @@ import { Venue } from './venue.entity.ts';
 
 const IS_SIGNED_OFF = 'exists (select 1 from sign_off where sign_off.department_id = $1 and sign_off.night_id = night.id)';
 const VIEW = `night.id, night.held_on as "heldOn", night.venue_id as "venueId", venue.name as "venueName", night.floor_id as "floorId", floor.name as "floorName",
-  night.title as "ownTitle", night.doors_at as "doorsAt", night.note, night.version,
+  night.title as "ownTitle", night.doors_at as "doorsAt", night.note,
+  night.anthem_form as "anthemForm", night.flag_form as "flagForm", night.halftime_seconds as "halftimeSeconds", night.version,
   case when ${IS_SIGNED_OFF} then 'signedOff' else 'open' end as state,
   (select max(number) from packet_issue where packet_issue.department_id = $1 and packet_issue.night_id = night.id) as "packetIssued",
   (select count(*) from placement where placement.department_id = $1 and placement.night_id = night.id) as "placementCount",
@@ -54,7 +55,7 @@ export class NightService {
     const [view] = await this.views(rows);
     if (!view) return refuse('not-found');
     const people = await this.work.find(PersonOfNight, { nightId: id }, { order: { id: 'ASC' } });
-    return { ...view, people: people.map(({ id: personId, role, name, sayAs, arrivesAt, note }) => ({ id: personId, role, name, sayAs, arrivesAt, note })) };
+    return { ...view, people: people.map(({ departmentId: _, nightId: __, version: ___, ...person }) => person) };
   }
 
   async change(id: string, version: number, form: ChangeNightDto): Promise<NightView> {
@@ -71,10 +72,18 @@ export class NightService {
 
   async putPeople(id: string, version: number, people: readonly PersonOfNightDto[]): Promise<NightView> {
     await this.work.one(Night, id);
+    await this.refuseStrangers(people.flatMap(({ personId }) => personId ?? []));
     await this.work.update(Night, id, version, {});
     await this.work.remove(PersonOfNight, { nightId: id });
     await this.work.insert(PersonOfNight, people.map((person) => ({ ...person, nightId: id })));
     return this.one(id);
+  }
+
+  private async refuseStrangers(personIds: readonly string[]): Promise<void> {
+    if (personIds.length === 0) return;
+    const wanted = [...new Set(personIds)];
+    const [here] = await this.work.sql<{ total: number }>('select count(*) as total from membership where department_id = $1 and person_id = any($2::uuid[])', [wanted]);
+    if (Number(here?.total ?? 0) < wanted.length) refuse('unknown-person');
   }
 
   private async views(rows: readonly Row[]): Promise<NightView[]> {

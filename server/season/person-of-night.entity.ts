@@ -9,6 +9,7 @@ export class PersonOfNight {
   @IdColumn() id: string;
   @RefColumn() nightId: string;
   @TextColumn() role: RoleOfNight;
+  @RefColumn({ nullable: true }) personId: string | null;
   @TextColumn() name: string;
   @TextColumn({ nullable: true }) sayAs: string | null;
   @InstantColumn({ nullable: true }) arrivesAt: Instant | null;
