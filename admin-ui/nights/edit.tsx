@@ -1,10 +1,12 @@
-import { useRecordContext } from 'react-admin';
+import { NumberInput, useRecordContext } from 'react-admin';
 import { dayText } from '../format/day.ts';
 import { FormGrid } from '../forms/form-grid.tsx';
 import { EditPage } from '../forms/record-form.tsx';
+import { ChoiceInput } from '../inputs/choice-input.tsx';
 import { ClockInput } from '../inputs/clock-input.tsx';
 import { PickInput } from '../inputs/pick-input.tsx';
 import { WordsInput } from '../inputs/words-input.tsx';
+import { ANTHEM_FORMS, FLAG_FORMS } from '../words/choices.ts';
 import type { Night } from './types.ts';
 
 function Fields() {
@@ -16,6 +18,20 @@ function Fields() {
       <FormGrid>
         <PickInput source="venueId" reference="venues" label="Venue" required />
         <ClockInput source="doorsAt" label="Doors open" onDay={night.heldOn} />
+      </FormGrid>
+      <FormGrid>
+        <ChoiceInput source="anthemForm" label="The anthem tonight" choices={ANTHEM_FORMS} helperText="Leave it for what the department usually does" />
+        <ChoiceInput source="flagForm" label="The flag tonight" choices={FLAG_FORMS} helperText="Leave it for what the department usually does" />
+        <NumberInput
+          source="halftimeSeconds"
+          label="Minutes of halftime"
+          min={1}
+          max={60}
+          step={0.5}
+          format={(seconds: number | null) => (seconds === null || seconds === undefined ? '' : seconds / 60)}
+          parse={(minutes: string) => (minutes === '' ? null : Math.round(Number(minutes) * 60))}
+          helperText="Only where it is not the usual length"
+        />
       </FormGrid>
       <WordsInput source="note" label="Note for the table" longest={1000} lines={3} />
     </>

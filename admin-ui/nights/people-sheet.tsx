@@ -1,6 +1,6 @@
 import { Box, Button } from '@mui/material';
 import { useState } from 'react';
-import { ArrayInput, Form, SaveButton, SimpleFormIterator } from 'react-admin';
+import { ArrayInput, Form, SaveButton, SimpleFormIterator, useGetList } from 'react-admin';
 import { AddRow } from '../forms/add-row.tsx';
 import { RemoveRow } from '../forms/remove-row.tsx';
 import { only } from '../api/changes.ts';
@@ -13,15 +13,19 @@ import { ClockInput } from '../inputs/clock-input.tsx';
 import { WordsInput } from '../inputs/words-input.tsx';
 import { EmptyList } from '../lists/empty-list.tsx';
 import { Rows } from '../lists/rows.tsx';
+import type { Person } from '../people/types.ts';
 import { iMay } from '../session/rights.ts';
 import { Section } from '../show/section.tsx';
 import { NIGHT_ROLE_WORDS, NIGHT_ROLES, wordFor } from '../words/choices.ts';
+import { PersonPick } from './person-pick.tsx';
 import type { Night, PersonOfNight } from './types.ts';
 
 function PeopleForm({ night, onDone }: { night: Night; onDone: () => void }) {
   const { send, sending } = useSend();
+  const mayPick = iMay('people', 'list');
+  const { data: department = [] } = useGetList<Person>('people', { pagination: { page: 1, perPage: 100 }, sort: { field: 'name', order: 'ASC' } }, { enabled: mayPick });
   const submit = async (values: object) => {
-    const people = ((values as { people?: PersonOfNight[] }).people ?? []).map((one) => only(one, 'role', 'name', 'sayAs', 'arrivesAt', 'note'));
+    const people = ((values as { people?: PersonOfNight[] }).people ?? []).map((one) => ({ ...only(one, 'role', 'name', 'sayAs', 'arrivesAt', 'note'), personId: one.personId || null }));
     const { errors } = await send(`/nights/${night.id}/people`, { method: 'PUT', body: { people }, version: night.version }, 'The people of the night are saved.');
     if (!errors) onDone();
     return errors;
@@ -31,6 +35,7 @@ function PeopleForm({ night, onDone }: { night: Night; onDone: () => void }) {
       <ArrayInput source="people" label={false} helperText={false}>
         <SimpleFormIterator addButton={<AddRow label="Add a person" />} removeButton={<RemoveRow label="Take out" />} inline disableReordering fullWidth>
           <Box sx={{ flex: '1 1 150px' }}><ChoiceInput source="role" label="Does what" choices={NIGHT_ROLES} required /></Box>
+          {mayPick && <Box sx={{ flex: '1 1 170px' }}><PersonPick people={department} /></Box>}
           <Box sx={{ flex: '2 1 180px' }}><WordsInput source="name" label="Name" longest={120} required /></Box>
           <Box sx={{ flex: '2 1 150px' }}><WordsInput source="sayAs" label="Say it as" longest={120} /></Box>
           <Box sx={{ flex: '1 1 120px' }}><ClockInput source="arrivesAt" label="Arrives at" onDay={night.heldOn} /></Box>

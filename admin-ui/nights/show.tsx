@@ -6,6 +6,7 @@ import { Section } from '../show/section.tsx';
 import { ShowPage } from '../show/show-page.tsx';
 import { iMay } from '../session/rights.ts';
 import { Go } from '../fields/go.tsx';
+import { ANTHEM_FORM_WORDS, FLAG_FORM_WORDS, wordFor } from '../words/choices.ts';
 import { gameOfNight } from './game-words.ts';
 import { LogSheet } from './log/log-sheet.tsx';
 import { SignOffSheet } from './log/sign-off-sheet.tsx';
@@ -23,6 +24,8 @@ function Head({ night }: { night: Night }) {
           ['Where', [night.venueName, night.floorName].filter(Boolean).join(', ')],
           ['Doors', night.doorsAt && clockText(night.doorsAt)],
           ['Games', night.games.map((game) => <div key={game.id}><Go resource="games" id={game.id}>{gameOfNight(game)}</Go>, {game.startsAtShown || 'no hour yet'}</div>)],
+          ['Anthem', [night.anthemForm && wordFor(ANTHEM_FORM_WORDS, night.anthemForm), night.flagForm && wordFor(FLAG_FORM_WORDS, night.flagForm).toLowerCase()].filter(Boolean).join(', ')],
+          ['Halftime', night.halftimeSeconds && `${night.halftimeSeconds / 60} minutes`],
           ['Packet', <PacketState key="packet" night={night} />],
           ['Note', night.note],
         ]}

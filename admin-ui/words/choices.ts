@@ -44,6 +44,8 @@ export const NIGHT_ROLE_WORDS: Record<string, string> = {
   announcer: 'Announcer', spotter: 'Spotter', scorer: 'Official scorer', clock: 'Clock', singer: 'Singer', colourGuard: 'Colour guard',
   presenter: 'Presenter', honouree: 'Honouree', official: 'Official', other: 'Other',
 };
+export const ANTHEM_FORM_WORDS: Record<string, string> = { sung: 'Sung', played: 'Played' };
+export const FLAG_FORM_WORDS: Record<string, string> = { colourGuard: 'Presented by a color guard', inPlace: 'In its place already' };
 export const ROLE_WORDS: Record<string, string> = { director: 'Athletic director', bookkeeper: 'Bookkeeper', announcer: 'Announcer' };
 export const OUTCOME_WORDS: Record<string, string> = { given: 'Given', cutShort: 'Cut short', notRead: 'Not read' };
 export const WINDOW_WORDS: Record<string, string> = {
@@ -73,6 +75,8 @@ export const METHODS = choices(METHOD_WORDS);
 export const LANGUAGES = choices(LANGUAGE_WORDS);
 export const NIGHT_STATES = choices(NIGHT_STATE_WORDS);
 export const NIGHT_ROLES = choices(NIGHT_ROLE_WORDS);
+export const ANTHEM_FORMS = choices(ANTHEM_FORM_WORDS);
+export const FLAG_FORMS = choices(FLAG_FORM_WORDS);
 export const ROLES = choices(ROLE_WORDS);
 export const NOT_READ_REASONS = choices(NOT_READ_WORDS);
 

@@ -28,7 +28,7 @@ export class ScriptService {
   async library(): Promise<{ sport: string | null; script: Script }[]> {
     return (await this.all()).map(({ id, sport, moment, title, language, text, variant, secondLanguage, secondText, isOn, place, isDefault }) => {
       const known = isDefault ? this.defaults().find((row) => row.id === id)?.key : undefined;
-      return { sport, script: { key: known ?? keyOf(moment, title, id), moment, title, language, text, variant, secondLanguage, secondText, isOn, place } };
+      return { sport, script: { key: known ?? keyOf(moment, title, id), scriptId: id, moment, title, language, text, variant, secondLanguage, secondText, isOn, place } };
     });
   }
 

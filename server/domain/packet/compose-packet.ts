@@ -16,6 +16,7 @@ import { runOfShow } from './run-of-show.ts';
 import type { Render, Script } from './script.ts';
 import type { Pronouncing } from './syllables.ts';
 import { BY_RULE } from './syllables.ts';
+import { wordsNotKnown } from './spoken-time.ts';
 import { tableCard } from './table-card.ts';
 import { mainGameOf, variablesOf } from './variables-of-night.ts';
 import { voiceAt } from './voice.ts';
@@ -57,8 +58,11 @@ function placed(night: NightForPacket, cues: readonly Cue[]): Cue[] {
   }));
 }
 
-/** Where nobody can look a name up, what has other letters than English is taken for unknown. */
-const NOT_PLAIN_ENGLISH = (name: string): readonly string[] => name.split(/\s+/).filter((word) => /[^\p{ASCII}]/u.test(word));
+/** Where no dictionary is at hand, what has other letters than English is taken for unknown. */
+function unknownIn(pronouncing: Pronouncing): (name: string) => readonly string[] {
+  if (pronouncing.known !== null) return (name) => wordsNotKnown(name, pronouncing);
+  return (name) => name.split(/\s+/).filter((word) => /[^\p{ASCII}]/u.test(word));
+}
 
 function finished(night: NightForPacket, builder: CueBuilder): Packet {
   const names = namesNotUsed(night);
@@ -68,7 +72,7 @@ function finished(night: NightForPacket, builder: CueBuilder): Packet {
   const windows = windowLoads(night, cues);
   const clean = withoutNamesAnywhere(open(night, cues, windows), names, (text) => redacted.push({ cue: null, text, scriptId: null }));
   const { broken, empty } = builder;
-  const gaps = findGaps({ night, cues, windows, broken, empty, redacted, wordsNotKnown: NOT_PLAIN_ENGLISH });
+  const gaps = findGaps({ night, cues, windows, broken, empty, redacted, wordsNotKnown: unknownIn(builder.voice.pronouncing) });
   return { ...clean, readiness: withoutNamesAnywhere(gaps, names, () => undefined) };
 }
 

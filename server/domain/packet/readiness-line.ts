@@ -27,3 +27,10 @@ export function someOf(names: readonly string[], most = 6): string {
   const left = names.length - shown.length;
   return left > 0 ? `${shown.join(', ')} and ${left} more` : shown.join(', ');
 }
+
+/** The page that mends a line: `/nights/…/show?tab=people`, a form, or the list where nothing is there yet. */
+export function addressOf({ resource, id, tab }: Pick<ReadinessLine, 'resource' | 'id' | 'tab'>): string {
+  if (id === null) return `/${resource}`;
+  if (tab === 'edit') return `/${resource}/${id}`;
+  return `/${resource}/${id}/show${tab === null ? '' : `?tab=${tab}`}`;
+}

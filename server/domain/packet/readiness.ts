@@ -59,13 +59,6 @@ export function findGaps(looked: Looked): ReadinessLine[] {
   return once.sort((one, other) => (one.grade === other.grade ? 0 : one.grade === 'mustFix' ? -1 : 1));
 }
 
-/** The page that mends a line: `/nights/…/show?tab=people`, a form, or the list where nothing is there yet. */
-export function addressOf({ resource, id, tab }: Pick<ReadinessLine, 'resource' | 'id' | 'tab'>): string {
-  if (id === null) return `/${resource}`;
-  if (tab === 'edit') return `/${resource}/${id}`;
-  return `/${resource}/${id}/show${tab === null ? '' : `?tab=${tab}`}`;
-}
-
 /** The lines of "before you print", what must be fixed first. Empty means: print. */
 export function readinessOf(packet: Packet): readonly ReadinessLine[] {
   return packet.readiness;
