@@ -110,6 +110,15 @@ alter table link
   add column label text,
   add column made_by_person_id uuid,
   add column made_at timestamptz(3);
+create index link_subject on link (department_id, kind, subject_id);
+
+-- What a token opens, while it does: before anybody is signed in there is no department to ask in. An unknown, a revoked and an expired link answer alike.
+create function link_of(token text) returns table (id uuid, department_id uuid, kind text, subject_id uuid, pin_hash text, expires_at timestamptz) language plpgsql as $$
+begin
+  perform set_config('app.link_hash', token, true);
+  return query select link.id, link.department_id, link.kind, link.subject_id, link.pin_hash, link.expires_at from link
+    where link.token_hash = token and link.revoked_at is null and link.not_before_at <= now() and link.expires_at > now();
+end $$;
 
 -- Which block of the packet stands on which page of this issue, and in which issue that page last changed.
 alter table packet_issue

@@ -17,10 +17,30 @@ export function sessionToken(request: FastifyRequest, config: Config): string | 
   return request.cookies[cookieName(request, config)] ?? null;
 }
 
+/** Beside the session's, so that a director may open a sponsor's link without signing out. */
+export function linkCookieName(request: FastifyRequest, config: Config): string {
+  return `${cookieName(request, config)}-link`;
+}
+
+export function linkCookie(request: FastifyRequest, config: Config): string | null {
+  return request.cookies[linkCookieName(request, config)] ?? null;
+}
+
 /** @throws Refused `insecure-address` where the cookie would travel in the open */
-export function setSessionCookie(request: FastifyRequest, reply: FastifyReply, config: Config, token: string): void {
+export function setLinkCookie(request: FastifyRequest, reply: FastifyReply, config: Config, value: string, expiresAt: Date): void {
+  const secure = refuseInTheOpen(request, config);
+  void reply.setCookie(linkCookieName(request, config), value, { path: '/', httpOnly: true, sameSite: 'strict', secure, expires: expiresAt });
+}
+
+function refuseInTheOpen(request: FastifyRequest, config: Config): boolean {
   const secure = isSecure(request, config);
   if (!secure && !LOCAL.has(request.hostname.replace(/:\d+$/, ''))) refuse('insecure-address');
+  return secure;
+}
+
+/** @throws Refused `insecure-address` where the cookie would travel in the open */
+export function setSessionCookie(request: FastifyRequest, reply: FastifyReply, config: Config, token: string): void {
+  const secure = refuseInTheOpen(request, config);
   void reply.setCookie(cookieName(request, config), token, { path: '/', httpOnly: true, sameSite: 'lax', secure });
 }
 

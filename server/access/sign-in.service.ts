@@ -1,18 +1,14 @@
 import { Inject, Injectable } from '@nestjs/common';
 import { whyNotPassword } from '../domain/access/password.ts';
 import type { Role } from '../domain/access/rights.ts';
-import { signInDelaySeconds } from '../domain/access/sign-in-delay.ts';
 import { refuse } from '../domain/refusals.ts';
-import { newId } from '../platform/database/ids.ts';
 import { NOWHERE } from '../platform/database/scope.ts';
 import { UnitOfWork } from '../platform/database/unit-of-work.ts';
 import { COMMON_PASSWORDS } from './common-passwords.ts';
 import { NOBODYS_HASH, hashPassword, isPassword } from './password.ts';
 import { SessionService, hashOf } from './session.service.ts';
+import { SignInAttempts } from './sign-in-attempts.service.ts';
 import type { DepartmentOfMine, MeView, SignInDto } from './sign-in.dto.ts';
-
-/** Wrong passwords from one address in a quarter of an hour before everybody there waits: a whole school may share one address. */
-const ADDRESS_LIMIT = 60;
 
 interface PersonRow {
   id: string;
@@ -24,6 +20,7 @@ export class SignInService {
   constructor(
     @Inject(UnitOfWork) private readonly work: UnitOfWork,
     @Inject(SessionService) private readonly sessions: SessionService,
+    @Inject(SignInAttempts) private readonly attempts: SignInAttempts,
   ) {}
 
   /**
@@ -34,13 +31,13 @@ export class SignInService {
     const emailHash = hashOf(form.email);
     const addressHash = hashOf(address);
     const person = await this.work.runAs(NOWHERE, async () => {
-      await this.refuseWhileDelayed(emailHash, addressHash);
+      await this.attempts.refuseWhileDelayed(emailHash, addressHash);
       const [row] = await this.work.sqlEverywhere<PersonRow>('select id, password_hash from person where email = $1', [form.email]);
       return row ?? null;
     });
     const right = await isPassword(form.password, person?.password_hash ?? NOBODYS_HASH).catch(() => false);
     const succeeded = right && person !== null;
-    await this.work.runAs(NOWHERE, () => this.recordAttempt(emailHash, addressHash, succeeded));
+    await this.work.runAs(NOWHERE, () => this.attempts.record(emailHash, addressHash, succeeded));
     if (!succeeded) refuse('wrong-sign-in');
     const memberships = await this.membershipsOf(person.id);
     const chosen = memberships.find((one) => one.departmentId === form.departmentId) ?? memberships[0];
@@ -98,34 +95,6 @@ export class SignInService {
         [personId],
       ),
     );
-  }
-
-  private async refuseWhileDelayed(emailHash: string, addressHash: string): Promise<void> {
-    const [row] = await this.work.sqlEverywhere<{ failures: number; since: number | null; address_failures: number }>(
-      `select count(*)::int as failures, extract(epoch from now() - max(attempted_at))::float8 as since,
-              (select count(*)::int from sign_in_attempt where address_hash = $2 and not succeeded and attempted_at > now() - interval '15 minutes') as address_failures
-         from sign_in_attempt where email_hash = $1 and not succeeded
-          and attempted_at > coalesce((select max(attempted_at) from sign_in_attempt where email_hash = $1 and succeeded), '-infinity')
-          and attempted_at > now() - interval '1 day'`,
-      [emailHash, addressHash],
-    );
-    if (!row) return;
-    const wait = Math.ceil(signInDelaySeconds(row.failures) - (row.since ?? Number.POSITIVE_INFINITY));
-    const seconds = row.address_failures >= ADDRESS_LIMIT ? Math.max(wait, 60) : wait;
-    if (seconds > 0) {
-      const waitSentence = seconds < 90 ? `${seconds} second${seconds === 1 ? '' : 's'}` : `${Math.ceil(seconds / 60)} minutes`;
-      refuse('sign-in-delayed', { waitSentence, retryAfterSeconds: seconds });
-    }
-  }
-
-  private async recordAttempt(emailHash: string, addressHash: string, succeeded: boolean): Promise<void> {
-    await this.work.sqlEverywhere('insert into sign_in_attempt (id, email_hash, address_hash, succeeded) values ($1, $2, $3, $4)', [
-      newId(),
-      emailHash,
-      addressHash,
-      succeeded,
-    ]);
-    await this.work.sqlEverywhere(`delete from sign_in_attempt where attempted_at < now() - interval '2 days'`);
   }
 }
 

@@ -1,6 +1,7 @@
 import { createParamDecorator } from '@nestjs/common';
 import type { ExecutionContext } from '@nestjs/common';
 import type { FastifyRequest } from 'fastify';
+import type { LinkKind } from '../domain/access/link-rights.ts';
 import type { Role } from '../domain/access/rights.ts';
 
 /** Who sent the request, as the session says. */
@@ -11,10 +12,25 @@ export interface Visitor {
   tokenHash: string;
 }
 
-export type VisitedRequest = FastifyRequest & { visitor?: Visitor };
+/** Who came by a link: nobody we know by name, let in to one subject. */
+export interface LinkVisitor {
+  linkId: string;
+  departmentId: string;
+  kind: LinkKind;
+  /** the sponsor, or the night */
+  subjectId: string;
+}
+
+export type VisitedRequest = FastifyRequest & { visitor?: Visitor; linkVisitor?: LinkVisitor };
 
 export const TheVisitor = createParamDecorator((_: unknown, context: ExecutionContext): Visitor => {
   const visitor = context.switchToHttp().getRequest<VisitedRequest>().visitor;
   if (!visitor) throw new Error('this route asks for a visitor but is open to anyone');
+  return visitor;
+});
+
+export const TheLinkVisitor = createParamDecorator((_: unknown, context: ExecutionContext): LinkVisitor => {
+  const visitor = context.switchToHttp().getRequest<VisitedRequest>().linkVisitor;
+  if (!visitor) throw new Error('this route asks for the bearer of a link but lets in others');
   return visitor;
 });

@@ -36,7 +36,7 @@ export const REFUSALS = {
   'not-signed-in': no(401, 'Sign in first.'),
   'signed-out-by-now': no(401, 'You were signed out. Sign in again; nothing you sent was lost, but it was not kept either.'),
   'wrong-sign-in': no(401, 'The e-mail address or the password is not right.'),
-  'sign-in-delayed': no(429, 'Too many wrong passwords. Try again in {waitSentence}.'),
+  'sign-in-delayed': no(429, 'Too many wrong tries. Try again in {waitSentence}.'),
   'link-not-good': no(401, 'This link does not open anything, or not any more. Ask the athletic department for a new one.'),
   'link-already-revoked': no(409, 'This link is revoked already.'),
   'link-ends-before-it-starts': no(422, 'The link would end before it starts.'),

@@ -3,8 +3,8 @@ import { ApiTags } from '@nestjs/swagger';
 import { Needs } from '../access/needs.ts';
 import type { Listed } from '../platform/http/lists.ts';
 import { IfMatch } from '../platform/http/version.ts';
-import { ApproveCopyDto, ChangeCopyDto, CopyDto, CopyListQuery, CopyVersionDto } from './copy.dto.ts';
-import type { CopyView } from './copy.dto.ts';
+import { ApproveCopyDto, ChangeCopyDto, CheckCopyDto, CopyDto, CopyListQuery, CopyVersionDto, StopCopyDto } from './copy.dto.ts';
+import type { CopyCheckView, CopyView } from './copy.dto.ts';
 import { CopyService } from './copy.service.ts';
 
 @ApiTags('sponsorship')
@@ -30,6 +30,13 @@ export class CopyController {
     return this.copies.add(form);
   }
 
+  @Post('check')
+  @HttpCode(200)
+  @Needs('see copy')
+  async check(@Body() form: CheckCopyDto): Promise<CopyCheckView> {
+    return this.copies.check(form);
+  }
+
   @Patch(':id')
   @Needs('change copy')
   async change(@Param('id') id: string, @IfMatch() version: number, @Body() form: ChangeCopyDto): Promise<CopyView> {
@@ -52,7 +59,7 @@ export class CopyController {
   @Post(':id/stop')
   @HttpCode(200)
   @Needs('change copy')
-  async stop(@Param('id') id: string): Promise<CopyView> {
-    return this.copies.stop(id);
+  async stop(@Param('id') id: string, @Body() form: StopCopyDto): Promise<CopyView> {
+    return this.copies.stop(id, form);
   }
 }

@@ -1,5 +1,5 @@
 import { Entity } from 'typeorm';
-import { DepartmentColumn, IdColumn, InstantColumn, RefColumn, TextColumn, VersionColumn } from '../platform/database/columns.ts';
+import { DepartmentColumn, FlagColumn, IdColumn, InstantColumn, RefColumn, TextColumn, VersionColumn } from '../platform/database/columns.ts';
 
 /** The words to be read for a sponsor in one kind of read. */
 @Entity('copy')
@@ -10,6 +10,10 @@ export class Copy {
   @RefColumn() readKindId: string;
   @TextColumn() title: string;
   @TextColumn() fallbackText: string;
+  /** takes turns by game with the sponsor's other copy of this kind that rotates */
+  @FlagColumn() rotates: boolean;
   @InstantColumn({ nullable: true }) stoppedAt: string | null;
+  @TextColumn({ nullable: true }) stoppedBecause: string | null;
+  @TextColumn({ nullable: true }) stoppedByName: string | null;
   @VersionColumn() version: number;
 }

@@ -31,9 +31,15 @@ import { ReadKindService } from './read-kind.service.ts';
 import { SellerController } from './seller.controller.ts';
 import { Seller } from './seller.entity.ts';
 import { SellerService } from './seller.service.ts';
+import { SloganController } from './slogan.controller.ts';
+import { Slogan } from './slogan.entity.ts';
+import { SloganService } from './slogan.service.ts';
 import { SponsorCategoryController } from './sponsor-category.controller.ts';
 import { SponsorCategory } from './sponsor-category.entity.ts';
 import { SponsorCategoryService } from './sponsor-category.service.ts';
+import { SponsorLinkController } from './sponsor-link.controller.ts';
+import { SponsorPageController } from './sponsor-page.controller.ts';
+import { SponsorPageService } from './sponsor-page.service.ts';
 import { SponsorController } from './sponsor.controller.ts';
 import { Sponsor } from './sponsor.entity.ts';
 import { SponsorService } from './sponsor.service.ts';
@@ -41,17 +47,17 @@ import { TermLedger } from './term-ledger.service.ts';
 import { Term } from './term.entity.ts';
 
 export const sponsorshipEntities = [
-  SponsorCategory, Sponsor, Seller, Payer, ReadKind, RateCardLine, Contract, Term, Commitment, Benefit, BenefitDelivery, Copy, CopyVersion,
+  SponsorCategory, Sponsor, Seller, Payer, ReadKind, RateCardLine, Contract, Term, Commitment, Benefit, BenefitDelivery, Copy, CopyVersion, Slogan,
 ];
 
-const nouns = [SponsorCategoryService, SponsorService, SellerService, PayerService, ReadKindService, RateCardLineService, CopyService];
+const nouns = [SponsorCategoryService, SponsorService, SellerService, PayerService, ReadKindService, RateCardLineService, CopyService, SloganService, SponsorPageService];
 const contracts = [ContractRecords, ContractViews, ContractService, ContractSigning, ContractHappenings, CoveredGames, TermLedger, ContractsThereReader, ContractImport];
 
 @Module({
   imports: [LedgerModule],
   controllers: [
     SponsorCategoryController, SponsorController, SellerController, PayerController, ReadKindController, RateCardLineController,
-    ContractController, ContractHappeningsController, CopyController, ContractImportController,
+    ContractController, ContractHappeningsController, CopyController, SloganController, SponsorLinkController, SponsorPageController, ContractImportController,
   ],
   providers: [...nouns, ...contracts],
   exports: [...nouns, ...contracts],

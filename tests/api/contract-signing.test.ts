@@ -150,6 +150,6 @@ test('copy is approved version by version, and stopped for good', async () => {
   expect((await approve()).body.state).toBe('approved');
   expect((await approve()).body.code).toBe('copy-already-approved');
   expect((await director.make(`/api/copies/${copy.id}/versions`, { text: 'New words.', startsOn: '2027-01-01' })).versions[0].number).toBe(2);
-  expect((await director.make(`/api/copies/${copy.id}/stop`)).state).toBe('stopped');
-  expect((await director.post(`/api/copies/${copy.id}/stop`)).body.code).toBe('copy-stopped');
+  expect((await director.make(`/api/copies/${copy.id}/stop`, { stoppedByName: 'Hazel Juniper', reason: 'The store moves' })).state).toBe('stopped');
+  expect((await director.post(`/api/copies/${copy.id}/stop`, { stoppedByName: 'Hazel Juniper', reason: 'The store moves' })).body.code).toBe('copy-stopped');
 });

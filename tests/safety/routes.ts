@@ -1,3 +1,4 @@
+import type { LinkRight } from '../../server/domain/access/link-rights.ts';
 import type { Right } from '../../server/domain/access/rights.ts';
 
 /** What each route asks for, written down a second time: a route that is missing here fails the build. */
@@ -22,6 +23,7 @@ export const ROUTES: Record<string, Right | 'open'> = {
   'GET /api/copies': 'see copy',
   'PATCH /api/copies/{id}': 'change copy',
   'GET /api/copies/{id}': 'see copy',
+  'POST /api/copies/check': 'see copy',
   'POST /api/copies/{id}/stop': 'change copy',
   'POST /api/copies/{id}/versions': 'change copy',
   'POST /api/copies/{id}/versions/{versionId}/approve': 'change copy',
@@ -107,6 +109,15 @@ export const ROUTES: Record<string, Right | 'open'> = {
   'GET /api/sellers/{id}': 'see contracts',
   'POST /api/sign-in': 'open',
   'POST /api/sign-out': 'be here',
+  'POST /api/link-visits': 'open',
+  'POST /api/slogans': 'change copy',
+  'GET /api/slogans': 'see copy',
+  'PATCH /api/slogans/{id}': 'change copy',
+  'DELETE /api/slogans/{id}': 'change copy',
+  'GET /api/slogans/{id}': 'see copy',
+  'GET /api/sponsors/{id}/links': 'give out links',
+  'POST /api/sponsors/{id}/links': 'give out links',
+  'POST /api/sponsors/{id}/links/{linkId}/revoke': 'give out links',
   'POST /api/sponsor-categories': 'change contracts',
   'GET /api/sponsor-categories': 'see copy',
   'PATCH /api/sponsor-categories/{id}': 'change contracts',
@@ -128,4 +139,11 @@ export const ROUTES: Record<string, Right | 'open'> = {
   'GET /api/nights/{id}/log': 'see packets',
   'POST /api/nights/{id}/log': 'log a night',
   'POST /api/nights/{id}/sign-off': 'sign off a night',
+};
+
+/** What the bearer of a link may ask, and which right of the link that is; nobody signed in may. */
+export const LINK_ROUTES: Record<string, LinkRight> = {
+  'GET /api/sponsor-page': 'see own copy',
+  'POST /api/sponsor-page/versions/{versionId}/approve': 'answer own copy',
+  'POST /api/sponsor-page/versions/{versionId}/ask-for-change': 'answer own copy',
 };

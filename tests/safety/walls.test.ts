@@ -8,7 +8,7 @@ import { operationsOf } from '../support/open-document.ts';
 import type { OpenDocument } from '../support/open-document.ts';
 import { aContract, aSeason, aSignedContract } from '../support/season.ts';
 import { Visitor } from '../support/visitor.ts';
-import { ROUTES } from './routes.ts';
+import { LINK_ROUTES, ROUTES } from './routes.ts';
 
 const document = (await new Visitor('anyone', null).look('/api/openapi.json')) as OpenDocument;
 const operations = operationsOf(document);
@@ -23,6 +23,8 @@ async function everyObject(department: Department): Promise<Objects> {
   const signed = await aSignedContract(department, season, { benefits: [{ name: 'Banner at the Perch', quantity: 1, rateCents: 10_000 }], title: 'Walls' });
   const draft = await aContract(department, season, { title: 'Draft of the walls' });
   const copy = await director.make('/api/copies', { sponsorId: season.sponsorId, readKindId: season.readKinds.gameBall, title: 'Game ball', fallbackText: 'Tonight’s game ball.', text: 'Tonight’s game ball comes from Juniper and Pike Hardware.' });
+  const slogan = await director.make('/api/slogans', { sponsorId: season.sponsorId, text: 'Better tools, better days', knownFrom: 'The sign over the door' });
+  const link = await director.make(`/api/sponsors/${season.sponsorId}/links`, { label: 'Hazel Juniper', expiresAt: '2099-01-01T00:00:00.000Z' });
   const line = await director.make('/api/rate-card-lines', { seasonId: season.seasonId, readKindId: season.readKinds.gameBall, priceCents: 7500 });
   const script = await director.make('/api/scripts', { moment: 'welcome', title: 'Welcome of the walls', text: 'Good evening.' });
   const placement = await director.make('/api/placements', { commitmentId: signed.commitments[0].id, gameId: season.games[0]!.gameId, windowKey: 'pregame' });
@@ -38,7 +40,7 @@ async function everyObject(department: Department): Promise<Objects> {
     'games/id': season.games[0]!.gameId, 'nights/id': season.games[0]!.nightId,
     'sponsor-categories/id': season.categoryId, 'sponsors/id': season.sponsorId, 'sellers/id': season.sellerId, 'payers/id': season.payerId,
     'read-kinds/id': season.readKinds.gameBall, 'rate-card-lines/id': line.id, 'contracts/id': signed.id, 'contracts/benefitId': signed.benefits[0].id,
-    'copies/id': copy.id, 'copies/versionId': copy.versions[0].id, 'placements/id': placement.id, 'scripts/id': script.id,
+    'copies/id': copy.id, 'copies/versionId': copy.versions[0].id, 'slogans/id': slogan.id, 'sponsors/linkId': link.id, 'sponsor-page/versionId': copy.versions[0].id, linkToken: link.token, 'placements/id': placement.id, 'scripts/id': script.id,
     'invoices/id': invoice.id, 'payments/id': payment.id, 'applications/id': payment.applications[0].id, draft: draft.id,
   };
 }
@@ -65,8 +67,9 @@ async function aDepartmentForAll(): Promise<Department> {
 
 test('every route of the server stands in the table of rights, and the table names no other', () => {
   const served = operations.map((operation) => `${operation.method} ${operation.path}`).sort();
-  expect(served.filter((route) => !(route in ROUTES))).toEqual([]);
-  expect(Object.keys(ROUTES).filter((route) => !served.includes(route))).toEqual([]);
+  const known = { ...ROUTES, ...LINK_ROUTES };
+  expect(served.filter((route) => !(route in known))).toEqual([]);
+  expect(Object.keys(known).filter((route) => !served.includes(route))).toEqual([]);
 });
 
 test('the test knows an object for every name in an address', () => {
@@ -78,7 +81,8 @@ test('nobody who is not signed in gets past the door', async () => {
   for (const { method, path } of operations) {
     if (ROUTES[`${method} ${path}`] === 'open') continue;
     const answer = await home.stranger.send(method, addressOf(path, own), method === 'GET' ? undefined : {}, { version: 1, key: v7() });
-    if (answer.status !== 401 || answer.body.code !== 'not-signed-in') wrong.push(`${method} ${path} → ${answer.status}`);
+    const code = `${method} ${path}` in LINK_ROUTES ? 'link-not-good' : 'not-signed-in';
+    if (answer.status !== 401 || answer.body.code !== code) wrong.push(`${method} ${path} → ${answer.status}`);
   }
   expect(wrong).toEqual([]);
 });
@@ -88,7 +92,7 @@ test('each role gets exactly as far as its rights go', async () => {
   for (const role of ROLES) {
     for (const { method, path } of operations) {
       const right = ROUTES[`${method} ${path}`] as Right | 'open';
-      if (right === 'open' || path === '/api/sign-out' || path === '/api/me/password') continue;
+      if (`${method} ${path}` in LINK_ROUTES || right === 'open' || path === '/api/sign-out' || path === '/api/me/password') continue;
       const answer = await home[role].send(method, addressOf(path, method === 'GET' ? own : null), method === 'GET' ? undefined : {}, { version: 1, key: v7() });
       const refused = answer.status === 403 && answer.body.code === 'role-missing';
       if (refused === mayUse([role], right)) wrong.push(`${role}: ${method} ${path} (${right}) → ${answer.status}`);
@@ -129,6 +133,10 @@ const BODIES: Record<string, Record<string, unknown>> = {
   'POST /api/contracts/{id}/goods': { receivedOn: on, what: 'Twelve game balls', amountCents: 100 },
   'POST /api/contracts/{id}/benefits/{benefitId}/deliveries': { deliveredOn: on, quantity: 1, proof: 'Hung at the Perch' },
   'POST /api/contracts/{id}/benefits/{benefitId}/earned': { throughOn: on },
+  'POST /api/sponsors/{id}/links': { label: 'Hazel Juniper', expiresAt: '2099-01-01T00:00:00.000Z' },
+  'POST /api/copies/{id}/stop': { stoppedByName: 'Hazel Juniper', reason: 'The store moves' },
+  'POST /api/sponsor-page/versions/{versionId}/approve': { name: 'Hazel Juniper' },
+  'POST /api/sponsor-page/versions/{versionId}/ask-for-change': { name: 'Hazel Juniper', note: 'The street is Third' },
   'POST /api/copies/{id}/versions': { text: 'Juniper and Pike Hardware.' },
   'POST /api/copies/{id}/versions/{versionId}/approve': { approvedByName: 'Hazel Juniper', approvedOn: on },
   'POST /api/nights/{id}/log': { deviceId: v7(), entries: [{ id: v7(), sequence: 1, kind: 'note', occurredAt: '2026-12-05T02:00:00.000Z', detail: { text: 'Doors open' } }] },
@@ -137,6 +145,40 @@ const BODIES: Record<string, Record<string, unknown>> = {
   'POST /api/payments/{id}/applications': { invoiceId: v7(), amountCents: 100 },
 };
 
+test('a link opens its own page and no other route, and a session opens none of a link’s', async () => {
+  const bearer = await Visitor.byLink(own['linkToken']!);
+  const wrong: string[] = [];
+  for (const { method, path } of operations) {
+    const route = `${method} ${path}`;
+    if (ROUTES[route] === 'open') continue;
+    const sent = method === 'GET' ? undefined : (BODIES[route] ?? {});
+    const byLink = await bearer.send(method, addressOf(path, route in LINK_ROUTES ? null : own), sent, { version: 1, key: v7() });
+    if (route in LINK_ROUTES ? ![200, 404].includes(byLink.status) : byLink.status !== 401 || byLink.body.code !== 'not-signed-in') wrong.push(`link: ${route} → ${byLink.status} ${byLink.body.code}`);
+    if (!(route in LINK_ROUTES)) continue;
+    const bySession = await home.director.send(method, addressOf(path, own), sent, { version: 1, key: v7() });
+    if (bySession.status !== 401 || bySession.body.code !== 'link-not-good') wrong.push(`director: ${route} → ${bySession.status}`);
+  }
+  expect(wrong).toEqual([]);
+});
+
+test('by a link, the words of another department and of another sponsor here answer as if they never were', async () => {
+  const { director } = home;
+  const neighbour = await director.make('/api/sponsors', { name: 'Blue Lantern Tire', categoryId: own['sponsor-categories/id'] });
+  const theirs = await director.make('/api/copies', { sponsorId: neighbour.id, readKindId: own['read-kinds/id'], title: 'Tires', fallbackText: 'Blue Lantern Tire.', text: 'Blue Lantern Tire, on Quarry Road.' });
+  const bearer = await Visitor.byLink(own['linkToken']!);
+  const page = JSON.stringify(await bearer.look('/api/sponsor-page'));
+  for (const word of ['Blue Lantern', theirs.id, foreign['copies/id']!, 'Łukasz', 'Xochitl']) expect([word, page.includes(word)]).toEqual([word, false]);
+  for (const [route, body] of [['approve', { name: 'Hazel' }], ['ask-for-change', { name: 'Hazel', note: 'x' }]] as const) {
+    const answers = [];
+    for (const id of [foreign['sponsor-page/versionId']!, theirs.versions[0].id as string, v7()]) {
+      const { status, body: said } = await bearer.post(`/api/sponsor-page/versions/${id}/${route}`, body);
+      answers.push(JSON.stringify([status, { ...said, instance: '' }]));
+    }
+    expect(JSON.parse(answers[0]!)[0]).toBe(404);
+    expect(new Set(answers).size).toBe(1);
+  }
+});
+
 test('a form that names an object of another department is refused like one that names nothing', async () => {
   const { director } = home;
   const tries: [string, (objects: Objects) => unknown][] = [
@@ -144,6 +186,8 @@ test('a form that names an object of another department is refused like one that
     ['/api/sponsors', (objects) => ({ name: 'Blue Lantern Tire', categoryId: objects['sponsor-categories/id'] })],
     ['/api/payers', (objects) => ({ name: 'Blue Lantern Tire', sponsorId: objects['sponsors/id'] })],
     ['/api/copies', (objects) => ({ sponsorId: objects['sponsors/id'], readKindId: objects['read-kinds/id'], title: 'x', fallbackText: 'x', text: 'x' })],
+    ['/api/slogans', (objects) => ({ sponsorId: objects['sponsors/id'], text: 'Better tools', knownFrom: 'x' })],
+    ['/api/copies/check', (objects) => ({ sponsorId: objects['sponsors/id'], text: 'x' })],
     ['/api/placements', (objects) => ({ commitmentId: objects['contracts/id'], gameId: objects['games/id'], windowKey: 'pregame' })],
     ['/api/invoices', (objects) => ({ contractId: objects['contracts/id'], throughDay: on, issuedOn: on })],
     ['/api/payments', (objects) => ({ sellerId: objects['sellers/id'], payerId: objects['payers/id'], receivedOn: on, method: 'cash', amountCents: 1 })],

@@ -21,16 +21,26 @@ export function newToken(): { token: string; tokenHash: string } {
   return { token, tokenHash: createHash('sha256').update(token).digest('hex') };
 }
 
-/** Somebody at a browser: sends requests with their session. */
+/** Somebody at a browser: sends requests with their session, or with what a link gave them. */
 export class Visitor {
   constructor(
     readonly personId: string,
     readonly token: string | null,
     readonly baseUrl: string = sharedUrl,
+    readonly linkCookie: string | null = null,
   ) {}
 
   get cookie(): string {
-    return this.token ? `rafterline-${new URL(this.baseUrl).port}=${this.token}` : '';
+    const name = `rafterline-${new URL(this.baseUrl).port}`;
+    return [this.token && `${name}=${this.token}`, this.linkCookie && `${name}-link=${this.linkCookie}`].filter(Boolean).join('; ');
+  }
+
+  /** Clicks Start on a link: whoever comes back carries its cookie and no session. */
+  static async byLink(token: string, baseUrl: string = sharedUrl): Promise<Visitor> {
+    const answer = await new Visitor('bearer of a link', null, baseUrl).post('/api/link-visits', { token });
+    worked(answer, '/api/link-visits');
+    const cookie = /-link=([^;]+)/.exec(answer.headers.get('set-cookie') ?? '');
+    return new Visitor('bearer of a link', null, baseUrl, cookie![1]!);
   }
 
   async get<Body = any>(path: string): Promise<Answer<Body>> {
@@ -72,7 +82,7 @@ export class Visitor {
       method,
       redirect: 'manual',
       headers: {
-        ...(this.token ? { cookie: this.cookie } : {}),
+        ...(this.cookie ? { cookie: this.cookie } : {}),
         'x-rafterline': '1',
         ...(body === undefined ? {} : { 'content-type': 'application/json' }),
         ...(sending.version === undefined ? {} : { 'if-match': `"${sending.version}"` }),

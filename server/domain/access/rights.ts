@@ -14,6 +14,7 @@ export const ROLE_RIGHTS = {
   'sign contracts': ['director'],
   'see copy': ['director', 'bookkeeper', 'announcer'],
   'change copy': ['director'],
+  'give out links': ['director'],
   'see packets': ['director', 'announcer'],
   'issue packets': ['director', 'announcer'],
   'plan placements': ['director'],

@@ -59,7 +59,23 @@ export function checkCopy(text: string, language: CopyLanguage, known: KnownOfSp
   return { verdict: verdictOf(kept), marks: kept, slogans };
 }
 
-/** One message in two languages is one message: what either of them is, the whole is. */
+export interface MessageCheck {
+  readonly verdict: CopyVerdict;
+  /** one for each text of the message, in their order */
+  readonly texts: readonly (CopyCheck & { readonly language: CopyLanguage })[];
+}
+
+/** One message, also in two languages, is judged as one: what the worse of its texts is, the whole is. */
+export function checkMessage(texts: readonly { text: string; language: CopyLanguage }[], known: KnownOfSponsor): MessageCheck {
+  const checked = texts.map(({ text, language }) => ({ language, ...checkCopy(text, language, known) }));
+  return { verdict: checked.map((one) => one.verdict).reduce(worseVerdict, 'acknowledgment'), texts: checked };
+}
+
+/** The words that are marked, for a sentence: `“finest”, “call now”`. */
+export function markedWords({ texts }: MessageCheck): string {
+  return texts.flatMap((text) => text.marks.map((mark) => `“${mark.words}”`)).join(', ');
+}
+
 export function worseVerdict(one: CopyVerdict, other: CopyVerdict): CopyVerdict {
   const order: readonly CopyVerdict[] = ['acknowledgment', 'exclusiveProvider', 'advertising'];
   return order.indexOf(one) >= order.indexOf(other) ? one : other;

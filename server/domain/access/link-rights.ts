@@ -1,0 +1,27 @@
+import type { Instant } from '../instant.ts';
+
+/** What a link can stand for: one night's table, or one sponsor's page. */
+export const LINK_KINDS = ['table', 'sponsor'] as const;
+export type LinkKind = (typeof LINK_KINDS)[number];
+
+/** What the bearer of a link of each kind may do, with its own subject and nothing else. */
+export const LINK_RIGHTS = {
+  'see own copy': ['sponsor'],
+  'answer own copy': ['sponsor'],
+} as const satisfies Record<string, readonly LinkKind[]>;
+
+export type LinkRight = keyof typeof LINK_RIGHTS;
+
+/** Whether a link of this kind opens a right; a person's roles never do, nor a link a person's rights. */
+export function mayUseByLink(kind: LinkKind, right: LinkRight): boolean {
+  return (LINK_RIGHTS[right] as readonly LinkKind[]).includes(kind);
+}
+
+export type LinkState = 'early' | 'open' | 'ended' | 'revoked';
+
+/** Where a link stands at a moment: it opens at its first moment and no longer at its last one. */
+export function linkStateAt(link: { notBeforeAt: Instant; expiresAt: Instant; revokedAt: Instant | null }, now: Instant): LinkState {
+  if (link.revokedAt !== null) return 'revoked';
+  if (now >= link.expiresAt) return 'ended';
+  return now < link.notBeforeAt ? 'early' : 'open';
+}

@@ -1,0 +1,72 @@
+import { expect, test } from 'vitest';
+import { aDepartment } from '../support/department.ts';
+import type { Department } from '../support/department.ts';
+import { aSeason, aSignedContract } from '../support/season.ts';
+import type { Season } from '../support/season.ts';
+
+async function approvedCopy({ director }: Department, season: Season, title: string, more: Record<string, unknown> = {}): Promise<any> {
+  const copy = await director.make('/api/copies', {
+    sponsorId: season.sponsorId, readKindId: season.readKinds.gameBall, title, fallbackText: `The neutral line of ${title}.`, text: `The words of ${title}.`, ...more,
+  });
+  return director.make(`/api/copies/${copy.id}/versions/${copy.versions[0].id}/approve`, { approvedByName: 'Hazel Juniper', approvedOn: '2026-11-20' });
+}
+
+const packetOf = async ({ director }: Department, nightId: string): Promise<string> => JSON.stringify(await director.look(`/api/nights/${nightId}/packet`));
+
+async function aPlannedSeason(department: Department, games: number): Promise<Season> {
+  const season = await aSeason(department, games);
+  await aSignedContract(department, season, { commitments: [{ readKindId: season.readKinds.gameBall, counting: 'perTerm', reads: games, rateCents: 7500 }] });
+  return season;
+}
+
+test('two copies that rotate are read in turn, game by game, and the packet of a night never changes its mind', async () => {
+  const department = await aDepartment();
+  const season = await aPlannedSeason(department, 3);
+  await approvedCopy(department, season, 'Lumber', { rotates: true });
+  await approvedCopy(department, season, 'Nails', { rotates: true });
+  await department.director.make('/api/plan/spread', { seasonId: season.seasonId });
+  const read = [];
+  for (const { nightId } of season.games) read.push(/The words of (\w+)\./.exec(await packetOf(department, nightId))?.[1]);
+  expect(read).toEqual(['Lumber', 'Nails', 'Lumber']);
+  expect(/The words of (\w+)\./.exec(await packetOf(department, season.games[1]!.nightId))?.[1]).toBe('Nails');
+});
+
+test('rotation turned on after the reads were placed takes hold of them too', async () => {
+  const department = await aDepartment();
+  const { director } = department;
+  const season = await aPlannedSeason(department, 2);
+  const lumber = await approvedCopy(department, season, 'Lumber');
+  await director.make('/api/plan/spread', { seasonId: season.seasonId });
+  const nails = await approvedCopy(department, season, 'Nails');
+  for (const { nightId } of season.games) expect(await packetOf(department, nightId)).toContain('The words of Lumber.');
+  for (const copy of [lumber, nails]) expect((await director.patch(`/api/copies/${copy.id}`, { rotates: true }, { version: copy.version })).body.rotates).toBe(true);
+  expect(await packetOf(department, season.games[0]!.nightId)).toContain('The words of Lumber.');
+  expect(await packetOf(department, season.games[1]!.nightId)).toContain('The words of Nails.');
+});
+
+test('copy stopped now leaves the neutral line, says who stopped it and why, and the issued packet is out of date', async () => {
+  const department = await aDepartment();
+  const { director } = department;
+  const season = await aPlannedSeason(department, 1);
+  const copy = await approvedCopy(department, season, 'Lumber');
+  await director.make('/api/plan/spread', { seasonId: season.seasonId });
+  const { nightId } = season.games[0]!;
+  await director.make(`/api/nights/${nightId}/packet-issues`);
+  expect((await director.look(`/api/nights/${nightId}`)).packet).not.toBe('outOfDate');
+  expect(await packetOf(department, nightId)).toContain('The words of Lumber.');
+
+  expect((await director.post(`/api/copies/${copy.id}/stop`, {})).status).toBe(400);
+  const stopped = await director.make(`/api/copies/${copy.id}/stop`, { stoppedByName: 'Hazel Juniper', reason: 'The store moves to Mill Lane' });
+  expect(stopped).toMatchObject({ state: 'stopped', stoppedByName: 'Hazel Juniper', stoppedBecause: 'The store moves to Mill Lane' });
+  const packet = await packetOf(department, nightId);
+  expect(packet).not.toContain('The words of Lumber.');
+  expect(packet).toContain('The neutral line of Lumber.');
+});
+
+test('a second text travels into the packet with its language', async () => {
+  const department = await aDepartment();
+  const season = await aPlannedSeason(department, 1);
+  await approvedCopy(department, season, 'Lumber', { secondText: 'Las palabras de la madera.' });
+  await department.director.make('/api/plan/spread', { seasonId: season.seasonId });
+  expect(await packetOf(department, season.games[0]!.nightId)).toContain('The words of Lumber.');
+});
