@@ -52,12 +52,13 @@ test('copy stopped now leaves the neutral line, says who stopped it and why, and
   await director.make('/api/plan/spread', { seasonId: season.seasonId });
   const { nightId } = season.games[0]!;
   await director.make(`/api/nights/${nightId}/packet-issues`);
-  expect((await director.look(`/api/nights/${nightId}`)).packet).not.toBe('outOfDate');
+  expect((await director.look(`/api/nights/${nightId}`)).packetOutOfDate).toBe(false);
   expect(await packetOf(department, nightId)).toContain('The words of Lumber.');
 
   expect((await director.post(`/api/copies/${copy.id}/stop`, {})).status).toBe(400);
   const stopped = await director.make(`/api/copies/${copy.id}/stop`, { stoppedByName: 'Hazel Juniper', reason: 'The store moves to Mill Lane' });
   expect(stopped).toMatchObject({ state: 'stopped', stoppedByName: 'Hazel Juniper', stoppedBecause: 'The store moves to Mill Lane' });
+  expect((await director.look(`/api/nights/${nightId}`)).packetOutOfDate).toBe(true);
   const packet = await packetOf(department, nightId);
   expect(packet).not.toContain('The words of Lumber.');
   expect(packet).toContain('The neutral line of Lumber.');
