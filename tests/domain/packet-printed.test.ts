@@ -100,7 +100,7 @@ describe('the printed packet', () => {
 
   test('with three games, thirty players a side and long names has a table card of two sides, and nothing is cut off', async () => {
     const printed = await read(await print(longNight()));
-    expect(printed.pageTexts.findIndex((text) => text.includes('Run of show Before the game'))).toBe(2);
+    expect(printed.pageTexts.findIndex((text) => text.includes('Clock Code What'))).toBe(2);
     for (const line of printed.pages.flat()) {
       expect(line.left).toBeGreaterThanOrEqual(71);
       expect(line.right).toBeLessThanOrEqual(612 - 7);

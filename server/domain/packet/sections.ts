@@ -46,7 +46,12 @@ export function headOf(packet: Packet): PacketHead {
 
 const block = (key: string, kind: BlockKind, data: unknown, startsPage = false): Block => ({ key, kind, data, startsPage });
 const isEmergency = (cue: Cue): boolean => (EMERGENCY_MOMENTS as readonly string[]).includes(cue.moment);
+/** Calls of play are no cue of their own time: they lie with the sheets of the table. */
+const isReference = (cue: Cue): boolean => cue.moment === 'callsOfPlay';
 const isVerse = (cue: Cue): boolean => cue.moment === 'anthem' && cue.ownPage;
+
+/** The head of every emergency page says once for all what the cues would repeat. */
+const plainly = (cue: Cue): Cue => (cue.caution?.startsWith('All sponsor reads stop') ? { ...cue, caution: null } : cue);
 
 /** A cue as one block, or as several where it is longer than a page. */
 function cueBlocks(cue: Cue): Block[] {
@@ -59,19 +64,27 @@ function pointer(cue: Cue): Block {
 
 /** The run of show, a block for each window. */
 function runBlocks(packet: Packet): Block[] {
-  const groups: { key: string; windowTitle: string; gameTitle: string | null; rows: RunRow[] }[] = [];
+  const groups: { key: string; windowTitle: string; gameTitle: string | null; loadText: string | null; rows: RunRow[] }[] = [];
   for (const row of packet.runOfShow) {
     const last = groups.at(-1);
     const key = `run:${row.gameId ?? 'night'}:${row.windowTitle}`;
     if (last?.key === key) last.rows.push(row);
-    else groups.push({ key, windowTitle: row.windowTitle, gameTitle: packet.games.length > 1 ? titleOf(packet, row.gameId) : null, rows: [row] });
+    else groups.push({ key, windowTitle: row.windowTitle, gameTitle: packet.games.length > 1 ? titleOf(packet, row.gameId) : null, loadText: loadOf(packet, row), rows: [row] });
   }
   const seen = new Map<string, number>();
-  return groups.map(({ key, ...data }) => {
+  return groups.map(({ key, ...data }, place) => {
     const times = (seen.get(key) ?? 0) + 1;
     seen.set(key, times);
-    return block(times === 1 ? key : `${key}/${times}`, 'run', { ...data, rows: data.rows.map(({ gameId: _, windowTitle: __, ...row }) => row) });
+    return block(times === 1 ? key : `${key}/${times}`, 'run', { ...data, isFirst: place === 0, rows: data.rows.map(({ gameId: _, windowTitle: __, ...row }) => row) });
   });
+}
+
+/** How full the window is: "26 of 45 s", and by how much it runs over. */
+function loadOf(packet: Packet, row: RunRow): string | null {
+  const load = packet.windows.find((window) => window.gameId === row.gameId && window.title === row.windowTitle);
+  if (load === undefined || load.capacitySeconds === null) return null;
+  const filled = `${Math.round(load.filledSeconds)} of ${Math.round(load.capacitySeconds)} s`;
+  return load.overSeconds > 0 ? `${filled}: over by ${Math.ceil(load.overSeconds)} s` : filled;
 }
 
 function titleOf(packet: Packet, gameId: string | null): string | null {
@@ -84,7 +97,7 @@ function tabOf(packet: Packet, tab: string, game: GameSheet): string {
 }
 
 function scripts(packet: Packet, game: GameSheet): Section {
-  const cues = packet.cues.filter((cue) => cue.gameId === game.gameId && !isEmergency(cue) && !isVerse(cue));
+  const cues = packet.cues.filter((cue) => cue.gameId === game.gameId && !isEmergency(cue) && !isVerse(cue) && !isReference(cue));
   return {
     tab: tabOf(packet, 'Scripts', game),
     title: `Scripts: ${game.title}, ${game.startsText}`,
@@ -97,7 +110,8 @@ function lineUps(packet: Packet, game: GameSheet): Section {
   const colours = { visitors: coloursOf(game.visitors), home: coloursOf(game.home) };
   const spoken = cues.map((cue) => block(`lineup:${cue.cueKey}`, 'lineUp', { colours, ...lineUpPage(cue) }, true));
   const rosters = (['visitors', 'home'] as const).flatMap((side) =>
-    rosterOf(game[side]).map((data, place) => block(`roster:${game.gameId}:${side}${place === 0 ? '' : `/${place + 1}`}`, 'roster', { colours, ...data }, true)));
+    rosterOf(game[side]).map((data, place) =>
+      block(`roster:${game.gameId}:${side}${place === 0 ? '' : `/${place + 1}`}`, 'roster', { colours, ...data }, side === 'visitors' || place > 0 || data.parts > 1)));
   return { tab: tabOf(packet, 'Line-ups', game), title: `Line-ups and rosters: ${game.title}`, blocks: [...spoken, ...rosters] };
 }
 
@@ -107,6 +121,7 @@ const teamOf = (team: GameSheet['home']) => ({ side: team.side, schoolName: team
 function sheets(packet: Packet, game: GameSheet): Section {
   const { calls, visitors, home, ...rest } = game;
   const data = { ...rest, colours: { visitors: coloursOf(visitors), home: coloursOf(home) }, visitors: teamOf(visitors), home: teamOf(home) };
+  const reference = packet.cues.filter((cue) => cue.gameId === game.gameId && isReference(cue));
   const rows = (side: 'visitors' | 'home') => game[side].rows.map(({ number, name, instead }) => ({ number, name, instead }));
   const hasTimeOuts = game.fullTimeouts + game.shortTimeouts > 0;
   const hasFouls = game.playerFouls + game.teamFouls > 0 && game.foulPeriods.length > 0;
@@ -116,7 +131,7 @@ function sheets(packet: Packet, game: GameSheet): Section {
     blocks: [
       block(`score:${game.gameId}`, 'score', data, true),
       ...(hasTimeOuts ? [block(`timeouts:${game.gameId}`, 'timeOuts', data)] : []),
-      ...(calls.length > 0 ? [block(`calls:${game.gameId}`, 'calls', { calls })] : []),
+      ...(reference.length > 0 ? reference.flatMap(cueBlocks) : calls.length > 0 ? [block(`calls:${game.gameId}`, 'calls', { calls })] : []),
       ...(hasFouls ? [block(`fouls:${game.gameId}`, 'fouls', { ...data, rows: { visitors: rows('visitors'), home: rows('home') } }, true)] : []),
     ],
   };
@@ -145,7 +160,7 @@ export function sectionsOf(packet: Packet): Section[] {
       ],
     },
     { tab: 'Tally', title: 'Tally by hand', blocks: tallySheets(packet).map((sheet) => block(`tally:${sheet.key}`, 'tally', sheet, true)) },
-    { tab: 'Emergency', title: 'Emergency: all sponsor reads stop at once', blocks: packet.cues.filter(isEmergency).flatMap(cueBlocks) },
+    { tab: 'Emergency', title: 'Emergency: wait for quiet, then read slowly', blocks: packet.cues.filter(isEmergency).map(plainly).flatMap(cueBlocks) },
   ];
   return sections.filter((section) => section.blocks.length > 0);
 }

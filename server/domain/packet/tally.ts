@@ -7,13 +7,21 @@ export interface TallyRow {
   readonly isMention: boolean;
 }
 
+interface TallyWindow {
+  readonly title: string;
+  readonly rows: readonly TallyRow[];
+}
+
 /** A sheet to tick by hand while no screen works; its codes are those the desk takes. */
 export interface TallySheet {
   readonly key: string;
   readonly gameTitle: string;
-  readonly columns: readonly { readonly title: string; readonly rows: readonly TallyRow[] }[];
+  /** Left and right half of the sheet, each with the reads of some windows. */
+  readonly halves: readonly (readonly TallyWindow[])[];
   readonly mentions: readonly TallyRow[];
   readonly mentionBoxes: number;
+  readonly noteLines: number;
+  readonly isFirst: boolean;
   readonly part: number;
   readonly parts: number;
 }
@@ -27,9 +35,24 @@ const WINDOWS = [
   ['deadBall', 'When it happens'],
 ] as const;
 const MENTION_BOXES = 10;
-const ROWS_ON_SHEET = 28;
+const ROWS_ON_SHEET = 24;
 
 const rowOf = (cue: Cue): TallyRow => ({ code: cue.code, title: cue.title, sponsorName: cue.sponsorName, isMention: cue.moment === 'mention' });
+
+/** Windows in order over two halves of about the same height; one window may be taken apart. */
+function halved(windows: readonly TallyWindow[]): TallyWindow[][] {
+  const most = Math.ceil(windows.reduce((sum, window) => sum + window.rows.length + 1, 0) / 2);
+  const halves: [TallyWindow[], TallyWindow[]] = [[], []];
+  let lines = 0;
+  for (const window of windows) {
+    const room = Math.max(0, most - lines - 1);
+    const [left, right] = room > 0 ? [window.rows.slice(0, room), window.rows.slice(room)] : [[], window.rows];
+    if (left.length > 0) halves[0].push({ ...window, rows: left });
+    if (right.length > 0) halves[1].push({ title: left.length > 0 ? `${window.title}, continued` : window.title, rows: right });
+    lines += window.rows.length + 1;
+  }
+  return halves;
+}
 
 function sheetsOf(packet: Packet, game: GameSheet): TallySheet[] {
   const cues = packet.cues.filter((cue) => cue.gameId === game.gameId && cue.isSponsored);
@@ -41,9 +64,11 @@ function sheetsOf(packet: Packet, game: GameSheet): TallySheet[] {
     return {
       key: place === 0 ? game.gameId : `${game.gameId}/${place + 1}`,
       gameTitle: game.title,
-      columns: [...new Set(here.map(({ title }) => title))].map((title) => ({ title, rows: here.filter((one) => one.title === title).map(({ row }) => row) })),
+      halves: halved([...new Set(here.map(({ title }) => title))].map((title) => ({ title, rows: here.filter((one) => one.title === title).map(({ row }) => row) }))),
       mentions: place === 0 ? mentions : [],
       mentionBoxes: MENTION_BOXES,
+      noteLines: Math.max(2, 10 - Math.ceil(here.length / 2) - (place === 0 ? mentions.length * 2 : 0)),
+      isFirst: place === 0 && game === packet.games[0],
       part: place + 1,
       parts,
     };
