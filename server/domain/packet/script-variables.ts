@@ -1,3 +1,5 @@
+import type { Moment } from './script.ts';
+
 /** One name a script may use in `{{ … }}`. */
 export interface ScriptVariable {
   readonly name: string;
@@ -72,6 +74,13 @@ export const EXAMPLE_VARIABLES: Readonly<Record<VariableName, unknown>> = Object
 export const EMPTIEST_VARIABLES: Readonly<Record<VariableName, unknown>> = Object.fromEntries(
   SCRIPT_VARIABLES.map((variable) => [variable.name, variable.mayBeEmpty ? null : variable.example]),
 ) as Record<VariableName, unknown>;
+
+const THERE_IN: Readonly<Partial<Record<VariableName, Moment>>> = { sponsor: 'sponsorPresentation', presents: 'sponsorPresentation', copy: 'sponsorPresentation', honoursTitle: 'honours', honoursCount: 'honours' };
+
+/** Whether something always stands in a variable where a script of this moment is read. */
+export function isAlwaysThere(name: VariableName, moment: Moment | null): boolean {
+  return moment !== null && THERE_IN[name] === moment;
+}
 
 export const NEXT_GAME_PARTS: readonly string[] = Object.keys(NEXT);
 
