@@ -121,7 +121,6 @@ export const REFUSALS = {
   'script-locked': no(422, 'These words are the district’s own. They are kept with the venue and printed as they stand there; the library does not change them.'),
   'script-prayer-off': no(422, 'An opening prayer goes into packets only once the department’s settings allow it, after the caution there is read.'),
   'script-version-gone': no(404, 'There is no wording of that number.'),
-  'script-not-stored': no(422, 'Nobody changed these words yet, so there is nothing to approve in them. Change the script or turn it on first.'),
   'script-variant-unknown': no(422, 'This moment does not come in that form.'),
   'honours-list-empty': no(422, 'The list needs at least one student.'),
   'honours-not-ours': no(422, 'Students who are honored belong to one of our own schools.'),

@@ -10,14 +10,17 @@ import { PacketIssueService } from './packet-issue.service.ts';
 import { PacketService } from './packet.service.ts';
 import { ScriptController } from './script.controller.ts';
 import { ScriptRow } from './script.entity.ts';
+import { ScriptPreview } from './script-preview.service.ts';
 import { ScriptService } from './script.service.ts';
+import { ScriptVersions } from './script-versions.service.ts';
+import { ScriptWordings } from './script-wordings.service.ts';
 
 export const packetEntities = [ScriptRow];
 
 @Module({
   imports: [PlanningModule, SeasonModule],
   controllers: [NightController, PacketController, ScriptController],
-  providers: [NightsWithPaper, NightsForPackets, ScriptService, PacketService, PacketIssueService, PacketPrinter],
+  providers: [NightsWithPaper, NightsForPackets, ScriptService, ScriptWordings, ScriptVersions, ScriptPreview, PacketService, PacketIssueService, PacketPrinter],
   exports: [PacketService, PacketIssueService, NightsWithPaper],
 })
 export class PacketModule {}

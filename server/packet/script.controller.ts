@@ -3,14 +3,20 @@ import { ApiTags } from '@nestjs/swagger';
 import { Needs } from '../access/needs.ts';
 import type { Listed } from '../platform/http/lists.ts';
 import { IfMatch } from '../platform/http/version.ts';
-import { ChangeScriptDto, ScriptDto, ScriptListQuery } from './script.dto.ts';
-import type { ScriptView } from './script.dto.ts';
+import { ApproveScriptDto, BringBackDto, ChangeScriptDto, PreviewDto, ScriptDto, ScriptListQuery } from './script.dto.ts';
+import type { PreviewView, ScriptVersionView, ScriptView } from './script.dto.ts';
+import { ScriptPreview } from './script-preview.service.ts';
 import { ScriptService } from './script.service.ts';
+import { ScriptVersions } from './script-versions.service.ts';
 
 @ApiTags('packet')
 @Controller('api/scripts')
 export class ScriptController {
-  constructor(@Inject(ScriptService) private readonly scripts: ScriptService) {}
+  constructor(
+    @Inject(ScriptService) private readonly scripts: ScriptService,
+    @Inject(ScriptVersions) private readonly versions: ScriptVersions,
+    @Inject(ScriptPreview) private readonly preview: ScriptPreview,
+  ) {}
 
   @Get()
   @Needs('see packets')
@@ -41,5 +47,32 @@ export class ScriptController {
   @Needs('change copy')
   async remove(@Param('id') id: string): Promise<void> {
     return this.scripts.remove(id);
+  }
+
+  @Post('preview')
+  @HttpCode(200)
+  @Needs('see packets')
+  async show(@Body() form: PreviewDto): Promise<PreviewView> {
+    return this.preview.show(form);
+  }
+
+  @Get(':id/versions')
+  @Needs('see packets')
+  async wordings(@Param('id') id: string): Promise<Listed<ScriptVersionView>> {
+    return this.versions.list(id);
+  }
+
+  @Post(':id/bring-back')
+  @HttpCode(200)
+  @Needs('change copy')
+  async bringBack(@Param('id') id: string, @IfMatch() version: number, @Body() form: BringBackDto): Promise<ScriptView> {
+    return this.versions.bringBack(id, version, form.number);
+  }
+
+  @Post(':id/approve')
+  @HttpCode(200)
+  @Needs('change copy')
+  async approve(@Param('id') id: string, @Body() form: ApproveScriptDto): Promise<ScriptView> {
+    return this.versions.approve(id, form);
   }
 }

@@ -1,17 +1,17 @@
-import { createHash } from 'node:crypto';
 import { Inject, Injectable } from '@nestjs/common';
 import { DepartmentService } from '../access/department.service.ts';
-import { LIBRARY_TO_START_WITH } from '../domain/packet/default-scripts.ts';
-import { MOMENTS } from '../domain/packet/script.ts';
+import { isLocked, MOMENTS, VARIANTS } from '../domain/packet/script.ts';
 import type { Moment, Script } from '../domain/packet/script.ts';
-import { EXAMPLE_VARIABLES } from '../domain/packet/script-variables.ts';
 import { refuse } from '../domain/refusals.ts';
 import { UnitOfWork } from '../platform/database/unit-of-work.ts';
 import type { Listed } from '../platform/http/lists.ts';
-import { fillIn } from './liquid.ts';
+import { checkScript } from './script-check.ts';
+import { defaultRows, keyOf } from './script-defaults.ts';
+import type { DefaultRow } from './script-defaults.ts';
 import type { ChangeScriptDto, ScriptDto, ScriptListQuery, ScriptView } from './script.dto.ts';
 import { scriptView } from './script.dto.ts';
 import { ScriptRow } from './script.entity.ts';
+import { ScriptWordings } from './script-wordings.service.ts';
 
 /**
  * The department's scripts. A moment for which nothing is stored is read by the scripts every department
@@ -22,13 +22,15 @@ export class ScriptService {
   constructor(
     @Inject(UnitOfWork) private readonly work: UnitOfWork,
     @Inject(DepartmentService) private readonly departments: DepartmentService,
+    @Inject(ScriptWordings) private readonly wordings: ScriptWordings,
   ) {}
 
   /** The library as packets use it: of one sport, or for every sport. */
   async library(): Promise<{ sport: string | null; script: Script }[]> {
-    return (await this.all()).map(({ id, sport, moment, title, language, text, variant, secondLanguage, secondText, isOn, place, isDefault }) => {
-      const known = isDefault ? this.defaults().find((row) => row.id === id)?.key : undefined;
-      return { sport, script: { key: known ?? keyOf(moment, title, id), scriptId: id, moment, title, language, text, variant, secondLanguage, secondText, isOn, place } };
+    const keys = new Map(this.defaults().map(({ id, key }) => [id, key]));
+    return (await this.all()).map((view) => {
+      const { id, sport, moment, title, language, text, variant, secondLanguage, secondText, isOn, place } = view;
+      return { sport, script: { key: keyOf(view, keys), scriptId: id, moment, title, language, text, variant, secondLanguage, secondText, isOn, place } };
     });
   }
 
@@ -40,7 +42,7 @@ export class ScriptService {
         (query.moment === undefined || script.moment === query.moment) &&
         (query.language === undefined || script.language === query.language) &&
         (query.isOn === undefined || script.isOn === query.isOn) &&
-        (words === undefined || `${script.title} ${script.text}`.toLowerCase().includes(words)),
+        (words === undefined || `${script.title} ${script.text} ${script.secondText ?? ''}`.toLowerCase().includes(words)),
     );
     const sorted = sortedBy(found, query.sort);
     const perPage = query.perPage ?? 25;
@@ -53,89 +55,104 @@ export class ScriptService {
   }
 
   async add(form: ScriptDto): Promise<ScriptView> {
-    checkWords(form.text);
+    const isOn = form.isOn ?? form.moment !== 'prayer';
+    const wanted = { sport: null, variant: null, language: 'en' as const, secondLanguage: null, secondText: null, place: 1, ...form, isOn };
+    await this.check(wanted, true);
     await this.store(form.moment);
-    const [row] = await this.work.insert(ScriptRow, { ...form, language: form.language ?? 'en', isOn: form.isOn ?? true, place: form.place ?? 1 });
-    return this.one(row!.id);
+    const [row] = await this.work.insert(ScriptRow, wanted);
+    const script = await this.one(row!.id);
+    await this.wordings.keep(script);
+    return script;
   }
 
+  /** @throws Refused `stale-version` where somebody changed the script since */
   async change(id: string, version: number, form: ChangeScriptDto): Promise<ScriptView> {
-    if (form.text !== undefined) checkWords(form.text);
-    const script = await this.one(id);
-    if (script.isDefault) await this.store(script.moment);
-    if (form.moment !== undefined && form.moment !== script.moment) await this.store(form.moment);
-    await this.work.update(ScriptRow, id, version, form);
-    return this.one(id);
+    const before = await this.stored(id);
+    const wanted = { ...before, ...withoutHalf(form) };
+    const changesWords = WORDS.some((field) => wanted[field] !== before[field]);
+    await this.check(wanted, changesWords || wanted.moment !== before.moment);
+    if (wanted.moment !== before.moment) await this.store(wanted.moment);
+    if (changesWords) await this.wordings.keep(before);
+    const { moment, sport, variant, language, title, text, secondLanguage, secondText, isOn, place } = wanted;
+    const changes = { moment, sport, variant, language, title, text, secondLanguage, secondText, isOn, place };
+    await this.work.update(ScriptRow, id, version, changesWords ? { ...changes, wordsNumber: before.wordsNumber + 1, approvedOn: null, approvedByName: null } : changes);
+    const after = await this.one(id);
+    if (changesWords) await this.wordings.keep(after);
+    return after;
   }
 
   /** Takes a script out; the last one of a moment gives way to the words every department starts with. */
   async remove(id: string): Promise<void> {
     const script = await this.one(id);
+    if (isLocked(script.moment)) refuse('script-locked');
     if (script.isDefault) refuse('script-is-the-default');
     await this.work.remove(ScriptRow, { id });
   }
 
-  private async all(): Promise<ScriptView[]> {
-    const { settings } = await this.departments.here();
-    const rows = await this.work.find(ScriptRow);
-    const stored = new Set(rows.map((row) => row.moment));
-    const defaults = this.defaults()
-      .filter((row) => !stored.has(row.moment))
-      .map(({ key: _, ...row }) => scriptView({ ...row, isOn: row.isOn || (row.moment === 'prayer' && settings.prayerOn) }, true));
-    return sortedBy([...rows.map((row) => scriptView(row, false)), ...defaults], undefined);
+  /** The script as a row of its own; what the department starts with is stored, all of that moment. @throws Refused `script-locked` */
+  async stored(id: string): Promise<ScriptView> {
+    const script = await this.one(id);
+    if (script.isLocked) refuse('script-locked');
+    if (!script.isDefault) return script;
+    await this.store(script.moment);
+    return this.one(id);
   }
 
   private async store(moment: Moment): Promise<void> {
-    const there = await this.work.count(ScriptRow, { moment });
-    if (there > 0) return;
+    if ((await this.work.count(ScriptRow, { moment })) > 0) return;
     const rows = this.defaults().filter((row) => row.moment === moment);
-    await this.work.insert(ScriptRow, rows.map(({ key: _, departmentId: __, ...row }) => row));
+    const next = await this.wordings.next(rows.map((row) => row.id));
+    const { settings } = await this.departments.here();
+    await this.work.insert(ScriptRow, rows.map(({ key: _, departmentId: __, ...row }) => ({ ...row, isOn: isOnAtFirst(row, settings.prayerOn), wordsNumber: next.get(row.id) ?? 1 })));
   }
 
-  /** The same id for the same department and script, so that a default can be opened before it is stored. */
-  private defaults(): (ScriptRow & { key: string })[] {
-    const { departmentId } = this.work;
-    return LIBRARY_TO_START_WITH.map((script) => ({
-      departmentId,
-      id: idOf(departmentId, script.key),
-      key: script.key,
-      moment: script.moment,
-      sport: script.sport,
-      language: script.language,
-      title: script.title,
-      text: script.text,
-      variant: script.variant ?? null,
-      secondLanguage: null,
-      secondText: null,
-      wordsNumber: 1,
-      approvedOn: null,
-      approvedByName: null,
-      isOn: script.isOn,
-      place: script.place,
-      version: 1,
-    }));
+  private async check(wanted: Wanted, checksWords: boolean): Promise<void> {
+    if (isLocked(wanted.moment)) refuse('script-locked');
+    if (wanted.variant !== null && !(VARIANTS[wanted.moment] ?? []).includes(wanted.variant)) refuse('script-variant-unknown');
+    if ((wanted.secondLanguage === null) !== (wanted.secondText === null)) refuse('second-text-incomplete');
+    if (wanted.secondLanguage === wanted.language) refuse('second-language-is-the-first');
+    if (wanted.moment === 'prayer' && wanted.isOn && !(await this.departments.here()).settings.prayerOn) refuse('script-prayer-off');
+    if (checksWords) checkWords(wanted);
+  }
+
+  private async all(): Promise<ScriptView[]> {
+    const { settings } = await this.departments.here();
+    // The district's own words are the venue's; what an older library kept of them is not read.
+    const rows = (await this.work.find(ScriptRow)).filter((row) => !isLocked(row.moment));
+    const stored = new Set(rows.map((row) => row.moment));
+    const keys = new Map(this.defaults().map(({ id, key }) => [id, key]));
+    const more = (row: ScriptRow, isDefault: boolean) => ({ isDefault, isLocked: isLocked(row.moment), cameAs: keys.get(row.id) ?? null });
+    const defaults = this.defaults()
+      .filter((row) => !stored.has(row.moment))
+      .map(({ key: _, ...row }) => scriptView({ ...row, isOn: isOnAtFirst(row, settings.prayerOn) }, more(row, true)));
+    return sortedBy([...rows.map((row) => scriptView(row, more(row, false))), ...defaults], undefined);
+  }
+
+  private defaults(): DefaultRow[] {
+    return defaultRows(this.work.departmentId);
   }
 }
 
-/** @source RFC 9562 section 5.8: version 8, what stands in it is our own affair */
-function idOf(departmentId: string, key: string): string {
-  const digest = createHash('sha256').update(`${departmentId} script ${key}`).digest('hex');
-  return `${digest.slice(0, 8)}-${digest.slice(8, 12)}-8${digest.slice(13, 16)}-a${digest.slice(17, 20)}-${digest.slice(20, 32)}`;
+/** The prayer every department starts with follows the department's own setting. */
+function isOnAtFirst(row: Pick<ScriptRow, 'isOn' | 'moment'>, prayerOn: boolean): boolean {
+  return row.isOn || (row.moment === 'prayer' && prayerOn);
 }
 
-/** Two scripts of one moment need two keys; the anthem's tell which of them is sung. */
-function keyOf(moment: Moment, title: string, id: string): string {
-  if (moment !== 'anthem') return `${moment}-${id}`;
-  return /\bsung\b/i.test(title) ? `anthem-sung-${id}` : /\bplayed\b/i.test(title) ? `anthem-played-${id}` : `anthem-${id}`;
+const WORDS = ['text', 'language', 'secondText', 'secondLanguage'] as const;
+type Wanted = Pick<ScriptView, 'moment' | 'variant' | 'language' | 'text' | 'secondLanguage' | 'secondText' | 'isOn'>;
+
+/** A form that empties one half of the second text empties the other. */
+function withoutHalf(form: ChangeScriptDto): ChangeScriptDto {
+  const given = Object.fromEntries(Object.entries(form).filter(([, value]) => value !== undefined)) as ChangeScriptDto;
+  return given.secondText === null || given.secondLanguage === null ? { ...given, secondText: null, secondLanguage: null } : given;
 }
 
-function checkWords(text: string): void {
-  try {
-    fillIn(text, EXAMPLE_VARIABLES);
-  } catch (failure) {
-    const reason = (failure as Error).message;
-    refuse('script-broken', { reason }, { text: `cannot be filled in: ${reason}` });
-  }
+function checkWords({ text, secondText, moment }: Wanted): void {
+  const found = Object.entries({ text, secondText }).flatMap(([field, words]) => {
+    const lines = words === null ? [] : checkScript(words, moment).problems.map(({ line, sentence }) => (line === null ? sentence : `line ${line}: ${sentence}`));
+    return lines.length > 0 ? [[field, lines.join('; ')] as const] : [];
+  });
+  if (found.length > 0) refuse('script-broken', { reason: found[0]![1] }, Object.fromEntries(found.map(([field, words]) => [field, `cannot be filled in: ${words}`])));
 }
 
 function sortedBy(scripts: readonly ScriptView[], sort: string | undefined): ScriptView[] {

@@ -141,6 +141,8 @@ const BODIES: Record<string, Record<string, unknown>> = {
   'POST /api/copies/{id}/versions/{versionId}/approve': { approvedByName: 'Hazel Juniper', approvedOn: on },
   'POST /api/nights/{id}/log': { deviceId: v7(), entries: [{ id: v7(), sequence: 1, kind: 'note', occurredAt: '2026-12-05T02:00:00.000Z', detail: { text: 'Doors open' } }] },
   'POST /api/nights/{id}/amend': { deviceId: v7(), entries: [{ id: v7(), sequence: 1, kind: 'note', occurredAt: '2026-12-05T02:00:00.000Z', detail: { text: 'Doors open' } }] },
+  'POST /api/scripts/{id}/bring-back': { number: 1 },
+  'POST /api/scripts/{id}/approve': { approvedByName: 'Hazel Juniper', approvedOn: on, wordsNumber: 1 },
   'POST /api/invoices/{id}/void': { reason: 'Drawn up twice' },
   'POST /api/payments/{id}/applications': { invoiceId: v7(), amountCents: 100 },
 };

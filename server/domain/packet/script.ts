@@ -16,6 +16,11 @@ export const EMERGENCY_MOMENTS = ['medical', 'delay', 'injury', 'weather', 'evac
 /** The district's own wording: printed as it is, never changed in the library. */
 export const LOCKED_MOMENTS = ['threat'] as const satisfies readonly Moment[];
 
+/** Whether the words of a moment are the district's own. */
+export function isLocked(moment: Moment): boolean {
+  return (LOCKED_MOMENTS as readonly Moment[]).includes(moment);
+}
+
 /** The four ways the anthem is given: who gives it, and where the flag is. */
 export const ANTHEM_VARIANTS = ['sungColourGuard', 'sungFlagInPlace', 'playedColourGuard', 'playedFlagInPlace'] as const;
 
