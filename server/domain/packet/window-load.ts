@@ -1,8 +1,8 @@
 import { windowsOf } from '../season/sport-profile.ts';
 import type { SportProfile } from '../season/sport-profile.ts';
+import { capacityOf } from '../season/window-capacity.ts';
 import { breaksOf, profileAt, windowTitle } from './game-windows.ts';
 import type { GameForPacket, NightForPacket } from './night-for-packet.ts';
-import { timeOutsReliedOn } from './next-time-out.ts';
 import type { Cue, WindowLoad } from './packet.ts';
 import type { Moment } from './script.ts';
 
@@ -46,7 +46,7 @@ export function windowLoads(night: NightForPacket, cues: readonly Cue[]): Window
     return keysOf(profile, game).map((windowKey): WindowLoad => {
       const within = own.filter((cue) => cue.windowKey === windowKey || (cue.moment === 'periodScore' && windowKey.startsWith('betweenPeriods')));
       const filledSeconds = within.reduce((sum, cue) => sum + cue.seconds, 0);
-      const { capacitySeconds, mayNotHappen, isReliedOn } = roomIn(night, game, profile, windowKey);
+      const { capacitySeconds, mayNotHappen, isReliedOn } = capacityOf(profile, windowKey, night.settings);
       const overSeconds = capacitySeconds === null ? 0 : Math.max(0, Math.ceil(filledSeconds - capacitySeconds));
       const move = overSeconds === 0 ? null : cueToMove(within, overSeconds, (cue) => priorities.get(cue.cueKey) ?? 2);
       return {
@@ -55,19 +55,4 @@ export function windowLoads(night: NightForPacket, cues: readonly Cue[]): Window
       };
     });
   });
-}
-
-interface Room {
-  readonly capacitySeconds: number | null;
-  readonly mayNotHappen: boolean;
-  readonly isReliedOn: boolean;
-}
-
-function roomIn(night: NightForPacket, game: GameForPacket, profile: SportProfile | null, windowKey: string): Room {
-  const always = { mayNotHappen: false, isReliedOn: true };
-  const number = Number(/\d+$/.exec(windowKey)?.[0] ?? 1);
-  if (windowKey.startsWith('timeOut')) return { capacitySeconds: 45, mayNotHappen: true, isReliedOn: number <= timeOutsReliedOn(night, game) };
-  if (windowKey === 'halftime') return { capacitySeconds: night.settings.halftimeSeconds ?? profile?.breaks.find((one) => one.halftime)?.seconds ?? null, ...always };
-  if (windowKey.startsWith('betweenPeriods')) return { capacitySeconds: 45, ...always };
-  return { capacitySeconds: null, ...always };
 }

@@ -1,87 +1,15 @@
 import type { Day } from '../day.ts';
 import { PROFILES } from './profiles.ts';
+import type { SportRules, WindowKind, WindowOwner } from './sport-rules.ts';
+import type { Sport } from './sports/all-sports.ts';
 
-export type Sport = 'basketball' | 'football' | 'volleyball' | 'soccer' | 'wrestling' | 'baseball' | 'softball';
+export { WINDOW_KINDS } from './sport-rules.ts';
+export type { BreakRule, FoulStep, LineUpForm, PeriodRule, PlayEntryKind, TeamFoulRule, TimeOutRule, WindowKind, WindowOwner, WindowRule } from './sport-rules.ts';
+export type { Sport } from './sports/all-sports.ts';
 
-/** Where in a game a sponsor read may be voiced. The order is the order of the night. */
-export const WINDOW_KINDS = ['pregame', 'betweenPeriods', 'timeOut', 'halftime', 'postgame', 'deadBall'] as const;
-export type WindowKind = (typeof WINDOW_KINDS)[number];
-
-/** Who fills a window. Where it is not us it has no places for our sponsors. */
-export type WindowOwner = 'us' | 'conference' | 'association';
-
-export interface WindowRule {
-  readonly kind: WindowKind;
-  readonly owner: WindowOwner;
-  /** sponsor reads one such window holds */
-  readonly places: number;
-  /** how many such windows a usual game has */
-  readonly timesPerGame: number;
-  /** the longest one read may take here; null where only the break itself limits it */
-  readonly longestReadSeconds: number | null;
-}
-
-export interface PeriodRule {
-  /** `quarter`, `half`, `set`, `period`, `inning` */
-  readonly name: string;
-  readonly count: number;
-  /** null where no clock runs */
-  readonly seconds: number | null;
-}
-
-export interface BreakRule {
-  /** the break follows this period */
-  readonly afterPeriod: number;
-  readonly seconds: number;
-  readonly longestSeconds: number;
-  readonly halftime: boolean;
-}
-
-export interface TimeOutRule {
-  readonly name: string;
-  readonly seconds: number;
-  readonly perTeam: number;
-  /** what the number counts over */
-  readonly per: 'game' | 'half' | 'set' | 'extraPeriod';
-}
-
-/** From this team foul on, a common foul earns this. */
-export interface FoulStep {
-  readonly fromFoul: number;
-  readonly award: 'oneAndOne' | 'two';
-}
-
-export interface TeamFoulRule {
-  readonly countedPer: 'half' | 'quarter';
-  readonly steps: readonly FoulStep[];
-  /** a player is disqualified with this many */
-  readonly playerLimit: number;
-}
-
-/** The order and form in which line-ups are introduced. */
-export type LineUpForm = 'visitorsThenHome' | 'alternating' | 'byUnit' | 'byWeightClass' | 'battingOrder';
-
-/** The kinds of play the table may log for a sport; reads, notes and taking back are logged in all. */
-export type PlayEntryKind = 'basket' | 'foul' | 'substitution' | 'timeOut' | 'periodEnd' | 'happening';
-
-export interface SportProfile {
+/** The rules of one sport from a season on, for the country or a state. */
+export interface SportProfile extends SportRules {
   readonly sport: Sport;
-  /** the first season it holds for, named by the calendar year in which the season's school year begins */
-  readonly fromSeason: number;
-  /** null for the whole country, else the state that plays it differently, as two letters */
-  readonly state: string | null;
-  readonly periods: PeriodRule;
-  readonly extraPeriodSeconds: number | null;
-  readonly breaks: readonly BreakRule[];
-  readonly windows: readonly WindowRule[];
-  readonly timeOuts: readonly TimeOutRule[];
-  readonly teamFouls: TeamFoulRule | null;
-  readonly lineUp: LineUpForm;
-  readonly startersPerTeam: number;
-  readonly entryKinds: readonly PlayEntryKind[];
-  readonly happenings: readonly string[];
-  readonly numberRule: 'fingers' | 'upTo99' | 'upToTwoDigits' | 'none';
-  readonly source: string;
 }
 
 /**
