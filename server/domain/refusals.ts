@@ -129,7 +129,13 @@ export const REFUSALS = {
   'import-student-unclear': no(422, '{name} is the name of two of our players. Rename one of them, or add this student by hand.'),
   'import-order-unreadable': no(422, '“{value}” is no place in the order.'),
   'script-is-the-default': no(422, 'These are the words every department starts with. Turn the script off instead.'),
-  'packet-out-of-date': no(409, 'Something changed since packet {number} was issued. Issue it again, then print.'),
+  'packet-out-of-date': no(409, 'Something changed since packet {number} was issued, and its words were not kept in those days. Issue it again, then print.'),
+  'packet-sealed': no(403, 'Packet {number} names a student whose family has since chosen otherwise, so only a director opens it. Issue the packet again and print that.'),
+  'packet-erased': no(409, 'The words of packet {number} were erased together with a student’s name, so it cannot be printed any more. Print a later one.'),
+  'change-set-unknown': no(409, 'Nobody kept which pages changed with packet {number}. Print the whole packet.'),
+  'packet-content-taken': no(409, 'The words of this packet are kept already.'),
+  'unknown-packet-issue': no(422, 'There is no such issue of a packet.'),
+  'content-incomplete': no(422, 'Words that are gone need the moment when they were erased.'),
 
   // night
   'read-without-cue': no(422, 'A read needs the cue it belongs to.'),

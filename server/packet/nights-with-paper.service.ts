@@ -2,14 +2,14 @@ import { Inject, Injectable } from '@nestjs/common';
 import type { Listed } from '../platform/http/lists.ts';
 import type { ChangeNightDto, NightListQuery, NightView, PersonOfNightDto } from '../season/night.dto.ts';
 import { NightService } from '../season/night.service.ts';
-import { PacketIssueService } from './packet-issue.service.ts';
+import { PapersService } from './papers.service.ts';
 
 /** The calendar's nights, each with how its paper stands: issued, out of date, ready or what is missing. */
 @Injectable()
 export class NightsWithPaper {
   constructor(
     @Inject(NightService) private readonly nights: NightService,
-    @Inject(PacketIssueService) private readonly issues: PacketIssueService,
+    @Inject(PapersService) private readonly papers: PapersService,
   ) {}
 
   async list(query: NightListQuery): Promise<Listed<NightView>> {
@@ -35,7 +35,7 @@ export class NightsWithPaper {
   }
 
   private async withPaper(nights: readonly NightView[]): Promise<NightView[]> {
-    const paper = await this.issues.paperOf(nights.map((night) => night.id));
+    const paper = await this.papers.of(nights.map((night) => night.id));
     return nights.map((night) => ({ ...night, ...paper.get(night.id) }));
   }
 }

@@ -1,101 +1,107 @@
 import { Inject, Injectable } from '@nestjs/common';
-import { refuse } from '../domain/refusals.ts';
+import { changeSentence, changeSetOf } from '../domain/packet/change-set.ts';
 import { isReady } from '../domain/packet/readiness.ts';
-import { isId, newId } from '../platform/database/ids.ts';
+import { refuse } from '../domain/refusals.ts';
 import { UnitOfWork } from '../platform/database/unit-of-work.ts';
 import type { Listed } from '../platform/http/lists.ts';
-import type { IssueView, PacketView, PaperState } from './packet.dto.ts';
+import { IssueShelf } from './issue-shelf.service.ts';
+import type { IssueReason, IssueWithPages } from './issue-shelf.service.ts';
+import { issueView } from './packet.dto.ts';
+import type { IssueView, NextIssueView, PacketView } from './packet.dto.ts';
+import { PacketBinder } from './packet-binder.service.ts';
+import type { FormerIssue } from './packet-binder.service.ts';
+import { contentOf, namedIn } from './packet-content.ts';
 import { PacketService } from './packet.service.ts';
 import type { Composed } from './packet.service.ts';
 
-interface IssueRow extends IssueView {
-  nightId: string;
-  contentDigest: string;
+const TRIES = 4;
+
+interface Seen extends Composed {
+  /** latest first */
+  issues: IssueWithPages[];
+  former: FormerIssue | null;
+  isCurrent: boolean;
+  reason: IssueReason;
 }
 
-const ISSUES = `select id, night_id as "nightId", number, content_digest as "contentDigest", recorded_at as "recordedAt" from packet_issue
-  where department_id = $1 and night_id = any($2::uuid[]) order by number desc`;
-
-/** The packet of a night gets its numbers here; composing is another's. */
+/** The packet of a night gets its numbers and its pages here, and then stays as it was issued. */
 @Injectable()
 export class PacketIssueService {
   constructor(
     @Inject(UnitOfWork) private readonly work: UnitOfWork,
     @Inject(PacketService) private readonly packets: PacketService,
+    @Inject(IssueShelf) private readonly shelf: IssueShelf,
+    @Inject(PacketBinder) private readonly binder: PacketBinder,
   ) {}
 
+  /** Inside a unit of work. */
   async one(nightId: string): Promise<PacketView> {
     const { packet, digest } = await this.packets.one(nightId);
-    const [latest] = await this.issueRows([nightId]);
+    const [latest] = await this.shelf.all(nightId);
     return {
       ...packet,
       isReady: isReady(packet),
       contentDigest: digest,
-      issue: latest ? issueView(latest) : null,
-      isOutOfDate: latest !== undefined && latest.contentDigest !== digest,
+      issue: latest ? issueView(latest, [latest], digest) : null,
+      isOutOfDate: latest !== undefined && (latest.contentDigest !== digest || latest.isSealed),
     };
   }
 
-  async issues(nightId: string): Promise<Listed<IssueView & { isCurrent: boolean }>> {
+  /** Inside a unit of work. */
+  async list(nightId: string): Promise<Listed<IssueView>> {
     const { digest } = await this.packets.one(nightId);
-    const rows = await this.issueRows([nightId]);
-    return { data: rows.map((row) => ({ ...issueView(row), isCurrent: row.contentDigest === digest })), total: rows.length };
+    const issues = await this.shelf.all(nightId);
+    return { data: issues.map((issue) => issueView(issue, issues, digest)), total: issues.length };
   }
 
-  /** Gives the packet as it stands the next number; where nothing changed since the latest issue, that one stays. */
-  async issue(nightId: string): Promise<IssueView> {
-    if (isId(nightId)) await this.work.sql('select 1 from night where department_id = $1 and id = $2 for update', [nightId]);
-    const { packet, digest } = await this.packets.one(nightId);
-    const [latest] = await this.issueRows([nightId]);
-    if (latest?.contentDigest === digest) return issueView(latest);
-    const cues = packet.cues.map(({ number, cueKey, placementId, commitmentId, copyVersion }) => ({ number, cueKey, placementId, commitmentId, copyVersion }));
-    const [row] = await this.work.sql<IssueView>(
-      `insert into packet_issue (department_id, id, night_id, number, cues, content_digest, issued_by_person_id) values ($1, $2, $3, $4, $5, $6, $7)
-       returning id, number, recorded_at as "recordedAt"`,
-      [newId(), nightId, (latest?.number ?? 0) + 1, JSON.stringify(cues), digest, this.work.scope.personId],
-    );
-    return row!;
+  /** What issuing would do now. Outside a unit of work, because it typesets. */
+  async next(nightId: string): Promise<NextIssueView> {
+    const seen = await this.work.run(() => this.look(nightId));
+    const { former, isCurrent, reason } = seen;
+    const number = (seen.issues[0]?.number ?? 0) + 1;
+    const empty = { swap: [], add: [], takeOut: [] };
+    if (isCurrent) return { number: number - 1, reason: 'none', pageCount: seen.issues[0]!.pages?.pages.length ?? 0, changes: empty, sentence: 'Nothing changed since it was issued.' };
+    const binder = await this.binder.bind(contentOf(seen.packet), former, number);
+    const changes = former === null ? null : changeSetOf(former.binder.pages, binder.pages);
+    const sentence = changes === null ? `All ${binder.pages.length} pages.` : changeSentence(changes);
+    return { number, reason, pageCount: binder.pages.length, changes, sentence };
   }
 
   /**
-   * The packet to print: of an issue, or as it stands.
+   * Gives the packet as it stands the next number; where nothing changed since the latest issue, that one
+   * stays. Two at once get the same one. Outside a unit of work: read, close, typeset, open, store.
    *
-   * @throws Refused `packet-out-of-date` when the issue asked for no longer says what the packet says
+   * @throws Refused `busy` when the night changes faster than its pages are set
    */
-  async toPrint(nightId: string, number: number | undefined): Promise<Composed & { issueNumber: number | null }> {
+  async issue(nightId: string): Promise<IssueView> {
+    for (let attempt = 1; attempt <= TRIES; attempt += 1) {
+      const seen = await this.work.run(() => this.look(nightId));
+      if (seen.isCurrent) return issueView(seen.issues[0]!, seen.issues, seen.digest);
+      const content = contentOf(seen.packet);
+      const number = (seen.issues[0]?.number ?? 0) + 1;
+      const pages = await this.binder.bind(content, seen.former, number);
+      const stored = await this.work.run(async () => {
+        await this.shelf.hold(nightId);
+        const now = await this.look(nightId);
+        const isSame = now.digest === seen.digest && now.issues.length === seen.issues.length && now.reason === seen.reason;
+        if (!isSame) return null;
+        const cues = now.packet.cues.map(({ number: place, cueKey, placementId, commitmentId, copyVersion }) => ({ number: place, cueKey, placementId, commitmentId, copyVersion }));
+        await this.shelf.add({ nightId, number, contentDigest: now.digest, reason: now.reason, pages, content, cues, namedPlayerIds: namedIn(now.night) });
+        const issues = await this.shelf.all(nightId);
+        return issueView(issues[0]!, issues, now.digest);
+      });
+      if (stored !== null) return stored;
+    }
+    return refuse('busy');
+  }
+
+  /** Inside a unit of work. */
+  private async look(nightId: string): Promise<Seen> {
     const composed = await this.packets.one(nightId);
-    const rows = await this.issueRows([nightId]);
-    if (number === undefined) return { ...composed, issueNumber: rows.find((row) => row.contentDigest === composed.digest)?.number ?? null };
-    const asked = rows.find((row) => row.number === number) ?? refuse('not-found');
-    if (asked.contentDigest !== composed.digest) refuse('packet-out-of-date', { number });
-    return { ...composed, issueNumber: number };
+    const issues = await this.shelf.all(nightId);
+    const [latest] = issues;
+    const former = latest?.pages ? { binder: latest.pages, content: await this.shelf.contentOf(latest.id) } : null;
+    const isCurrent = latest !== undefined && latest.contentDigest === composed.digest && !latest.isSealed;
+    return { ...composed, issues, former, isCurrent, reason: latest === undefined ? 'first' : latest.isSealed ? 'choice' : 'change' };
   }
-
-  /** How the paper of several nights stands, in a fixed number of statements. */
-  async paperOf(nightIds: readonly string[]): Promise<Map<string, PaperState>> {
-    const composed = await this.packets.compose(nightIds);
-    const latest = new Map((await this.issueRows(nightIds)).toReversed().map((row) => [row.nightId, row]));
-    return new Map(
-      composed.map(({ night, packet, digest }) => {
-        const issued = latest.get(night.nightId);
-        return [
-          night.nightId,
-          {
-            packetIssued: issued?.number ?? null,
-            packetOutOfDate: issued !== undefined && issued.contentDigest !== digest,
-            readiness: { ready: isReady(packet), missing: packet.readiness.filter((line) => line.grade === 'mustFix').map((line) => line.sentence) },
-            placementCount: night.games.reduce((sum, game) => sum + game.placements.length, 0),
-          },
-        ];
-      }),
-    );
-  }
-
-  private async issueRows(nightIds: readonly string[]): Promise<IssueRow[]> {
-    return this.work.sql<IssueRow>(ISSUES, [nightIds]);
-  }
-}
-
-function issueView({ id, number, recordedAt }: IssueRow): IssueView {
-  return { id, number, recordedAt };
 }

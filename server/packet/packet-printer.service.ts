@@ -1,34 +1,128 @@
 import { Inject, Injectable } from '@nestjs/common';
-import { headOf, sectionsOf } from '../domain/packet/sections.ts';
+import { mayUse } from '../domain/access/rights.ts';
+import type { Role } from '../domain/access/rights.ts';
+import type { Day } from '../domain/day.ts';
+import { changeSetOf, printedOf } from '../domain/packet/change-set.ts';
+import { pagesToSet } from '../domain/packet/page-plan.ts';
+import type { Binder, BinderPage } from '../domain/packet/page-plan.ts';
+import { refuse } from '../domain/refusals.ts';
 import { UnitOfWork } from '../platform/database/unit-of-work.ts';
+import type { ChangeCover, PacketSheet, PlannedPage } from '../platform/typesetting/packet-sheet.ts';
 import { Typesetter } from '../platform/typesetting/typesetter.ts';
-import { PacketIssueService } from './packet-issue.service.ts';
+import { IssueShelf } from './issue-shelf.service.ts';
+import type { IssueReason, IssueWithPages } from './issue-shelf.service.ts';
+import { contentOf } from './packet-content.ts';
+import type { PacketContent } from './packet-content.ts';
+import { PacketService } from './packet.service.ts';
+
+const SHORTENED_DIGEST = 12;
 
 export interface PrintedPacket {
   pdf: Buffer;
   fileName: string;
+  /** the issue that was printed; null for a draft */
+  number: number | null;
+  pageCount: number;
 }
 
-/** A packet on paper: a short unit of work to compose it, and the typesetting outside of it. */
+interface ToPrint {
+  sheet: PacketSheet;
+  number: number | null;
+  heldOn: Day;
+  venueName: string;
+}
+
+const REASONS: Readonly<Record<IssueReason, string | null>> = {
+  first: null,
+  change: null,
+  choice: 'A family chose that a name is no longer used. Take the old pages off the table and destroy them.',
+};
+
+/** Packets on paper: short units of work to read, the typesetting outside of them. */
 @Injectable()
 export class PacketPrinter {
   constructor(
     @Inject(UnitOfWork) private readonly work: UnitOfWork,
-    @Inject(PacketIssueService) private readonly issues: PacketIssueService,
+    @Inject(PacketService) private readonly packets: PacketService,
+    @Inject(IssueShelf) private readonly shelf: IssueShelf,
     @Inject(Typesetter) private readonly typesetter: Typesetter,
   ) {}
 
-  async print(nightId: string, issue: number | undefined): Promise<PrintedPacket> {
-    const { night, packet, issueNumber } = await this.work.run(() => this.issues.toPrint(nightId, issue));
-    const { pdf } = await this.typesetter.set('packet', {
-      head: headOf(packet),
-      paper: packet.paper,
-      versionText: issueNumber === null ? null : `Version ${issueNumber}`,
-      sections: sectionsOf(packet),
-      pages: null, pageCount: null, only: null, cover: null,
-    });
-    return { pdf, fileName: `packet-${night.heldOn}-${plain(night.venue.name)}.pdf` };
+  /**
+   * The packet of a night: the issue asked for as on its day, or else the packet as it stands.
+   *
+   * @throws Refused `packet-sealed`, `packet-erased`, `packet-out-of-date` for an issue from before packets were frozen
+   */
+  async print(nightId: string, number: number | undefined, roles: readonly Role[]): Promise<PrintedPacket> {
+    return this.set('packet', await this.work.run(() => this.toPrint(nightId, number, roles)));
   }
+
+  /** The pages that make the issue before into this one, behind a cover that says which to swap, add and take out. */
+  async printChangeSet(nightId: string, number: number, roles: readonly Role[]): Promise<PrintedPacket> {
+    return this.set('change-set', await this.work.run(() => this.changesToPrint(nightId, number, roles)));
+  }
+
+  private async set(kind: string, { sheet, number, heldOn, venueName }: ToPrint): Promise<PrintedPacket> {
+    const { pdf, pageCount } = await this.typesetter.set('packet', sheet);
+    const version = number === null ? '' : `-version-${number}`;
+    return { pdf, number, pageCount, fileName: `${kind}-${heldOn}-${plain(venueName)}${version}.pdf` };
+  }
+
+  private async toPrint(nightId: string, number: number | undefined, roles: readonly Role[]): Promise<ToPrint> {
+    const { night, packet, digest } = await this.packets.one(nightId);
+    const issues = await this.shelf.all(nightId);
+    const about = { heldOn: night.heldOn, venueName: night.venue.name };
+    const asked = number === undefined ? issues.slice(0, 1).find((issue) => issue.contentDigest === digest && !issue.isSealed) : (issues.find((issue) => issue.number === number) ?? refuse('not-found'));
+    const flowing = { pages: null, pageCount: null, only: null, cover: null };
+    if (asked === undefined) return { ...about, number: null, sheet: { ...contentOf(packet), versionText: null, ...flowing } };
+    if (asked.pages === null) {
+      if (asked.contentDigest !== digest) refuse('packet-out-of-date', { number: asked.number });
+      return { ...about, number: asked.number, sheet: { ...contentOf(packet), versionText: versionText(asked.number), ...flowing } };
+    }
+    return { ...about, number: asked.number, sheet: sheetOf(asked.number, asked.pages, await this.wordsOf(asked, roles)) };
+  }
+
+  private async changesToPrint(nightId: string, number: number, roles: readonly Role[]): Promise<ToPrint> {
+    const { night } = await this.packets.one(nightId);
+    const issues = await this.shelf.all(nightId);
+    const asked = issues.find((issue) => issue.number === number) ?? refuse('not-found');
+    const before = issues.find((issue) => issue.number === number - 1)?.pages ?? null;
+    if (asked.pages === null || before === null) return refuse('change-set-unknown', { number });
+    const whole = sheetOf(number, asked.pages, await this.wordsOf(asked, roles));
+    const changes = changeSetOf(before.pages, asked.pages.pages);
+    const cover = coverOf(asked, asked.pages.pages, before.pages);
+    return { heldOn: night.heldOn, venueName: night.venue.name, number, sheet: { ...whole, only: printedOf(changes, asked.pages.pages), cover } };
+  }
+
+  private async wordsOf(issue: IssueWithPages, roles: readonly Role[]): Promise<PacketContent> {
+    if (issue.erasedAt !== null) refuse('packet-erased', { number: issue.number });
+    if (issue.isSealed && !mayUse(roles, 'change students')) refuse('packet-sealed', { number: issue.number });
+    return (await this.shelf.contentOf(issue.id)) ?? refuse('packet-erased', { number: issue.number });
+  }
+}
+
+const versionText = (number: number): string => `version ${number}`;
+
+function sheetOf(number: number, binder: Binder, content: PacketContent): PacketSheet {
+  const pages = pagesToSet(binder.pages).map((page): PlannedPage => ({
+    label: page.label, tab: page.tab, keys: page.keys, versionText: versionText(page.version), digestText: page.digest.slice(0, SHORTENED_DIGEST),
+  }));
+  return { head: content.head, paper: content.paper, sections: content.sections, versionText: versionText(number), pages, pageCount: binder.of, only: null, cover: null };
+}
+
+function coverOf(issue: IssueWithPages, next: readonly BinderPage[], before: readonly BinderPage[]): ChangeCover {
+  const { swap, add, takeOut } = changeSetOf(before, next);
+  const line = (action: 'swap' | 'add' | 'takeOut', pages: readonly BinderPage[]) => (label: string) => {
+    const page = pages.find((one) => one.label === label)!;
+    return { action, label, tab: page.tab, what: page.what ?? '' };
+  };
+  return {
+    title: 'Change set',
+    sinceText: versionText(issue.number - 1),
+    versionText: versionText(issue.number),
+    reasonText: issue.reason === null ? null : REASONS[issue.reason],
+    lines: [...swap.map(line('swap', next)), ...add.map(line('add', next)), ...takeOut.map(line('takeOut', before.map(({ what: _, ...page }) => page)))],
+  };
 }
 
 /** `Alder Fieldhouse` as `alder-fieldhouse`. */

@@ -1,13 +1,19 @@
 import { Module } from '@nestjs/common';
 import { SeasonModule } from '../season/season.module.ts';
 import { PlanningModule } from '../planning/planning.module.ts';
+import { ErasingController } from './erasing.controller.ts';
+import { Erasing } from './erasing.service.ts';
+import { IssueShelf } from './issue-shelf.service.ts';
 import { NightsForPackets } from './nights-for-packets.service.ts';
 import { NightController } from './night.controller.ts';
 import { NightsWithPaper } from './nights-with-paper.service.ts';
+import { PacketBinder } from './packet-binder.service.ts';
+import { PacketContentRow } from './packet-content.entity.ts';
 import { PacketController } from './packet.controller.ts';
 import { PacketPrinter } from './packet-printer.service.ts';
 import { PacketIssueService } from './packet-issue.service.ts';
 import { PacketService } from './packet.service.ts';
+import { PapersService } from './papers.service.ts';
 import { ScriptController } from './script.controller.ts';
 import { ScriptRow } from './script.entity.ts';
 import { ScriptPreview } from './script-preview.service.ts';
@@ -15,12 +21,15 @@ import { ScriptService } from './script.service.ts';
 import { ScriptVersions } from './script-versions.service.ts';
 import { ScriptWordings } from './script-wordings.service.ts';
 
-export const packetEntities = [ScriptRow];
+export const packetEntities = [ScriptRow, PacketContentRow];
 
 @Module({
   imports: [PlanningModule, SeasonModule],
-  controllers: [NightController, PacketController, ScriptController],
-  providers: [NightsWithPaper, NightsForPackets, ScriptService, ScriptWordings, ScriptVersions, ScriptPreview, PacketService, PacketIssueService, PacketPrinter],
+  controllers: [NightController, ErasingController, PacketController, ScriptController],
+  providers: [
+    NightsWithPaper, NightsForPackets, ScriptService, ScriptWordings, ScriptVersions, ScriptPreview,
+    PacketService, IssueShelf, PacketBinder, PacketIssueService, PacketPrinter, PapersService, Erasing,
+  ],
   exports: [PacketService, PacketIssueService, NightsWithPaper],
 })
 export class PacketModule {}

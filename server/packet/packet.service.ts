@@ -1,4 +1,3 @@
-import { createHash } from 'node:crypto';
 import { Inject, Injectable } from '@nestjs/common';
 import { composePacket } from '../domain/packet/compose-packet.ts';
 import type { NightForPacket } from '../domain/packet/night-for-packet.ts';
@@ -7,6 +6,7 @@ import { libraryFor } from '../domain/packet/script.ts';
 import { refuse } from '../domain/refusals.ts';
 import { isId } from '../platform/database/ids.ts';
 import { fillIn } from './liquid.ts';
+import { contentDigest, contentOf } from './packet-content.ts';
 import { NightsForPackets } from './nights-for-packets.service.ts';
 import { pronouncing } from './pronouncing.ts';
 import { ScriptService } from './script.service.ts';
@@ -14,6 +14,7 @@ import { ScriptService } from './script.service.ts';
 export interface Composed {
   night: NightForPacket;
   packet: Packet;
+  /** of everything that is printed; what is missing is not printed */
   digest: string;
 }
 
@@ -40,12 +41,7 @@ export class PacketService {
       const sports = new Set(night.games.map((game) => game.sport));
       const scripts = libraryFor(library, sports);
       const packet = composePacket(night, scripts, fillIn, words);
-      return { night, packet, digest: digestOf(packet) };
+      return { night, packet, digest: contentDigest(contentOf(packet)) };
     });
   }
-}
-
-/** Of everything that is printed; what is missing is not printed. */
-function digestOf({ readiness: _, ...printed }: Packet): string {
-  return createHash('sha256').update(JSON.stringify(printed)).digest('hex');
 }

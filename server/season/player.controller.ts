@@ -1,4 +1,4 @@
-import { Body, Controller, Get, HttpCode, Inject, Param, Patch, Post, Query } from '@nestjs/common';
+import { Body, Controller, Get, Inject, Param, Patch, Query } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
 import { Needs } from '../access/needs.ts';
 import { TheVisitor } from '../access/visitor.ts';
@@ -35,12 +35,5 @@ export class PlayerController {
     @TheVisitor() visitor: Visitor,
   ): Promise<PlayerView> {
     return this.players.change(id, version, form, visitor.roles);
-  }
-
-  @Post(':id/erase')
-  @HttpCode(200)
-  @Needs('change students')
-  async erase(@Param('id') id: string, @TheVisitor() visitor: Visitor): Promise<PlayerView> {
-    return this.players.erase(id, visitor.roles);
   }
 }

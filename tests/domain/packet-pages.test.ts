@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { changeSentence, changeSetOf, printedOf } from '../../server/domain/packet/change-set.ts';
 import { compareLabels, labelAfter } from '../../server/domain/packet/page-label.ts';
-import { binderOf, firstPages, pagesOfSheets, sheetsFor } from '../../server/domain/packet/page-plan.ts';
+import { binderOf, firstPages, pagesOfSheets, pagesToSet, sheetsFor } from '../../server/domain/packet/page-plan.ts';
 import type { Binder, BlockToPlace, Mark, Page, Sheet } from '../../server/domain/packet/page-plan.ts';
 
 /** A block of so many lines; a page of the test's paper holds ten. */
@@ -34,8 +34,7 @@ function typeset(blocks: readonly Lines[], breaksBefore: ReadonlySet<string> | n
 const topsOf = (pages: readonly { keys: readonly string[] }[]): Set<string> => new Set(pages.map((page) => page.keys[0]!));
 
 function issueOf(blocks: readonly Lines[], old: Binder | null, number: number): Binder {
-  const digestOf = (page: Page, reach: readonly string[]): string =>
-    JSON.stringify([page, blocks.filter((one) => reach.includes(one.key)).map((one) => [one.text, one.lines])]);
+  const digestOf = (page: Page, isFirst: boolean): string => JSON.stringify([page, isFirst, blocks.filter((one) => page.keys.includes(one.key)).map((one) => [one.text, one.lines])]);
   if (old === null) {
     const { marks, pageCount } = typeset(blocks, null);
     return binderOf(firstPages(blocks, marks, pageCount), null, number, digestOf);
@@ -94,7 +93,7 @@ describe('a change moves the pages it has to, and no other', () => {
     const long = [block('run', 12), block('x', 3), block('y', 3)];
     const one = issueOf(long, null, 1);
     const two = issueOf([{ ...long[0]!, lines: 14, text: 'longer' }, ...long.slice(1)], one, 2);
-    expect([shown(one), shown(two), sentence(one, two)]).toEqual(['1: run | 2: run x y', '1: run | 2: run x y', 'Swap pages 1 and 2.']);
+    expect([shown(one), shown(two), sentence(one, two)]).toEqual(['1: run | 1a: run x y', '1: run | 1a: run x y', 'Swap pages 1 and 1a.']);
   });
 });
 
@@ -120,8 +119,7 @@ test('whatever changes over four issues, the change set makes the old binder the
         const seen = next.pages.flatMap((page) => page.keys);
         expect(seen.filter((key, at) => key !== seen[at - 1])).toEqual(blocks.map((one) => one.key));
         // A full print with these pages breaks where the plan says.
-        const tops = new Set(next.pages.map((page) => page.keys[0]!).filter((key, at, all) => all.indexOf(key) === at && next.pages.findIndex((page) => page.keys.includes(key)) === at));
-        const printed = typeset(blocks, tops);
+        const printed = typeset(blocks, topsOf(pagesToSet(next.pages)));
         expect(printed.pageCount).toBe(next.pages.length);
         next.pages.forEach((page, at) => expect(printed.marks.filter((mark) => mark.page <= at + 1 && at + 1 <= mark.lastPage).map((mark) => mark.key)).toEqual(page.keys));
         if (old !== null) {

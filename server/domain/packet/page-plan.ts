@@ -27,6 +27,8 @@ export interface BinderPage extends Page {
   /** The issue in which it last changed; printed on it. */
   readonly version: number;
   readonly digest: string;
+  /** What is different on it, where it changed with this issue; without anybody's name. */
+  readonly what?: string;
 }
 
 export interface Binder {
@@ -43,8 +45,8 @@ export interface Sheet {
   readonly labels: readonly PageLabel[];
 }
 
-/** Pages that hang together because a block of one goes on upon the next. */
-function runsOf<P extends Page>(pages: readonly P[]): P[][] {
+/** Pages that hang together because a block of one goes on upon the next; they are set as one. */
+export function runsOf<P extends Page>(pages: readonly P[]): P[][] {
   const seen = new Set<string>();
   const runs: P[][] = [];
   for (const page of pages) {
@@ -144,14 +146,16 @@ function keysFrom(marks: readonly Mark[], first: number, last: number): string[]
   return pages;
 }
 
-/** The pages of a first issue, as the typesetter let them flow: 1, 2, 3 … */
+const goesOn = (pages: readonly string[][], place: number): boolean => place > 0 && (pages[place]![0] === undefined || pages[place - 1]!.includes(pages[place]![0]!));
+
+/** The pages of a first issue, as the typesetter let them flow: 1, 2, 3 …, and 3a where a block of page 3 goes on. */
 export function firstPages(blocks: readonly BlockToPlace[], marks: readonly Mark[], pageCount: number): Page[] {
   const tabs = new Map(blocks.map((block) => [block.key, block.tab]));
-  const inOrder = ordered(blocks, marks);
-  let tab = blocks[0]?.tab ?? '';
-  return keysFrom(inOrder, 1, pageCount).map((keys, place) => {
+  let [label, tab] = ['0', ''];
+  return keysFrom(ordered(blocks, marks), 1, pageCount).map((keys, place, all) => {
+    label = goesOn(all, place) ? labelAfter(label) : String(numberOfLabel(label) + 1);
     tab = tabs.get(keys[0] ?? '') ?? tab;
-    return { label: String(place + 1), tab, keys };
+    return { label, tab, keys };
   });
 }
 
@@ -163,10 +167,10 @@ export function pagesOfSheets(sheets: readonly Sheet[], blocks: readonly BlockTo
     const own = inOrder.filter((mark) => keys.includes(mark.key));
     const first = Math.min(...own.map((mark) => mark.page));
     const last = Math.max(...own.map((mark) => mark.lastPage));
-    return keysFrom(own, first, last).map((onPage) => {
-      const label = labels.find((one) => compareLabels(one, before) > 0) ?? labelAfter(before);
-      before = label;
-      return { label, tab, keys: onPage };
+    return keysFrom(own, first, last).map((onPage, place, all) => {
+      const free = goesOn(all, place) ? undefined : labels.find((one) => compareLabels(one, before) > 0);
+      before = free ?? labelAfter(before);
+      return { label: before, tab, keys: onPage };
     });
   });
 }
@@ -181,26 +185,29 @@ function ordered(blocks: readonly BlockToPlace[], marks: readonly Mark[]): Mark[
   });
 }
 
+const together = (run: readonly Page[]): Page => ({ ...run[0]!, keys: [...new Set(run.flatMap((page) => page.keys))] });
+
 /**
  * Gives each page its digest and its version: that of the issue before where the digest is the same, else this one.
  *
- * @param digestOf of everything that is printed on a page; `reach` are the blocks of all pages that hang together
- *   with it, because a block that grows moves what stands behind it
+ * @param digestOf of everything that is printed on a page. Pages that hang together have one, because a block that
+ *   grows moves what stands behind it; the title of a section stands on its first page
  */
-export function binderOf(
-  pages: readonly Page[],
-  old: Binder | null,
-  number: number,
-  digestOf: (page: Page, reach: readonly string[]) => string,
-): Binder {
+export function binderOf(pages: readonly Page[], old: Binder | null, number: number, digestOf: (page: Page, isFirstOfTab: boolean) => string): Binder {
   const before = new Map(old?.pages.map((page) => [page.label, page]));
+  const tabs = new Set<string>();
   const finished = runsOf(pages).flatMap((run) => {
-    const reach = [...new Set(run.flatMap((page) => page.keys))];
+    const digest = digestOf(together(run), !tabs.has(run[0]!.tab));
+    tabs.add(run[0]!.tab);
     return run.map((page): BinderPage => {
-      const digest = digestOf(page, reach);
       const was = before.get(page.label);
       return { ...page, digest, version: was?.digest === digest ? was.version : number };
     });
   });
   return { of: old?.of ?? Math.max(0, ...pages.map((page) => numberOfLabel(page.label))), pages: finished };
+}
+
+/** The pages as they are set: those that hang together are one, which runs over by itself. */
+export function pagesToSet(pages: readonly BinderPage[]): BinderPage[] {
+  return runsOf(pages).map((run) => ({ ...run[0]!, ...together(run) }));
 }
