@@ -36,5 +36,5 @@ async function tellCrew(story: Story, { nightId, line }: Games[string], people: 
 /** Prints a night's packet, so that it has a number. */
 export async function issuePacket(story: Story, { nightId, day }: Games[string]): Promise<void> {
   const on = day < story.calendar.today ? day : story.calendar.today;
-  await story.on(on, () => story.of(PacketIssueService).issue(nightId));
+  await story.outside(on, () => story.of(PacketIssueService).issue(nightId));
 }

@@ -3,6 +3,7 @@ import { DepartmentService } from '../server/access/department.service.ts';
 import type { Visitor } from '../server/access/visitor.ts';
 import type { Day } from '../server/domain/day.ts';
 import { UnitOfWork } from '../server/platform/database/unit-of-work.ts';
+import { errands } from '../server/platform/database/scope.ts';
 import type { Scope } from '../server/platform/database/scope.ts';
 import type { Calendar } from './calendar.ts';
 import type { Teller } from './people.ts';
@@ -32,6 +33,16 @@ export class Story {
     this.day = day;
     try {
       return await this.work.runAs(this.scopes[by], tell);
+    } finally {
+      this.day = this.calendar.today;
+    }
+  }
+
+  /** What opens its units of work itself, such as long work. */
+  async outside<T>(day: Day, tell: () => Promise<T>, by: Teller = 'director'): Promise<T> {
+    this.day = day;
+    try {
+      return await errands.run({ scope: this.scopes[by], manager: null }, tell);
     } finally {
       this.day = this.calendar.today;
     }

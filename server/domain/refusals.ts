@@ -132,7 +132,7 @@ export const REFUSALS = {
   'packet-out-of-date': no(409, 'Something changed since packet {number} was issued, and its words were not kept in those days. Issue it again, then print.'),
   'packet-sealed': no(403, 'Packet {number} names a student whose family has since chosen otherwise, so only a director opens it. Issue the packet again and print that.'),
   'packet-erased': no(409, 'The words of packet {number} were erased together with a student’s name, so it cannot be printed any more. Print a later one.'),
-  'change-set-unknown': no(409, 'Nobody kept which pages changed with packet {number}. Print the whole packet.'),
+  'change-set-unknown': no(409, 'There is no change set for packet {number}: it is the first, or the one before it comes from the time when pages were not kept. Print the whole packet.'),
   'packet-content-taken': no(409, 'The words of this packet are kept already.'),
   'unknown-packet-issue': no(422, 'There is no such issue of a packet.'),
   'content-incomplete': no(422, 'Words that are gone need the moment when they were erased.'),

@@ -30,14 +30,14 @@ export class PacketBinder {
     const blocks = blocksToPlace(content);
     const sheets = former === null ? null : sheetsFor(blocks, former.pages);
     const { marks, pageCount } = await this.typesetter.set('packet', {
-      ...content, versionText: 'version 1', pages: sheets?.map(forced) ?? null, pageCount: former?.of ?? null, only: null, cover: null,
+      ...content, versionText: 'Version 1', pages: sheets?.map(forced) ?? null, pageCount: former?.of ?? null, only: null, cover: null,
     });
     return sheets === null ? firstPages(blocks, marks, pageCount) : pagesOfSheets(sheets, blocks, marks);
   }
 }
 
 /** As long a head as it can have, so that no page is shorter when it is printed. */
-const forced = ({ tab, keys }: Sheet, place: number): PlannedPage => ({ label: `${place + 1}`, tab, keys, versionText: 'version 1', digestText: '0'.repeat(12) });
+const forced = ({ tab, keys }: Sheet, place: number): PlannedPage => ({ label: `${place + 1}`, tab, keys, versionText: 'Version 1', digestText: '0'.repeat(12) });
 
 /** Writes beside each page of this issue what is different on it. */
 function withWords(binder: Binder, content: PacketContent, former: FormerIssue, number: number): Binder {

@@ -58,7 +58,7 @@ export class PacketPrinter {
   }
 
   /** The pages that make the issue before into this one, behind a cover that says which to swap, add and take out. */
-  async printChangeSet(nightId: string, number: number, roles: readonly Role[]): Promise<PrintedPacket> {
+  async printChangeSet(nightId: string, number: number | undefined, roles: readonly Role[]): Promise<PrintedPacket> {
     return this.set('change-set', await this.work.run(() => this.changesToPrint(nightId, number, roles)));
   }
 
@@ -82,16 +82,16 @@ export class PacketPrinter {
     return { ...about, number: asked.number, sheet: sheetOf(asked.number, asked.pages, await this.wordsOf(asked, roles)) };
   }
 
-  private async changesToPrint(nightId: string, number: number, roles: readonly Role[]): Promise<ToPrint> {
+  private async changesToPrint(nightId: string, number: number | undefined, roles: readonly Role[]): Promise<ToPrint> {
     const { night } = await this.packets.one(nightId);
     const issues = await this.shelf.all(nightId);
-    const asked = issues.find((issue) => issue.number === number) ?? refuse('not-found');
-    const before = issues.find((issue) => issue.number === number - 1)?.pages ?? null;
-    if (asked.pages === null || before === null) return refuse('change-set-unknown', { number });
-    const whole = sheetOf(number, asked.pages, await this.wordsOf(asked, roles));
+    const asked = issues.find((issue) => number === undefined || issue.number === number) ?? refuse('not-found');
+    const before = issues.find((issue) => issue.number === asked.number - 1)?.pages ?? null;
+    if (asked.pages === null || before === null) return refuse('change-set-unknown', { number: asked.number });
+    const whole = sheetOf(asked.number, asked.pages, await this.wordsOf(asked, roles));
     const changes = changeSetOf(before.pages, asked.pages.pages);
     const cover = coverOf(asked, asked.pages.pages, before.pages);
-    return { heldOn: night.heldOn, venueName: night.venue.name, number, sheet: { ...whole, only: printedOf(changes, asked.pages.pages), cover } };
+    return { heldOn: night.heldOn, venueName: night.venue.name, number: asked.number, sheet: { ...whole, only: printedOf(changes, asked.pages.pages), cover } };
   }
 
   private async wordsOf(issue: IssueWithPages, roles: readonly Role[]): Promise<PacketContent> {
@@ -101,7 +101,7 @@ export class PacketPrinter {
   }
 }
 
-const versionText = (number: number): string => `version ${number}`;
+const versionText = (number: number): string => `Version ${number}`;
 
 function sheetOf(number: number, binder: Binder, content: PacketContent): PacketSheet {
   const pages = pagesToSet(binder.pages).map((page): PlannedPage => ({

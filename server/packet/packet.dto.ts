@@ -16,10 +16,10 @@ export class PdfQuery {
 }
 
 export class ChangeSetQuery {
-  /** the number of the issue that the binder is brought up to, from the one before */
-  @CountField(2, 1_000_000)
+  /** the number of the issue that the binder is brought up to, from the one before; without one the latest */
+  @CountField(2, 1_000_000, { optional: true })
   @Transform(numberGiven)
-  issue: number;
+  issue?: number;
 }
 
 export interface IssueView {

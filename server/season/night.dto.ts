@@ -99,8 +99,10 @@ export interface NightView {
   /** the number of the latest issue, or null */
   packetIssued: number | null;
   placementCount: number;
-  /** the packet room knows these two; null where it was not asked */
+  /** the packet room knows these three; null where it was not asked */
   packetOutOfDate: boolean | null;
+  /** why the packet has to be issued again: something changed, or a family chose otherwise about a name in it */
+  packetBecause: 'change' | 'choice' | null;
   readiness: { ready: boolean; missing: string[] } | null;
   version: number;
   /** only where one night is asked for */

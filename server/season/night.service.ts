@@ -26,7 +26,7 @@ const FROM = `night join venue on venue.department_id = night.department_id and 
   left join floor on floor.department_id = night.department_id and floor.id = night.floor_id`;
 const SORTS = { heldOn: 'night.held_on', venueName: 'venue.name collate "und-x-icu"', title: 'night.title collate "und-x-icu"', doorsAt: 'night.doors_at' };
 
-type Row = Omit<NightView, 'title' | 'games' | 'packetOutOfDate' | 'readiness' | 'people'> & { gameIds: string[] };
+type Row = Omit<NightView, 'title' | 'games' | 'packetOutOfDate' | 'packetBecause' | 'readiness' | 'people'> & { gameIds: string[] };
 
 @Injectable()
 export class NightService {
@@ -95,6 +95,7 @@ export class NightService {
         title: row.ownTitle ?? titleOf(ofNight, row.venueName),
         games: ofNight.map(({ id, label, level, startsAtShown, status }) => ({ id, label, level, startsAtShown, status })),
         packetOutOfDate: null,
+        packetBecause: null,
         readiness: null,
       };
     });

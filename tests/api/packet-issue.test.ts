@@ -29,19 +29,6 @@ test('words that nobody approved are not printed, the neutral line is; a student
   expect([JSON.stringify(before), JSON.stringify(after)].filter((text) => text.includes('Marlowe') || text.includes('MAR-low'))).toEqual([]);
 });
 
-test('an issue keeps its number while nothing changes and is out of date when a family opts out', async () => {
-  const { department, director, season, nightId } = await aNight();
-  const path = `/api/nights/${nightId}/packet-issues`;
-  expect([(await director.make(path)).number, (await department.announcer.make(path)).number]).toEqual([1, 1]);
-  expect((await department.bookkeeper.post(path)).status).toBe(403);
-  const player = await director.look(`/api/players/${season.playerIds[0]}`).catch(() => null);
-  await director.patch(`/api/players/${season.playerIds[0]}`, { announce: 'numberOnly' }, { version: player?.version ?? 1 });
-  const packet = await director.look(`/api/nights/${nightId}/packet`);
-  expect([packet.isOutOfDate, packet.issue.number]).toEqual([true, 1]);
-  expect((await director.get(`/api/nights/${nightId}/packet.pdf?issue=1`)).body.code).toBe('packet-out-of-date');
-  expect((await director.make(path)).number).toBe(2);
-});
-
 test('the packet is a PDF named by the night and its venue', async () => {
   const { director, nightId } = await aNight();
   const { status, bytes, headers } = await director.bytes(`/api/nights/${nightId}/packet.pdf`);

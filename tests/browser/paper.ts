@@ -1,15 +1,7 @@
 import { readFile } from 'node:fs/promises'
-import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs'
+import { pagesOfPdf } from '../support/pdf.ts'
 
-/** The words of a PDF, page by page, read by a reader that did not write it. */
+/** The words of a PDF on disk, page by page. */
 export async function readPaper(path: string): Promise<string[]> {
-  const task = getDocument({ data: new Uint8Array(await readFile(path)), verbosity: 0, useSystemFonts: false })
-  const document = await task.promise
-  const pages: string[] = []
-  for (let number = 1; number <= document.numPages; number += 1) {
-    const { items } = await (await document.getPage(number)).getTextContent()
-    pages.push(items.map((item) => ('str' in item ? item.str : '')).join(' ').replace(/\s+/g, ' ').normalize('NFC'))
-  }
-  await task.destroy()
-  return pages
+  return pagesOfPdf(await readFile(path))
 }

@@ -58,6 +58,8 @@ export const ROUTES: Record<string, Right | 'open'> = {
   'GET /api/nights/{id}/packet-issues': 'see packets',
   'GET /api/nights/{id}/packet.pdf': 'see packets',
   'GET /api/nights/{id}/packet': 'see packets',
+  'GET /api/nights/{id}/next-issue': 'see packets',
+  'GET /api/nights/{id}/change-set.pdf': 'see packets',
   'PUT /api/nights/{id}/people': 'change the season',
   'GET /api/nights/{id}/placements': 'see packets',
   'POST /api/payers': 'change contracts',

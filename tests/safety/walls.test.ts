@@ -27,7 +27,9 @@ async function everyObject(department: Department): Promise<Objects> {
   const link = await director.make(`/api/sponsors/${season.sponsorId}/links`, { label: 'Hazel Juniper', expiresAt: '2099-01-01T00:00:00.000Z' });
   const line = await director.make('/api/rate-card-lines', { seasonId: season.seasonId, readKindId: season.readKinds.gameBall, priceCents: 7500 });
   const script = await director.make('/api/scripts', { moment: 'welcome', title: 'Welcome of the walls', text: 'Good evening.' });
+  await director.make(`/api/nights/${season.games[0]!.nightId}/packet-issues`);
   const placement = await director.make('/api/placements', { commitmentId: signed.commitments[0].id, gameId: season.games[0]!.gameId, windowKey: 'pregame' });
+  await director.make(`/api/nights/${season.games[0]!.nightId}/packet-issues`);
   const invoice = await director.make('/api/invoices', { contractId: signed.id, throughDay: '2026-11-30', issuedOn: '2026-11-23' });
   const payment = await director.make('/api/payments', {
     sellerId: season.sellerId, payerId: season.payerId, receivedOn: '2026-12-01', method: 'check', reference: '1041', amountCents: 1000,

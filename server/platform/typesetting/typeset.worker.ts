@@ -30,7 +30,10 @@ const compiler = NodeCompiler.create({ fontArgs: [{ fontBlobs: fonts }] });
 function marksOf(document: NodeTypstDocument): BlockMark[] {
   const [found] = compiler.query(document, { selector: '<marks>', field: 'value' }) as [key: string, isEnd: boolean, page: number][][];
   const marks = new Map<string, BlockMark>();
-  for (const [key, isEnd, page] of found ?? []) marks.set(key, { key, page: isEnd ? (marks.get(key)?.page ?? page) : page, lastPage: page });
+  for (const [key, isEnd, page] of found ?? []) {
+    const first = isEnd ? (marks.get(key)?.page ?? page) : page;
+    marks.set(key, { key, page: first, lastPage: Math.max(first, page) });
+  }
   return [...marks.values()];
 }
 
