@@ -8,8 +8,9 @@ import { Facts } from '../show/facts.tsx';
 import { Section } from '../show/section.tsx';
 import { ROLE_WORDS, wordFor } from '../words/choices.ts';
 import { knownMe } from './me.ts';
+import { ReadingRate } from './reading-rate.tsx';
 
-/** Who I am here, and a new password. */
+/** Who I am here, how fast I read, and a new password. */
 export function MyPage() {
   const { send } = useSend();
   const [round, setRound] = useState(0);
@@ -25,6 +26,7 @@ export function MyPage() {
       <Section title="In this department">
         <Facts facts={[['Name', me?.person.name], ['Department', me?.department.name], ['Roles', me?.roles.map((role) => wordFor(ROLE_WORDS, role)).join(', ')]]} />
       </Section>
+      <ReadingRate />
       <Paper variant="outlined" sx={{ p: 2.5, maxWidth: 480 }}>
         <Form key={round} onSubmit={submit} record={{}}>
           <WordsInput source="current" label="Password now" type="password" autoComplete="current-password" required />

@@ -10,6 +10,8 @@ import { Membership } from './membership.entity.ts';
 import { Person } from './person.entity.ts';
 import { PersonController } from './person.controller.ts';
 import { PersonService } from './person.service.ts';
+import { ReadingRateController } from './reading-rate.controller.ts';
+import { ReadingRateService } from './reading-rate.service.ts';
 import { SealService } from './seal.service.ts';
 import { SessionService } from './session.service.ts';
 import { SignInAttempts } from './sign-in-attempts.service.ts';
@@ -22,8 +24,8 @@ export const accessEntities = [Person, Membership, Link];
 
 @Global()
 @Module({
-  controllers: [SignInController, DepartmentController, PersonController, AuditController, LinkVisitController],
-  providers: [SessionService, SignInAttempts, SignInService, LinkService, DepartmentService, PersonService, AuditService, SealService, NightlySeal, NumberService],
-  exports: [SessionService, SignInService, LinkService, DepartmentService, PersonService, SealService, NumberService],
+  controllers: [SignInController, ReadingRateController, DepartmentController, PersonController, AuditController, LinkVisitController],
+  providers: [SessionService, SignInAttempts, SignInService, LinkService, DepartmentService, PersonService, ReadingRateService, AuditService, SealService, NightlySeal, NumberService],
+  exports: [SessionService, SignInService, LinkService, DepartmentService, PersonService, ReadingRateService, SealService, NumberService],
 })
 export class AccessModule {}

@@ -51,6 +51,8 @@ export const ROUTES: Record<string, Right | 'open'> = {
   'GET /api/me': 'be here',
   'POST /api/me/department': 'be here',
   'POST /api/me/password': 'be here',
+  'GET /api/me/reading-rate': 'be here',
+  'PUT /api/me/reading-rate': 'be here',
   'GET /api/nights': 'see the season',
   'PATCH /api/nights/{id}': 'change the season',
   'GET /api/nights/{id}': 'see the season',
