@@ -13,7 +13,7 @@ function Lines({ lines }: { lines: readonly ReadinessLine[] }) {
       {lines.map((line, place) => (
         <Box component="li" key={place} sx={{ overflowWrap: 'anywhere' }}>
           {line.sentence}
-          {opensFor(line) && <> <Go to={addressOf(line)}>Mend it<Box component="span" sx={{ position: 'absolute', width: 1, height: 1, overflow: 'hidden', clipPath: 'inset(50%)' }}>: {line.sentence}</Box></Go></>}
+          {opensFor(line) && <> <Go to={addressOf(line)}>Mend it</Go></>}
         </Box>
       ))}
     </Box>
