@@ -100,6 +100,7 @@ function gameForPacket(game: GameRow, start: ShownStart, night: NightRow, facts:
     level: levelWords(game.level),
     startsText: start.words,
     startsClock: start.floating ? null : start.clock,
+    startsAfterMinutes: start.floating ? (game.startsAfterMinutes ?? 0) : null,
     owners: { windowsOwnedBy: game.windowsOwnedBy, windowOwners: game.windowOwners },
     movedSinceIssue: facts.issued.some((issue) => issue.nightId === night.id && issue.movedGameIds.includes(game.id)),
     home: teamForPacket(home, 'Home', facts),

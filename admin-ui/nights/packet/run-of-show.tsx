@@ -5,7 +5,7 @@ import { EmptyList } from '../../lists/empty-list.tsx';
 import { Figures } from '../../show/figures.tsx';
 import { Section } from '../../show/section.tsx';
 import { numberText } from '../../words/count.ts';
-import { gameOfNight } from '../game-words.ts';
+import { levelsOf } from '../game-words.ts';
 import type { Night } from '../types.ts';
 import { CueView } from './cue-view.tsx';
 import { secondsText } from './seconds-text.ts';
@@ -19,8 +19,8 @@ function titleOf(cue: Cue, night: Night, packet: Packet): string | null {
   if (cue.windowKey === null && cue.gameId !== null) return null;
   if (cue.windowKey === null) return cue.code.startsWith('E') ? 'Emergencies' : 'Notices, when somebody brings one';
   const title = packet.runOfShow.find((row) => row.number === cue.number)?.windowTitle ?? '';
-  const game = night.games.length > 1 ? night.games.find(({ id }) => id === cue.gameId) : undefined;
-  return game ? `${gameOfNight(game)}. ${title}` : title;
+  const level = night.games.length > 1 ? levelsOf(night).get(cue.gameId ?? '') : undefined;
+  return level ? `${level}: ${title.toLowerCase()}` : title;
 }
 
 /** The cues under the windows they are read in; a sheet that is only kept at hand stays where it is needed. */

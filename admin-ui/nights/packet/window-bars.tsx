@@ -2,14 +2,14 @@ import { Box, Typography } from '@mui/material';
 import type { Cue, Packet, WindowLoad } from '../../../server/domain/packet/packet.ts';
 import { EmptyList } from '../../lists/empty-list.tsx';
 import { Section } from '../../show/section.tsx';
-import { gameOfNight } from '../game-words.ts';
+import { levelsOf } from '../game-words.ts';
 import type { Night } from '../types.ts';
 import { secondsText } from './seconds-text.ts';
 
 /** The bar repeats the figures beside it, so it is left out for whoever has the page read aloud. */
 function Bar({ window }: { window: WindowLoad }) {
-  const capacity = window.capacitySeconds ?? Math.max(1, window.filledSeconds);
-  const share = Math.min(100, (window.filledSeconds / Math.max(1, capacity)) * 100);
+  if (window.capacitySeconds === null) return null;
+  const share = Math.min(100, (window.filledSeconds / Math.max(1, window.capacitySeconds)) * 100);
   return (
     <Box aria-hidden="true" sx={{ height: 12, borderRadius: 1, border: 1, borderColor: 'text.secondary', overflow: 'hidden' }}>
       <Box
@@ -50,6 +50,9 @@ function Row({ window, cues }: { window: WindowLoad; cues: readonly Cue[] }) {
   );
 }
 
+/** A time-out nothing is planned into is no news. */
+const isWorthShowing = (window: WindowLoad): boolean => !window.mayNotHappen || window.cueNumbers.length > 0;
+
 /** Each window of each game: what is read in it against the seconds there are. */
 export function WindowBars({ night, packet }: { night: Night; packet: Packet }) {
   const windows = packet.windows ?? [];
@@ -59,9 +62,9 @@ export function WindowBars({ night, packet }: { night: Night; packet: Packet }) 
       {games.length === 0 && <EmptyList>A window belongs to a game, and this night has none yet.</EmptyList>}
       {games.map((game) => (
         <Box key={game.id} sx={{ mb: 1.5 }}>
-          {games.length > 1 && <Typography variant="h3">{gameOfNight(game)}</Typography>}
+          {games.length > 1 && <Typography variant="h3">{levelsOf(night).get(game.id)}</Typography>}
           <Box component="ul" sx={{ listStyle: 'none', p: 0, m: 0 }}>
-            {windows.filter((window) => window.gameId === game.id).map((window) => <Row key={window.windowKey} window={window} cues={packet.cues} />)}
+            {windows.filter((window) => window.gameId === game.id && isWorthShowing(window)).map((window) => <Row key={window.windowKey} window={window} cues={packet.cues} />)}
           </Box>
         </Box>
       ))}

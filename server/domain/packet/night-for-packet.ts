@@ -115,6 +115,8 @@ export interface GameForPacket {
   readonly startsText: string;
   /** `HH:MM` where the start is known by the clock; null where it floats behind another game. */
   readonly startsClock?: string | null;
+  /** Minutes after the end of the game it follows; null for a start by the clock. */
+  readonly startsAfterMinutes?: number | null;
   /** Whose windows they are; ours where nothing is said. */
   readonly owners?: GameOwners;
   /** The day, the hour or the place changed after the packet was issued. */

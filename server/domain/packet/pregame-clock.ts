@@ -35,3 +35,14 @@ export function countedBack(cues: readonly Pick<Cue, 'cueKey' | 'gameId' | 'wind
   });
   return texts;
 }
+
+/**
+ * Seconds there are to speak in before a game: from the welcome on for the first of a night, between the games for one that
+ * follows another; null where nobody knows when the one before is over.
+ *
+ * @param place the game's place in its night, from 0
+ */
+export function pregameSeconds(game: Pick<GameForPacket, 'startsAfterMinutes'>, place: number): number | null {
+  const minutes = place === 0 ? AT_LATEST_MINUTES['welcome']! : (game.startsAfterMinutes ?? null);
+  return minutes === null ? null : Math.max(0, minutes * 60 - SETTLE_SECONDS);
+}
