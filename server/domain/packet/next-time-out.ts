@@ -1,28 +1,29 @@
-import { windowsOf } from '../season/sport-profile.ts';
+import { capacityOf } from '../season/window-capacity.ts';
+import type { WindowCapacity } from '../season/window-capacity.ts';
 import { profileAt } from './game-windows.ts';
-import type { GameForPacket, NightForPacket } from './night-for-packet.ts';
+import type { GameForPacket, NightForPacket, PlacementForPacket } from './night-for-packet.ts';
 import type { Cue } from './packet.ts';
+import { mainGameOf } from './variables-of-night.ts';
 
-const numberOf = (windowKey: string): number => Number(/\d+$/.exec(windowKey)?.[0] ?? 1);
-
-/** How many time-outs of a game the department dares to rely on; where it has not said, those of a usual game. */
-export function timeOutsReliedOn(night: NightForPacket, game: GameForPacket): number {
-  const own = night.settings.timeOutsReliedOn;
-  if (own !== null) return own;
-  const profile = profileAt(night, game);
-  return profile === null ? 0 : windowsOf(profile, game.owners).filter((window) => window.kind === 'timeOut').length;
+/** What there is room for in a window of a game; tonight's own halftime is the one of the game the night is for. */
+export function roomIn(night: NightForPacket, game: GameForPacket, windowKey: string): WindowCapacity {
+  const { timeOutsReliedOn, halftimeSeconds } = night.settings;
+  return capacityOf(profileAt(night, game), windowKey, { timeOutsReliedOn, halftimeSeconds: game === mainGameOf(night.games) ? halftimeSeconds : null });
 }
 
+const MAY_WAIT: ReadonlySet<PlacementForPacket['window']> = new Set(['timeout', 'betweenPeriods']);
+
 /**
- * The codes of the reads that stand behind the time-outs one relies on: they wait for the next one that is called, those of
- * the first priority first, then as they were planned. Game after game.
+ * The codes of the reads planned into a time-out, a set or an inning that nobody relies on: they wait for the next time-out
+ * that is called, those of the first priority first, then as they come in the night. Game after game.
  */
 export function nextTimeOut(night: NightForPacket, cues: readonly Cue[]): string[] {
   return night.games.flatMap((game) => {
-    const relied = timeOutsReliedOn(night, game);
-    const waiting = game.placements.filter(({ window, windowKey }) => window === 'timeout' && numberOf(windowKey) > relied);
-    return waiting
-      .sort((one, other) => (one.priority ?? 2) - (other.priority ?? 2) || numberOf(one.windowKey) - numberOf(other.windowKey) || one.place - other.place)
-      .flatMap(({ cueKey }) => cues.find((cue) => cue.cueKey === cueKey)?.code ?? []);
+    const waiting = game.placements.filter(({ window, windowKey }) => MAY_WAIT.has(window) && !roomIn(night, game, windowKey).isReliedOn);
+    const priorities = new Map(waiting.map(({ cueKey, priority }) => [cueKey, priority ?? 2]));
+    return cues
+      .filter(({ cueKey }) => priorities.has(cueKey))
+      .toSorted((one, other) => priorities.get(one.cueKey)! - priorities.get(other.cueKey)! || one.number - other.number)
+      .map(({ code }) => code);
   });
 }

@@ -1,9 +1,10 @@
 import { windowsOf } from '../season/sport-profile.ts';
 import type { SportProfile } from '../season/sport-profile.ts';
-import { capacityOf } from '../season/window-capacity.ts';
 import { breaksOf, profileAt, windowTitle } from './game-windows.ts';
 import type { GameForPacket, NightForPacket } from './night-for-packet.ts';
+import { roomIn } from './next-time-out.ts';
 import type { Cue, WindowLoad } from './packet.ts';
+import { pregameSeconds } from './pregame-clock.ts';
 import type { Moment } from './script.ts';
 
 /** Scripts that can be left for another window; the anthem, line-ups, scores and the association's words cannot. */
@@ -37,16 +38,20 @@ function keysOf(profile: SportProfile | null, game: GameForPacket): string[] {
   return ['pregame', ...new Set(timeOuts), ...breaksOf(profile, game).map(({ windowKey }) => windowKey), 'postgame'];
 }
 
-/** Every window of every game with what is read in it, its seconds against those there are. */
+/**
+ * Every window of every game with what is read in it, its seconds against those there are. A window that may not come and
+ * that nobody relies on carries no sponsor: those reads wait in line for the next time-out.
+ */
 export function windowLoads(night: NightForPacket, cues: readonly Cue[]): WindowLoad[] {
-  return night.games.flatMap((game) => {
+  return night.games.flatMap((game, place) => {
     const profile = profileAt(night, game);
     const priorities = new Map(game.placements.map(({ cueKey, priority }) => [cueKey, priority ?? 2]));
     const own = cues.filter((cue) => cue.gameId === game.gameId);
     return keysOf(profile, game).map((windowKey): WindowLoad => {
-      const within = own.filter((cue) => cue.windowKey === windowKey || (cue.moment === 'periodScore' && windowKey.startsWith('betweenPeriods')));
+      const { mayNotHappen, isReliedOn, ...room } = roomIn(night, game, windowKey);
+      const capacitySeconds = windowKey === 'pregame' ? pregameSeconds(game, place) : room.capacitySeconds;
+      const within = own.filter((cue) => (cue.windowKey === windowKey && (isReliedOn || !cue.isSponsored)) || (cue.moment === 'periodScore' && windowKey.startsWith('betweenPeriods')));
       const filledSeconds = within.reduce((sum, cue) => sum + cue.seconds, 0);
-      const { capacitySeconds, mayNotHappen, isReliedOn } = capacityOf(profile, windowKey, night.settings);
       const overSeconds = capacitySeconds === null ? 0 : Math.max(0, Math.ceil(filledSeconds - capacitySeconds));
       const move = overSeconds === 0 ? null : cueToMove(within, overSeconds, (cue) => priorities.get(cue.cueKey) ?? 2);
       return {
