@@ -1,10 +1,25 @@
-import { StrictMode } from 'react';
+import { StrictMode, Suspense, lazy } from 'react';
 import { createRoot } from 'react-dom/client';
-import { App } from './app.tsx';
+import { ForSponsors, isForSponsors } from './for-sponsors/app.tsx';
 import './theme/fonts.css';
+
+/** The office is only fetched where somebody works in it. */
+const Office = lazy(() => import('./app.tsx').then(({ App }) => ({ default: App })));
+
+const outside = isForSponsors();
+// A second link, or the office, pasted over the address is another page.
+window.addEventListener('hashchange', () => {
+  if (outside || isForSponsors()) window.location.reload();
+});
 
 createRoot(document.getElementById('root')!).render(
   <StrictMode>
-    <App />
+    {outside ? (
+      <ForSponsors />
+    ) : (
+      <Suspense fallback={null}>
+        <Office />
+      </Suspense>
+    )}
   </StrictMode>,
 );

@@ -20,6 +20,7 @@ export function BenefitRows({ contract }: { contract: Contract }) {
         { label: 'What', show: (one) => one.name },
         { label: 'How many', numeric: true, show: (one) => numberText(one.quantity) },
         { label: 'Rate', numeric: true, show: (one) => moneyText(one.rateCents) },
+        { label: 'Fair value', numeric: true, show: (one) => (one.fairValueCents === null ? '–' : moneyText(one.fairValueCents)) },
         { label: 'Earned', show: (one) => (one.earns === 'overDays' ? `${dayText(one.startsOn)} to ${dayText(one.endsOn)}` : wordFor(EARNS_WORDS, one.earns)) },
         { label: 'Delivered', numeric: true, show: (one) => `${numberText(one.delivered ?? 0)} of ${numberText(one.quantity)}` },
         ...(deliverable ? [{ label: 'Record', show: (one: Benefit) => (one.delivered ?? 0) < one.quantity && <DeliverButton contract={contract} benefit={one} /> }] : []),

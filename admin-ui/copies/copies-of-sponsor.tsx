@@ -3,6 +3,7 @@ import { Go } from '../fields/go.tsx';
 import { EmptyList } from '../lists/empty-list.tsx';
 import { Rows } from '../lists/rows.tsx';
 import { Section } from '../show/section.tsx';
+import { CheckTag } from './check-tag.tsx';
 import { CopyState } from './state.tsx';
 import type { Copy } from './types.ts';
 
@@ -20,6 +21,7 @@ export function CopiesOfSponsor({ sponsorId }: { sponsorId: string }) {
           columns={[
             { label: 'Copy', show: (copy) => <Go resource="copies" id={copy.id}>{copy.title}</Go> },
             { label: 'Read kind', show: (copy) => copy.readKindName },
+            { label: 'Copy check', show: (copy) => <CheckTag copy={copy} /> },
             { label: 'State', show: (copy) => <CopyState state={copy.state} /> },
           ]}
         />

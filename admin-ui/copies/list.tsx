@@ -2,6 +2,7 @@ import { Go } from '../fields/go.tsx';
 import { choiceFilter, findFilter, pickFilter } from '../lists/filters.tsx';
 import { ListPage } from '../lists/list-page.tsx';
 import { COPY_STATE_WORDS } from '../words/choices.ts';
+import { CheckTag } from './check-tag.tsx';
 import { CopyState } from './state.tsx';
 import type { Copy } from './types.ts';
 
@@ -18,6 +19,7 @@ export const CopyList = () => (
       { label: 'Copy', sortBy: 'title', show: (copy) => <Go resource="copies" id={copy.id}>{copy.title}</Go> },
       { label: 'Sponsor', show: (copy) => <Go resource="sponsors" id={copy.sponsorId}>{copy.sponsorName}</Go> },
       { label: 'Read kind', show: (copy) => copy.readKindName },
+      { label: 'Copy check', show: (copy) => <CheckTag copy={copy} /> },
       { label: 'State', show: (copy) => <CopyState state={copy.state} /> },
     ]}
   />

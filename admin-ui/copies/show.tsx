@@ -4,6 +4,8 @@ import { iMay } from '../session/rights.ts';
 import { Facts } from '../show/facts.tsx';
 import { Section } from '../show/section.tsx';
 import { ShowPage } from '../show/show-page.tsx';
+import { NewLinkButton } from '../links/new-link-button.tsx';
+import { ApprovalLog } from './approval-log.tsx';
 import { CopyState } from './state.tsx';
 import { NewVersionButton } from './new-version-button.tsx';
 import { StopButton } from './stop-button.tsx';
@@ -12,11 +14,12 @@ import { VersionView } from './version-view.tsx';
 import { WordsCaution } from './words-caution.tsx';
 
 function Actions({ copy }: { copy: Copy }) {
-  if (!iMay('copies', 'edit')) return null;
+  if (!iMay('copies', 'edit') || copy.state === 'stopped') return null;
   return (
     <>
       <NewVersionButton copy={copy} />
-      {copy.state !== 'stopped' && <StopButton copy={copy} />}
+      <NewLinkButton sponsorId={copy.sponsorId} sponsorName={copy.sponsorName} />
+      <StopButton copy={copy} />
     </>
   );
 }
@@ -31,7 +34,8 @@ export const CopyShow = () => (
               ['Sponsor', <Go key="sponsor" resource="sponsors" id={copy.sponsorId}>{copy.sponsorName}</Go>],
               ['Read kind', copy.readKindName],
               ['State', <CopyState key="state" state={copy.state} />],
-              ['Stopped', copy.stoppedAt && instantText(copy.stoppedAt)],
+              ['Stopped', copy.stoppedAt && `${instantText(copy.stoppedAt)}${copy.stoppedByName ? `, at the word of ${copy.stoppedByName}: ${copy.stoppedBecause}` : ''}`],
+              ['Turns', copy.rotates ? 'Takes turns by game with the sponsor’s other copy of this kind' : 'Read at every game'],
               ['Neutral line', copy.fallbackText],
             ]}
           />
@@ -40,6 +44,7 @@ export const CopyShow = () => (
           <WordsCaution />
           {[...copy.versions].sort((a, b) => b.number - a.number).map((version) => <VersionView key={version.id} copy={copy} version={version} />)}
         </Section>
+        <Section title="Answers"><ApprovalLog copy={copy} /></Section>
       </>
     )}
   </ShowPage>

@@ -23,6 +23,8 @@ const RIGHTS: Record<string, { see: Right; change: Right }> = {
   'rate-card-lines': { see: 'see contracts', change: 'change contracts' },
   contracts: { see: 'see contracts', change: 'change contracts' },
   copies: { see: 'see copy', change: 'change copy' },
+  slogans: { see: 'see copy', change: 'change copy' },
+  links: { see: 'give out links', change: 'give out links' },
   scripts: { see: 'see packets', change: 'change copy' },
   invoices: { see: 'see money', change: 'bill' },
   payments: { see: 'see money', change: 'record payments' },

@@ -9,6 +9,8 @@ import { ShowPage } from '../show/show-page.tsx';
 import { SPONSOR_STATUS_WORDS, wordFor } from '../words/choices.ts';
 import { ContractsOfSponsor } from '../contracts/contracts-of-sponsor.tsx';
 import { CopiesOfSponsor } from '../copies/copies-of-sponsor.tsx';
+import { LinksOfSponsor } from '../links/links-of-sponsor.tsx';
+import { SlogansOfSponsor } from '../slogans/slogans-of-sponsor.tsx';
 import type { Sponsor } from './types.ts';
 
 const NewContract = ({ sponsor }: { sponsor: Sponsor }) =>
@@ -40,6 +42,8 @@ export const SponsorShow = () => (
         </Section>
         <ContractsOfSponsor sponsorId={sponsor.id} />
         <CopiesOfSponsor sponsorId={sponsor.id} />
+        <SlogansOfSponsor sponsorId={sponsor.id} />
+        <LinksOfSponsor sponsorId={sponsor.id} sponsorName={sponsor.name} />
       </>
     )}
   </ShowPage>

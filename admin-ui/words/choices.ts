@@ -38,6 +38,7 @@ export const INVOICE_STATE_WORDS: Record<string, string> = {
 };
 export const METHOD_WORDS: Record<string, string> = { check: 'Check', cash: 'Cash', card: 'Card', transfer: 'Bank transfer' };
 export const COPY_STATE_WORDS: Record<string, string> = { approved: 'Approved', waiting: 'Waiting for approval', stopped: 'Stopped' };
+export const LINK_STATE_WORDS: Record<string, string> = { early: 'Not open yet', open: 'Open', ended: 'Ended', revoked: 'Revoked' };
 export const LANGUAGE_WORDS: Record<string, string> = { en: 'English', es: 'Spanish' };
 export const NIGHT_STATE_WORDS: Record<string, string> = { open: 'Open', signedOff: 'Signed off' };
 export const NIGHT_ROLE_WORDS: Record<string, string> = {

@@ -19,6 +19,7 @@ function BenefitFields() {
         <WordsInput source="name" label="What" longest={120} required helperText="Banner, program page, passes" />
         <CountInput source="quantity" label="How many" min={1} defaultValue={1} required />
         <MoneyInput source="rateCents" label="Rate-card price of one" required />
+        <MoneyInput source="fairValueCents" label="Fair value of one" helperText="For the two-percent line; empty where nobody knows" />
         <ChoiceInput source="earns" label="Its money is earned" choices={EARNINGS} defaultValue="onDelivery" required />
         {earns === 'overDays' ? (
           <>

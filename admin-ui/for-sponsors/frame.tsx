@@ -1,0 +1,17 @@
+import { Box } from '@mui/material';
+import type { ReactNode } from 'react';
+import { BAR } from '../theme/palette.ts';
+
+/** A calm page with nothing around it but the name of the product. */
+export function Frame({ children }: { children: ReactNode }) {
+  return (
+    <Box sx={{ minHeight: '100vh', bgcolor: 'background.default', color: 'text.primary' }}>
+      <Box component="header" sx={{ bgcolor: BAR.ground, color: BAR.ink, borderBottom: `4px solid ${BAR.amber}`, px: { xs: 2, sm: 4 }, py: 1.25, fontWeight: 700, fontSize: '1.125rem' }}>
+        Rafterline
+      </Box>
+      <Box component="main" sx={{ maxWidth: 720, mx: 'auto', px: { xs: 2, sm: 4 }, py: { xs: 2.5, sm: 4 } }}>
+        {children}
+      </Box>
+    </Box>
+  );
+}

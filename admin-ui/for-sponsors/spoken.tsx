@@ -1,0 +1,28 @@
+import { Box, Typography } from '@mui/material';
+import type { WordsOfSponsor } from './types.ts';
+
+const NAMES: Record<string, string> = { en: 'In English', es: 'In Spanish' };
+
+export function dayWords(day: string, locale: string): string {
+  return new Intl.DateTimeFormat(locale, { day: 'numeric', month: 'long', year: 'numeric', timeZone: 'UTC' }).format(Date.parse(`${day.slice(0, 10)}T12:00:00Z`));
+}
+
+export function daysWords({ startsOn, endsOn }: WordsOfSponsor, locale: string): string {
+  if (startsOn && endsOn) return `Read from ${dayWords(startsOn, locale)} to ${dayWords(endsOn, locale)}.`;
+  if (startsOn) return `Read from ${dayWords(startsOn, locale)} on.`;
+  return endsOn ? `Read until ${dayWords(endsOn, locale)}.` : 'Read all season.';
+}
+
+/** The words as the crowd hears them, one language after the other. */
+export function Spoken({ texts }: { texts: WordsOfSponsor['texts'] }) {
+  return (
+    <>
+      {texts.map(({ language, text }) => (
+        <Box key={language}>
+          {texts.length > 1 && <Typography sx={{ color: 'text.secondary', mt: 1 }}>{NAMES[language]}</Typography>}
+          <Box component="blockquote" lang={language} sx={{ m: 0, my: 1, pl: 2, borderLeft: '5px solid #f2b134', fontSize: '1.25rem', lineHeight: 1.5, whiteSpace: 'pre-line', overflowWrap: 'anywhere' }}>{text}</Box>
+        </Box>
+      ))}
+    </>
+  );
+}

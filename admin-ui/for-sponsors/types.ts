@@ -1,0 +1,1 @@
+export type { SponsorPageView as SponsorPage, WordsOfSponsor } from '../../server/sponsorship/sponsor-page.dto.ts';

@@ -1,0 +1,1 @@
+export type { LinkView as SponsorLink, NewLinkView as NewSponsorLink } from '../../server/access/link.dto.ts';

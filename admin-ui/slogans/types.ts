@@ -1,0 +1,1 @@
+export type { SloganView as Slogan } from '../../server/sponsorship/slogan.dto.ts';
