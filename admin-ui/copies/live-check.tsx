@@ -18,7 +18,7 @@ export function LiveCheck({ sponsorId }: { sponsorId?: string }) {
   const first = language || 'en';
   const texts = [{ text: text?.trim() ?? '', language: first }, { text: secondText?.trim() ?? '', language: other(first) }].filter((one) => one.text !== '');
   return (
-    <Box component="section" aria-label="Copy check" aria-live="polite" sx={{ width: '100%', my: 1.5, p: 1.5, bgcolor: 'background.default', border: 1, borderColor: 'divider', borderRadius: 1 }}>
+    <Box component="section" aria-label="Copy check" sx={{ width: '100%', my: 1.5, p: 1.5, bgcolor: 'background.default', border: 1, borderColor: 'divider', borderRadius: 1 }}>
       <Typography variant="h3">Copy check</Typography>
       {texts.length === 0 ? (
         <Typography sx={{ color: 'text.secondary' }}>
