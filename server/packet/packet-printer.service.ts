@@ -3,6 +3,7 @@ import { mayUse } from '../domain/access/rights.ts';
 import type { Role } from '../domain/access/rights.ts';
 import type { Day } from '../domain/day.ts';
 import { changeSetOf, printedOf } from '../domain/packet/change-set.ts';
+import type { Packet } from '../domain/packet/packet.ts';
 import { pagesToSet } from '../domain/packet/page-plan.ts';
 import type { Binder, BinderPage } from '../domain/packet/page-plan.ts';
 import { refuse } from '../domain/refusals.ts';
@@ -14,6 +15,7 @@ import type { IssueReason, IssueWithPages } from './issue-shelf.service.ts';
 import { contentOf } from './packet-content.ts';
 import type { PacketContent } from './packet-content.ts';
 import { PacketService } from './packet.service.ts';
+import type { Composed } from './packet.service.ts';
 
 const SHORTENED_DIGEST = 12;
 
@@ -57,6 +59,11 @@ export class PacketPrinter {
     return this.set('packet', await this.work.run(() => this.toPrint(nightId, number, roles)));
   }
 
+  /** The packet as it stands, marked as a draft even where the latest issue says the same. */
+  async printDraft(nightId: string): Promise<PrintedPacket> {
+    return this.set('packet', await this.work.run(async () => draftOf(await this.packets.one(nightId))));
+  }
+
   /** The pages that make the issue before into this one, behind a cover that says which to swap, add and take out. */
   async printChangeSet(nightId: string, number: number | undefined, roles: readonly Role[]): Promise<PrintedPacket> {
     return this.set('change-set', await this.work.run(() => this.changesToPrint(nightId, number, roles)));
@@ -73,11 +80,10 @@ export class PacketPrinter {
     const issues = await this.shelf.all(nightId);
     const about = { heldOn: night.heldOn, venueName: night.venue.name };
     const asked = number === undefined ? issues.slice(0, 1).find((issue) => issue.contentDigest === digest && !issue.isSealed) : (issues.find((issue) => issue.number === number) ?? refuse('not-found'));
-    const flowing = { pages: null, pageCount: null, only: null, cover: null };
-    if (asked === undefined) return { ...about, number: null, sheet: { ...contentOf(packet), versionText: null, ...flowing } };
+    if (asked === undefined) return draftOf({ night, packet });
     if (asked.pages === null) {
       if (asked.contentDigest !== digest) refuse('packet-out-of-date', { number: asked.number });
-      return { ...about, number: asked.number, sheet: { ...contentOf(packet), versionText: versionText(asked.number), ...flowing } };
+      return { ...about, number: asked.number, sheet: { ...flowing(packet), versionText: versionText(asked.number) } };
     }
     return { ...about, number: asked.number, sheet: sheetOf(asked.number, asked.pages, await this.wordsOf(asked, roles)) };
   }
@@ -99,6 +105,12 @@ export class PacketPrinter {
     if (issue.isSealed && !mayUse(roles, 'change students')) refuse('packet-sealed', { number: issue.number });
     return (await this.shelf.contentOf(issue.id)) ?? refuse('packet-erased', { number: issue.number });
   }
+}
+
+const flowing = (packet: Packet): PacketSheet => ({ ...contentOf(packet), versionText: null, pages: null, pageCount: null, only: null, cover: null });
+
+function draftOf({ night, packet }: Pick<Composed, 'night' | 'packet'>): ToPrint {
+  return { heldOn: night.heldOn, venueName: night.venue.name, number: null, sheet: flowing(packet) };
 }
 
 const versionText = (number: number): string => `Version ${number}`;

@@ -13,6 +13,7 @@ import { PacketController } from './packet.controller.ts';
 import { PacketPrinter } from './packet-printer.service.ts';
 import { PacketIssueService } from './packet-issue.service.ts';
 import { PacketService } from './packet.service.ts';
+import { PacketsOfSeason } from './packets-of-season.service.ts';
 import { PapersService } from './papers.service.ts';
 import { ScriptController } from './script.controller.ts';
 import { ScriptRow } from './script.entity.ts';
@@ -28,8 +29,8 @@ export const packetEntities = [ScriptRow, PacketContentRow];
   controllers: [NightController, ErasingController, PacketController, ScriptController],
   providers: [
     NightsWithPaper, NightsForPackets, ScriptService, ScriptWordings, ScriptVersions, ScriptPreview,
-    PacketService, IssueShelf, PacketBinder, PacketIssueService, PacketPrinter, PapersService, Erasing,
+    PacketService, IssueShelf, PacketBinder, PacketIssueService, PacketPrinter, PapersService, Erasing, PacketsOfSeason,
   ],
-  exports: [PacketService, PacketIssueService, NightsWithPaper],
+  exports: [PacketService, PacketIssueService, PacketsOfSeason, NightsWithPaper],
 })
 export class PacketModule {}

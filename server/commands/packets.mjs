@@ -1,0 +1,204 @@
+/** `npm run packets -- --out DIR`: the packets of a home season as PDF files. It gives out no numbers unless it is told to. */
+import 'reflect-metadata'
+import { existsSync, mkdirSync, readFileSync, renameSync, rmSync, statSync, writeFileSync } from 'node:fs'
+import { join, resolve } from 'node:path'
+import { NestFactory } from '@nestjs/core'
+import pg from 'pg'
+import { build } from './build.mjs'
+import { openDatabase } from './database.mjs'
+import { appliedMigrations, migrationFiles } from './migrate.mjs'
+import { WayOut, command, option, sinceStart } from './terminal.mjs'
+
+const help = `npm run packets -- --out DIR     every home night's packet as a PDF in DIR: the latest issue where it is current, else a draft
+
+--from DAY --to DAY      only nights of these days, as in 2026-12-01
+--season NAME            only nights of this season
+--department NAME        where the database holds several
+--draft                  drafts only, even where an issue is current
+--issue                  issues each packet first, so that it has a number; without it nothing is issued
+--overwrite              replaces files that are there and say something else
+
+Exit code 0: every packet is in DIR. 1: not all of them, or nothing was done.
+`
+const flags = ['--draft', '--issue', '--overwrite', '--help']
+const named = ['--out', '--from', '--to', '--season', '--department']
+
+/** @typedef {{ nightId: string, heldOn: string, title: string | null, venueName: string }} Night */
+/** @typedef {{ departmentId: string, departmentName: string, run: <T>(work: () => Promise<T>) => Promise<T>, packets: any, close: () => Promise<void> }} Office */
+
+/** @param {string[]} given */
+function refuseUnknown(given) {
+  for (let at = 0; at < given.length; at += 1) {
+    const word = (given[at] ?? '').split('=')[0] ?? ''
+    if (named.includes(word)) {
+      if (!option(word, given) || option(word, given)?.startsWith('--')) throw new WayOut(`${word} needs a value.\n\n${help}`)
+      if (!given[at]?.includes('=')) at += 1
+    } else if (!flags.includes(word)) throw new WayOut(`"${given[at]}" is not known here.\n\n${help}`)
+  }
+}
+
+/** @param {string} name @param {(text: string) => string} dayOf */
+function dayGiven(name, dayOf) {
+  const text = option(name)
+  if (text === undefined) return null
+  try {
+    return dayOf(text)
+  } catch {
+    throw new WayOut(`${name} ${text} is no day; write one such as 2026-12-04.`)
+  }
+}
+
+/** @param {import('./database.mjs').Database} database @returns {Promise<{ id: string, name: string }>} */
+async function departmentOf(database) {
+  const client = new pg.Client({ connectionString: database.webUrl })
+  await client.connect()
+  try {
+    const applied = await appliedMigrations(client)
+    if (applied.length < migrationFiles().length) throw new WayOut('The database is not of this version yet. Start Rafterline once, or run its migrations, and try again.')
+    const { rows } = await client.query('select id, name from department order by name')
+    const wanted = option('--department')
+    const found = wanted === undefined ? rows : rows.filter((row) => row.name === wanted)
+    if (found.length === 1) return found[0]
+    if (rows.length === 0) throw new WayOut('There is no department in this database yet.')
+    throw new WayOut(`${wanted === undefined ? 'Say which department' : `There is no department "${wanted}"`}: --department "${rows.map((row) => row.name).join('" or "')}"`)
+  } finally {
+    await client.end()
+  }
+}
+
+/** The rooms of the server without its port. @param {import('./database.mjs').Database} database @returns {Promise<Office>} */
+async function openOffice(database) {
+  const department = await departmentOf(database)
+  const built = (/** @type {string} */ file) => import(`../../.build/server/${file}.js`)
+  const [{ AppModule }, { readConfig }, { makeLog, NestLog }, { errands }, { PacketsOfSeason }] = await Promise.all(
+    ['app.module', 'platform/config/config', 'platform/log/log', 'platform/database/scope', 'packet/packets-of-season.service'].map(built),
+  )
+  const log = makeLog('error')
+  const config = readConfig({ ...process.env, DATABASE_URL: database.webUrl })
+  const app = await NestFactory.createApplicationContext(AppModule.with(config, log), { logger: new NestLog(log), abortOnError: false })
+  const scope = { departmentId: department.id, personId: null }
+  return {
+    departmentId: department.id,
+    departmentName: department.name,
+    run: (work) => errands.run({ scope, manager: null }, work),
+    packets: app.get(PacketsOfSeason),
+    close: () => app.close(),
+  }
+}
+
+/** Writes a file that nobody loses anything by. @param {string} file @param {Buffer} bytes @returns {'written' | 'same' | 'other'} */
+function put(file, bytes) {
+  if (existsSync(file)) {
+    if (readFileSync(file).equals(bytes)) return 'same'
+    if (!process.argv.includes('--overwrite')) return 'other'
+  }
+  const aside = `${file}.${process.pid}`
+  try {
+    writeFileSync(aside, bytes, { flag: 'wx' })
+    renameSync(aside, file)
+  } finally {
+    rmSync(aside, { force: true })
+  }
+  return 'written'
+}
+
+/** A bar on a terminal, plain lines elsewhere. @param {number} total */
+function progress(total) {
+  const width = 24
+  const isTerminal = process.stdout.isTTY
+  return {
+    /** @param {number} done @param {string} what */
+    show: (done, what) => {
+      if (!isTerminal) return
+      const filled = Math.round((width * done) / total)
+      process.stdout.write(`\r\x1b[2K  [${'#'.repeat(filled)}${'-'.repeat(width - filled)}] ${done} of ${total}  ${what}`.slice(0, (process.stdout.columns ?? 80) + 5))
+    },
+    /** @param {number} done @param {string} what */
+    line: (done, what) => console.log(isTerminal ? `\r\x1b[2K  ${what}` : `  ${done} of ${total}  ${what}`),
+    end: () => (isTerminal ? process.stdout.write('\r\x1b[2K') : undefined),
+  }
+}
+
+/** @param {Office} office @param {readonly Night[]} nights @param {string} out */
+async function printAll(office, nights, out) {
+  const how = process.argv.includes('--issue') ? 'issue' : process.argv.includes('--draft') ? 'draft' : 'asItStands'
+  const bar = progress(nights.length)
+  const sum = { written: 0, same: 0, other: 0, failed: 0, drafts: 0, pages: 0 }
+  const taken = new Set()
+  let isStopped = false
+  process.once('SIGINT', () => (isStopped = true))
+  for (const [place, night] of nights.entries()) {
+    if (isStopped) break
+    bar.show(place, `${night.heldOn} ${night.title ?? night.venueName}`)
+    try {
+      const { pdf, fileName, number, pageCount } = await office.run(() => office.packets.print(night.nightId, how))
+      const name = freeName(number === null ? fileName.replace(/\.pdf$/, '-draft.pdf') : fileName, taken)
+      const result = put(join(out, name), pdf)
+      sum[result] += 1
+      if (number === null) sum.drafts += 1
+      sum.pages += pageCount
+      const said = { written: `${pageCount} pages`, same: 'there already, the same', other: 'NOT WRITTEN: another file of this name is there (--overwrite replaces it)' }[result]
+      bar.line(place + 1, `${name}  ${said}`)
+    } catch (failure) {
+      sum.failed += 1
+      bar.line(place + 1, `${night.heldOn} ${night.venueName}  FAILED: ${failure instanceof Error ? failure.message : String(failure)}`)
+    }
+  }
+  bar.end()
+  return { ...sum, isWhole: !isStopped && sum.other + sum.failed === 0 }
+}
+
+/** @param {string} folder */
+function makeFolder(folder) {
+  try {
+    mkdirSync(folder, { recursive: true })
+  } catch (failure) {
+    throw new WayOut(`${folder} cannot be made: ${failure instanceof Error ? failure.message : String(failure)}`)
+  }
+}
+
+/** Two nights of one day at one venue. @param {string} name @param {Set<string>} taken */
+function freeName(name, taken) {
+  let free = name
+  for (let number = 2; taken.has(free); number += 1) free = name.replace(/\.pdf$/, `-${number}.pdf`)
+  taken.add(free)
+  return free
+}
+
+/** @param {number} number @param {string} one */
+const counted = (number, one) => `${number} ${one}${number === 1 ? '' : 's'}`
+
+await command(async () => {
+  const given = process.argv.slice(2)
+  if (given.includes('--help')) return void console.log(help)
+  refuseUnknown(given)
+  const target = option('--out')
+  if (!target) throw new WayOut(`Say where to: --out DIR\n\n${help}`)
+  if (given.includes('--draft') && given.includes('--issue')) throw new WayOut('--draft prints drafts and --issue prints numbers; choose one.')
+  const out = resolve(target)
+  if (existsSync(out) && !statSync(out).isDirectory()) throw new WayOut(`${out} is a file, not a folder.`)
+  await build(['server'])
+  const { dayOf } = await import('../../.build/server/domain/day.js')
+  const wanted = { from: dayGiven('--from', dayOf), to: dayGiven('--to', dayOf), season: option('--season') ?? null }
+  const database = await openDatabase()
+  /** @type {Office | null} */
+  let office = null
+  try {
+    office = await openOffice(database)
+    const { run, packets, departmentName } = office
+    const seasons = await run(() => packets.seasons())
+    if (wanted.season !== null && !seasons.includes(wanted.season)) throw new WayOut(`There is no season "${wanted.season}". There are: ${seasons.join(', ')}.`)
+    const nights = await run(() => packets.nights(wanted))
+    if (nights.length === 0) throw new WayOut('No home night falls into these days.')
+    makeFolder(out)
+    console.log(`${departmentName}: ${counted(nights.length, 'home night')} into ${out}`)
+    const { written, same, other, failed, drafts, pages, isWhole } = await printAll(office, nights, out)
+    const parts = [`${counted(written, 'packet')} written`, same > 0 && `${same} there already`, drafts > 0 && `${drafts} of them drafts`, other > 0 && `${other} not written`, failed > 0 && `${failed} failed`]
+    console.log(`${parts.filter(Boolean).join(', ')}; ${counted(pages, 'page')} in ${sinceStart()}.`)
+    return isWhole ? 0 : 1
+  } finally {
+    await office?.close()
+    await database.close()
+  }
+})
+process.exit()
