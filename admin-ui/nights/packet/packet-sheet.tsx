@@ -1,4 +1,3 @@
-import { Alert } from '@mui/material';
 import type { Packet } from '../../../server/domain/packet/packet.ts';
 import { useServer } from '../../api/use-server.ts';
 import { iMay } from '../../session/rights.ts';
@@ -6,6 +5,8 @@ import { Reading } from '../../show/reading.tsx';
 import { Section } from '../../show/section.tsx';
 import type { Night } from '../types.ts';
 import { IssueButton } from './issue-button.tsx';
+import { IssuesSheet } from './issues-sheet.tsx';
+import { OutOfDate } from './out-of-date.tsx';
 import { PdfLink } from './pdf-link.tsx';
 import { ReadinessList } from './readiness-list.tsx';
 import { RunOfShow } from './run-of-show.tsx';
@@ -15,9 +16,9 @@ function BeforeYouPrint({ night, packet }: { night: Night; packet: Packet }) {
   return (
     <Section
       title="Before you print"
-      actions={<>{night.packetIssued !== null && <PdfLink night={night} />}{iMay('packets', 'create') && night.state === 'open' && <IssueButton night={night} />}</>}
+      actions={<><PdfLink night={night} />{iMay('packets', 'create') && night.state === 'open' && <IssueButton night={night} />}</>}
     >
-      {night.packetOutOfDate && <Alert severity="warning" icon={false} sx={{ mb: 1 }}>Something changed since packet {night.packetIssued} was issued. Issue it again and take the old one off the table.</Alert>}
+      <OutOfDate night={night} />
       <ReadinessList lines={packet.readiness ?? []} />
     </Section>
   );
@@ -31,6 +32,7 @@ export function PacketSheet({ night }: { night: Night }) {
       {(packet) => (
         <>
           <BeforeYouPrint night={night} packet={packet} />
+          <IssuesSheet night={night} />
           <WindowBars night={night} packet={packet} />
           <RunOfShow night={night} packet={packet} />
         </>
