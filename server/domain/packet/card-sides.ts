@@ -22,7 +22,8 @@ export type CardItem = CardTitle | CardLine;
 export interface ScoreGrid {
   readonly title: string;
   readonly periods: readonly string[];
-  readonly overtime: string;
+  readonly overtime: string | null;
+  readonly totals: readonly string[];
   readonly visitors: string;
   readonly home: string;
 }
@@ -114,7 +115,7 @@ export function cardSides(packet: Packet): readonly [CardFront, CardBack] {
     },
     {
       columns: columns.slice(2),
-      scores: games.map(({ title, periods, overtime, visitors, home }) => ({ title, periods, overtime, visitors: visitors.nickname, home: home.nickname })),
+      scores: games.map(({ title, periods, overtime, totals, visitors, home }) => ({ title, periods, overtime, totals, visitors: visitors.nickname, home: home.nickname })),
       nextTimeOut: packet.nextTimeOut.map((code) => ({ code, sponsorName: sponsorOf.get(code) ?? null })),
       nextGame: packet.nextGame,
     },

@@ -3,6 +3,7 @@ import { withCodes } from './cue-codes.ts';
 import { CueBuilder } from './cue-builder.ts';
 import { duringTheGame } from './during-the-game.ts';
 import { gameSheet } from './game-sheet.ts';
+import { profileAt } from './game-windows.ts';
 import { halftimeCaution } from './halftime.ts';
 import type { NightForPacket } from './night-for-packet.ts';
 import { nextTimeOut } from './next-time-out.ts';
@@ -86,7 +87,7 @@ function open(night: NightForPacket, cues: readonly Cue[], windows: Packet['wind
     dayText: night.dayText,
     venueText: venue.floorName === null ? venue.name : `${venue.name}, ${venue.floorName}`,
     cues,
-    games: night.games.map((game) => gameSheet(game, night.settings)),
+    games: night.games.map((game) => gameSheet(game, night.settings, profileAt(night, game))),
     card: tableCard(cues, night.games),
     runOfShow: runOfShow(night, cues),
     windows,

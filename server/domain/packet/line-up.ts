@@ -1,10 +1,7 @@
 import type { GameForPacket, PlayerForPacket, TeamForPacket } from './night-for-packet.ts';
 import type { LineUpRow, TeamSheet } from './packet.ts';
-import type { Segment } from './segment.ts';
-import { direction, spoken } from './segment.ts';
-import type { Voice } from './voice.ts';
 
-const INSTEAD = {
+export const INSTEAD = {
   name: null,
   numberOnly: 'number only',
   aMember: 'a member of the team',
@@ -46,32 +43,4 @@ export function teamSheet(game: GameForPacket, side: 'home' | 'visitors'): TeamS
     secondColour: team.secondColour,
     rows: team.roster.map(rowOf).sort(byNumber),
   };
-}
-
-/** What is said for one starter: position, number, name, as far as the family allows. */
-function starterSegment(row: LineUpRow, voice: Voice): Segment {
-  const position = row.position === null ? '' : `${row.position}, `;
-  if (row.name !== null) return spoken(`${position}number ${row.number}, ${row.name}.`.replace(/^./, (first) => first.toUpperCase()), voice, row.sayAs, row.name);
-  if (row.instead === INSTEAD.numberOnly) return spoken(`${position}number ${row.number}.`.replace(/^./, (first) => first.toUpperCase()), voice);
-  if (row.instead === INSTEAD.aMember) return spoken('A member of the team.', voice);
-  return direction(`Number ${row.number} is not announced: leave the space and go on`);
-}
-
-/**
- * The starters in the order of the roster's numbers, a wait after each, then the head coach.
- *
- * @source common practice, no source
- */
-export function lineUpSegments(sheet: TeamSheet, voice: Voice): Segment[] {
-  const starters = sheet.rows.filter((row) => row.isStarter);
-  const segments = starters.flatMap((row) => [
-    starterSegment(row, voice),
-    direction('Wait until the starter has greeted the other bench and turned for the official'),
-  ]);
-  if (starters.length === 0) segments.push(direction('No starters are marked: take them from the official book'));
-  if (sheet.headCoach !== null) {
-    segments.push(spoken(`${sheet.side === 'home' ? 'Your' : 'The'} head coach, ${sheet.headCoach}.`, voice, sheet.headCoachSayAs, sheet.headCoach));
-    segments.push(direction('pause 3'));
-  }
-  return segments;
 }

@@ -1,7 +1,9 @@
 import type { CueBuilder, Spot } from './cue-builder.ts';
 import { ANTHEM_FIRST_VERSE } from './default-scripts.ts';
 import { honours } from './honours-cues.ts';
-import { lineUpSegments, teamSheet } from './line-up.ts';
+import { profileAt } from './game-windows.ts';
+import { lineUpSegments } from './line-up-forms.ts';
+import { teamSheet } from './line-up.ts';
 import type { GameForPacket, PacketSettings, PacketWindow } from './night-for-packet.ts';
 import type { Script } from './script.ts';
 import type { Variables } from './variables-of-night.ts';
@@ -44,6 +46,6 @@ export function beforeTheGame(builder: CueBuilder, game: GameForPacket, place: n
   if (night.settings.officialsIntroduced) builder.moment('officials', spot, variables);
   for (const side of ['visitors', 'home'] as const) {
     const sheet = teamSheet(game, side);
-    builder.lineUp(sheet, spot, variables, lineUpSegments(sheet, builder.voice));
+    builder.lineUp(sheet, spot, variables, lineUpSegments(sheet, builder.voice, profileAt(night, game), side === 'visitors' ? teamSheet(game, 'home') : null));
   }
 }

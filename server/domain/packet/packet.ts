@@ -81,13 +81,28 @@ export interface GameSheet {
   readonly startsText: string;
   readonly visitors: TeamSheet;
   readonly home: TeamSheet;
+  /** Headings of the score; none on a sheet of bouts. */
   readonly periods: readonly string[];
-  readonly overtime: string;
+  /** Null where the sheet has no column for extra play. */
+  readonly overtime: string | null;
+  /** Headings after the periods: the final score, or runs, hits and errors. */
+  readonly totals: readonly string[];
+  /** Printed under the score: what a set is played to, when a game may end. */
+  readonly notes: readonly string[];
+  /** Weight classes in the order of a dual meet; none in another sport. */
+  readonly bouts: readonly string[];
+  /** What is worth how many points, for the table. */
+  readonly scoring: readonly { readonly what: string; readonly points: string }[];
   readonly fullTimeouts: number;
   readonly shortTimeouts: number;
+  /** Boxes to tick by stretch of the game: the game, each half, each set, each overtime. */
+  readonly timeOuts: readonly { readonly title: string; readonly full: number; readonly short: number }[];
   readonly playerFouls: number;
   readonly teamFouls: number;
   readonly bonusFrom: number | null;
+  /** From this team foul on, what a common foul earns: "1+1", "2". */
+  readonly bonusMarks: readonly { readonly fromFoul: number; readonly mark: string }[];
+  /** The stretches team fouls are counted in; overtime goes on with the last. */
   readonly foulPeriods: readonly string[];
   /** Calls of play with blanks, in the order they come up. */
   readonly calls: readonly { readonly when: string; readonly say: string }[];

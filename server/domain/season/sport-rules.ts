@@ -78,7 +78,8 @@ export interface PositionRule {
 export interface SheetRule {
   /** headings of the score by period; empty for a sheet of bouts */
   readonly periods: readonly string[];
-  readonly overtime: string;
+  /** heading of the column for extra play; null where the sheet needs none */
+  readonly overtime: string | null;
   /** headings after the periods: the final score, or runs, hits, errors */
   readonly totals: readonly string[];
   /** printed under the score */
@@ -107,6 +108,8 @@ export interface SportRules {
   readonly teamFouls: TeamFoulRule | null;
   readonly lineUp: LineUpForm;
   readonly startersPerTeam: number;
+  /** what is waited for after each starter; null where one name follows the other */
+  readonly afterEachStarter: string | null;
   readonly positions: readonly PositionRule[];
   /** pounds, lightest first; empty in a sport without weight classes */
   readonly weightClasses: readonly string[];

@@ -17,6 +17,7 @@ export const SEVEN_INNINGS: SportRules = {
   teamFouls: null,
   lineUp: 'battingOrder',
   startersPerTeam: 9,
+  afterEachStarter: 'Wait until the starter stands on the baseline',
   positions: [
     { short: 'P', name: 'pitcher' }, { short: 'C', name: 'catcher' }, { short: '1B', name: 'first base' }, { short: '2B', name: 'second base' }, { short: '3B', name: 'third base' },
     { short: 'SS', name: 'shortstop' }, { short: 'LF', name: 'left field' }, { short: 'CF', name: 'center field' }, { short: 'RF', name: 'right field' }, { short: 'DH', name: 'designated hitter' },

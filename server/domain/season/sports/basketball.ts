@@ -57,6 +57,7 @@ const BY_HALVES: SportRules = {
   },
   lineUp: 'visitorsThenHome',
   startersPerTeam: 5,
+  afterEachStarter: 'Wait until the starter has greeted the other bench and turned for the official',
   positions: [{ short: 'G', name: 'guard' }, { short: 'PG', name: 'point guard' }, { short: 'SG', name: 'guard' }, { short: 'F', name: 'forward' }, { short: 'SF', name: 'forward' }, { short: 'PF', name: 'forward' }, { short: 'C', name: 'center' }],
   weightClasses: [],
   entryKinds: ['basket', 'foul', 'substitution', 'timeOut', 'periodEnd', 'happening'],

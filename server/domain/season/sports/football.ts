@@ -34,6 +34,7 @@ export const FOOTBALL: SportFile = {
       teamFouls: null,
       lineUp: 'byUnit',
       startersPerTeam: 22,
+      afterEachStarter: null,
       positions: [
         ...([['QB', 'quarterback'], ['RB', 'running back'], ['HB', 'halfback'], ['FB', 'fullback'], ['WR', 'wide receiver'], ['SE', 'split end'], ['TE', 'tight end'], ['OL', 'offensive line'], ['C', 'center'], ['LG', 'left guard'], ['RG', 'right guard'], ['G', 'guard'], ['LT', 'left tackle'], ['RT', 'right tackle'], ['OT', 'tackle'], ['T', 'tackle']] as const)
           .map(([short, name]) => ({ short, name, unit: 'offense' })),

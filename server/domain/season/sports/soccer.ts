@@ -16,6 +16,7 @@ export const SOCCER: SportFile = {
       teamFouls: null,
       lineUp: 'visitorsThenHome',
       startersPerTeam: 11,
+      afterEachStarter: null,
       positions: [{ short: 'GK', name: 'goalkeeper' }, { short: 'G', name: 'goalkeeper' }, { short: 'D', name: 'defender' }, { short: 'DF', name: 'defender' }, { short: 'M', name: 'midfielder' }, { short: 'MF', name: 'midfielder' }, { short: 'F', name: 'forward' }, { short: 'FW', name: 'forward' }],
       weightClasses: [],
       entryKinds: ['substitution', 'periodEnd', 'happening'],

@@ -21,6 +21,7 @@ const BEST_OF_FIVE: SportRules = {
   teamFouls: null,
   lineUp: 'visitorsThenHome',
   startersPerTeam: 6,
+  afterEachStarter: 'Wait until the starter has greeted the other team at the net',
   positions: [{ short: 'OH', name: 'outside hitter' }, { short: 'RS', name: 'right side' }, { short: 'OPP', name: 'opposite' }, { short: 'MB', name: 'middle blocker' }, { short: 'MH', name: 'middle hitter' }, { short: 'S', name: 'setter' }, { short: 'L', name: 'libero' }, { short: 'DS', name: 'defensive specialist' }],
   weightClasses: [],
   entryKinds: ['substitution', 'timeOut', 'periodEnd', 'happening'],
@@ -28,7 +29,7 @@ const BEST_OF_FIVE: SportRules = {
   numberRule: 'upTo99',
   sheet: {
     periods: ['1st set', '2nd set', '3rd set', '4th set', '5th set'],
-    overtime: 'set',
+    overtime: null,
     totals: ['Sets'],
     notes: ['Sets one to four to 25, the fifth to 15; two points ahead, no cap. The match is over with the third set won: sets four and five may not be played.'],
     timeOuts: [1, 2, 3, 4, 5].map((set) => ({ title: `Set ${set}`, full: 2, short: 0 })),

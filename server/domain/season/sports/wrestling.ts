@@ -6,7 +6,7 @@ const WEIGHT_CLASSES = '106 113 120 126 132 138 144 150 157 165 175 190 215 285'
 
 const SHEET: SheetRule = {
   periods: [],
-  overtime: 'sudden victory',
+  overtime: null,
   totals: ['Team score'],
   notes: ['Three periods of two minutes. A tie goes to sudden victory of one minute, two tie-breakers of thirty seconds, then an ultimate tie-breaker (from memory).'],
   timeOuts: [],
@@ -40,6 +40,7 @@ const BEFORE_2024: SportRules = {
   teamFouls: null,
   lineUp: 'byWeightClass',
   startersPerTeam: WEIGHT_CLASSES.length,
+  afterEachStarter: 'Wait until the wrestlers have met on the mat',
   positions: [],
   weightClasses: WEIGHT_CLASSES,
   entryKinds: ['periodEnd', 'happening'],
