@@ -4,6 +4,10 @@ import { PlanningModule } from '../planning/planning.module.ts';
 import { ErasingController } from './erasing.controller.ts';
 import { Erasing } from './erasing.service.ts';
 import { IssueShelf } from './issue-shelf.service.ts';
+import { HonoursListController } from './honours-list.controller.ts';
+import { HonouredStudentRow, HonoursListRow } from './honours-list.entity.ts';
+import { HonoursLists } from './honours-list.service.ts';
+import { HonoursImport } from './import-honours.service.ts';
 import { NightsForPackets } from './nights-for-packets.service.ts';
 import { NightController } from './night.controller.ts';
 import { NightsWithPaper } from './nights-with-paper.service.ts';
@@ -22,15 +26,15 @@ import { ScriptService } from './script.service.ts';
 import { ScriptVersions } from './script-versions.service.ts';
 import { ScriptWordings } from './script-wordings.service.ts';
 
-export const packetEntities = [ScriptRow, PacketContentRow];
+export const packetEntities = [ScriptRow, HonoursListRow, HonouredStudentRow, PacketContentRow];
 
 @Module({
   imports: [PlanningModule, SeasonModule],
-  controllers: [NightController, ErasingController, PacketController, ScriptController],
+  controllers: [NightController, ErasingController, PacketController, ScriptController, HonoursListController],
   providers: [
-    NightsWithPaper, NightsForPackets, ScriptService, ScriptWordings, ScriptVersions, ScriptPreview,
+    NightsWithPaper, NightsForPackets, ScriptService, ScriptWordings, ScriptVersions, ScriptPreview, HonoursLists, HonoursImport,
     PacketService, IssueShelf, PacketBinder, PacketIssueService, PacketPrinter, PapersService, Erasing, PacketsOfSeason,
   ],
-  exports: [PacketService, PacketIssueService, PacketsOfSeason, NightsWithPaper],
+  exports: [HonoursLists, PacketService, PacketIssueService, PacketsOfSeason, NightsWithPaper],
 })
 export class PacketModule {}

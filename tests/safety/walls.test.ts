@@ -30,6 +30,7 @@ async function everyObject(department: Department): Promise<Objects> {
   await director.make(`/api/nights/${season.games[0]!.nightId}/packet-issues`);
   const placement = await director.make('/api/placements', { commitmentId: signed.commitments[0].id, gameId: season.games[0]!.gameId, windowKey: 'pregame' });
   await director.make(`/api/nights/${season.games[0]!.nightId}/packet-issues`);
+  const honours = await director.make(`/api/nights/${season.games[0]!.nightId}/honours-lists`, { title: 'Senior night', kind: 'seniors', windowKind: 'pregame' });
   const invoice = await director.make('/api/invoices', { contractId: signed.id, throughDay: '2026-11-30', issuedOn: '2026-11-23' });
   const payment = await director.make('/api/payments', {
     sellerId: season.sellerId, payerId: season.payerId, receivedOn: '2026-12-01', method: 'check', reference: '1041', amountCents: 1000,
@@ -42,7 +43,7 @@ async function everyObject(department: Department): Promise<Objects> {
     'games/id': season.games[0]!.gameId, 'nights/id': season.games[0]!.nightId,
     'sponsor-categories/id': season.categoryId, 'sponsors/id': season.sponsorId, 'sellers/id': season.sellerId, 'payers/id': season.payerId,
     'read-kinds/id': season.readKinds.gameBall, 'rate-card-lines/id': line.id, 'contracts/id': signed.id, 'contracts/benefitId': signed.benefits[0].id,
-    'copies/id': copy.id, 'copies/versionId': copy.versions[0].id, 'slogans/id': slogan.id, 'sponsors/linkId': link.id, 'sponsor-page/versionId': copy.versions[0].id, linkToken: link.token, 'placements/id': placement.id, 'scripts/id': script.id,
+    'copies/id': copy.id, 'copies/versionId': copy.versions[0].id, 'slogans/id': slogan.id, 'sponsors/linkId': link.id, 'sponsor-page/versionId': copy.versions[0].id, linkToken: link.token, 'placements/id': placement.id, 'honours-lists/id': honours.id, 'scripts/id': script.id,
     'invoices/id': invoice.id, 'payments/id': payment.id, 'applications/id': payment.applications[0].id, draft: draft.id,
   };
 }
@@ -143,6 +144,9 @@ const BODIES: Record<string, Record<string, unknown>> = {
   'POST /api/copies/{id}/versions/{versionId}/approve': { approvedByName: 'Hazel Juniper', approvedOn: on },
   'POST /api/nights/{id}/log': { deviceId: v7(), entries: [{ id: v7(), sequence: 1, kind: 'note', occurredAt: '2026-12-05T02:00:00.000Z', detail: { text: 'Doors open' } }] },
   'POST /api/nights/{id}/amend': { deviceId: v7(), entries: [{ id: v7(), sequence: 1, kind: 'note', occurredAt: '2026-12-05T02:00:00.000Z', detail: { text: 'Doors open' } }] },
+  'POST /api/nights/{id}/honours-lists': { title: 'Senior night', kind: 'seniors', windowKind: 'pregame' },
+  'PUT /api/honours-lists/{id}/students': { students: [] },
+  'POST /api/honours-lists/{id}/import': { csv: 'student\nLuka Wren', confirm: false },
   'POST /api/scripts/{id}/bring-back': { number: 1 },
   'POST /api/scripts/{id}/approve': { approvedByName: 'Hazel Juniper', approvedOn: on, wordsNumber: 1 },
   'POST /api/invoices/{id}/void': { reason: 'Drawn up twice' },
