@@ -61,14 +61,14 @@ function deals({ calendar }: Story, { ours }: SeasonPlaces): Record<keyof Agreem
       outsideId: 'A-104',
       ...{ sponsor: 'halvorsen', title: 'Time-outs and the banner', kind: 'timeOut' },
       commitment: { counting: 'perTerm', reads: 14, levels: ['varsity'] },
-      benefit: { name: 'Banner above the Perch', quantity: 1, rateCents: 50_000, earns: 'overDays', startsOn: start, endsOn: calendar.seasonEndsOn },
+      benefit: { name: 'Banner above the Perch', quantity: 1, rateCents: 50_000, fairValueCents: 0, earns: 'overDays', startsOn: start, endsOn: calendar.seasonEndsOn },
       term: { priceCents: 85_000, billingPlan: inFull },
     },
     pinyon: {
       outsideId: 'A-105',
       ...{ sponsor: 'pinyon', title: 'Quarter breaks and a program page', kind: 'quarter' },
       commitment: { counting: 'perTerm', reads: 12, teamIds: [ours['Boys varsity'], ours['Girls varsity']] },
-      benefit: { name: 'Full program page', quantity: 1, rateCents: 15_000, earns: 'onDelivery', dueOn: calendar.gameDay(8) },
+      benefit: { name: 'Full program page', quantity: 1, rateCents: 15_000, fairValueCents: 2_500, earns: 'onDelivery', dueOn: calendar.gameDay(8) },
       term: { priceCents: 48_000, billingPlan: inFull },
     },
     mirabel: {

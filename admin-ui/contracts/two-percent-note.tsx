@@ -24,7 +24,7 @@ export function TwoPercentNote({ contract }: { contract: Contract }) {
       />
       <Typography sx={{ color: 'text.secondary', maxWidth: '72ch', mt: 1 }}>
         All benefits of one payer in the fiscal year count together, over all its contracts; copy that reads as an advertisement and an exclusive
-        provider’s place are benefits too (26 CFR 1.513-4(c)(2)(ii), (d)(1)). Being named, and goods on display, are none. Guidance, not tax advice: ask the business office.
+        provider’s place are benefits too (26 CFR 1.513-4(c)(2)(ii), (d)(1)). Being named, on a banner or in a program, and goods on display are none: enter a fair value of zero. Guidance, not tax advice: ask the business office.
       </Typography>
     </>
   );

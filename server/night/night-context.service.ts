@@ -1,7 +1,9 @@
 import { Inject, Injectable } from '@nestjs/common';
+import type { Day } from '../domain/day.ts';
 import type { RefusalCode } from '../domain/refusals.ts';
 import { placementCueKey } from '../domain/packet/night-for-packet.ts';
 import { UnitOfWork } from '../platform/database/unit-of-work.ts';
+import { CopyShelves } from '../planning/copy-shelf.service.ts';
 import { SignedCommitments } from '../planning/signed-commitments.service.ts';
 import type { SignedCommitment } from '../planning/signed-commitments.service.ts';
 import type { EntryContent } from './entry-content.ts';
@@ -82,11 +84,28 @@ export class NightContext {
   }
 }
 
+/** What is asked of a read whose copy takes turns: the packet read the one on turn, whatever the placement was given. */
+interface Turning {
+  rotates: boolean;
+  sponsorId: string;
+  readKindId: string;
+  day: Day;
+}
+
+const PLACEMENTS = `select placement.id, placement.commitment_id as "commitmentId", placement.game_id as "gameId", placement.window_key as "windowKey", placement.place,
+    placement.copy_version_id as "copyVersionId", coalesce(copy.rotates, false) as rotates, copy.sponsor_id as "sponsorId", copy.read_kind_id as "readKindId",
+    night.held_on as day
+  from placement join night on night.department_id = $1 and night.id = placement.night_id
+  left join copy_version on copy_version.department_id = $1 and copy_version.id = placement.copy_version_id
+  left join copy on copy.department_id = $1 and copy.id = copy_version.copy_id
+  where placement.department_id = $1 and placement.night_id = $2 and placement.id = any($3::uuid[])`;
+
 @Injectable()
 export class NightContexts {
   constructor(
     @Inject(UnitOfWork) private readonly work: UnitOfWork,
     @Inject(SignedCommitments) private readonly commitments: SignedCommitments,
+    @Inject(CopyShelves) private readonly shelves: CopyShelves,
   ) {}
 
   async of(nightId: string, entries: readonly EntryContent[]): Promise<NightContext> {
@@ -114,10 +133,10 @@ export class NightContexts {
   private async placementsOf(nightId: string, entries: readonly EntryContent[]): Promise<PlacementRow[]> {
     const ids = entries.flatMap((entry) => (entry.placementId === null ? [] : [entry.placementId]));
     if (ids.length === 0) return [];
-    return this.work.sql<PlacementRow>(
-      `select id, commitment_id as "commitmentId", game_id as "gameId", window_key as "windowKey", place, copy_version_id as "copyVersionId"
-         from placement where department_id = $1 and night_id = $2 and id = any($3::uuid[])`,
-      [nightId, ids],
-    );
+    const placements = await this.work.sql<PlacementRow & Turning>(PLACEMENTS, [nightId, ids]);
+    const turning = placements.filter((one) => one.rotates);
+    if (turning.length === 0) return placements;
+    const shelf = await this.shelves.of(turning.map((one) => one.sponsorId), turning.map((one) => one.gameId));
+    return placements.map((one) => (one.rotates ? { ...one, copyVersionId: shelf.versionFor({ ...one, preferred: one.copyVersionId }) } : one));
   }
 }

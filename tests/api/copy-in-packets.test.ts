@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { aDepartment } from '../support/department.ts';
 import type { Department } from '../support/department.ts';
-import { aSeason, aSignedContract } from '../support/season.ts';
+import { TableDevice, aSeason, aSignedContract } from '../support/season.ts';
 import type { Season } from '../support/season.ts';
 
 async function approvedCopy({ director }: Department, season: Season, title: string, more: Record<string, unknown> = {}): Promise<any> {
@@ -31,7 +31,7 @@ test('two copies that rotate are read in turn, game by game, and the packet of a
   expect(/The words of (\w+)\./.exec(await packetOf(department, season.games[1]!.nightId))?.[1]).toBe('Nails');
 });
 
-test('rotation turned on after the reads were placed takes hold of them too', async () => {
+test('rotation turned on after the reads were placed takes hold of them too, and the log names the words that were read', async () => {
   const department = await aDepartment();
   const { director } = department;
   const season = await aPlannedSeason(department, 2);
@@ -41,7 +41,14 @@ test('rotation turned on after the reads were placed takes hold of them too', as
   for (const { nightId } of season.games) expect(await packetOf(department, nightId)).toContain('The words of Lumber.');
   for (const copy of [lumber, nails]) expect((await director.patch(`/api/copies/${copy.id}`, { rotates: true }, { version: copy.version })).body.rotates).toBe(true);
   expect(await packetOf(department, season.games[0]!.nightId)).toContain('The words of Lumber.');
-  expect(await packetOf(department, season.games[1]!.nightId)).toContain('The words of Nails.');
+  const { gameId, nightId } = season.games[1]!;
+  expect(await packetOf(department, nightId)).toContain('The words of Nails.');
+
+  const placement = (await director.look(`/api/nights/${nightId}/placements`)).data.find((one: { gameId: string }) => one.gameId === gameId);
+  const device = new TableDevice();
+  await director.make(`/api/nights/${nightId}/log`, { deviceId: device.deviceId, entries: [device.entry({ kind: 'read', outcome: 'given', placementId: placement.id, gameId, commitmentId: placement.commitmentId, cueKey: placement.cueKey, windowKey: placement.windowKey })] });
+  const [entry] = await department.ask<{ version: string }>('select copy_version_id as version from log_entry where department_id = $1 and placement_id = $2', [department.id, placement.id]);
+  expect(entry!.version).toBe(nails.versions[0].id);
 });
 
 test('copy stopped now leaves the neutral line, says who stopped it and why, and the issued packet is out of date', async () => {
