@@ -13,11 +13,20 @@ const CREW: readonly PersonOfNightDto[] = [
   { role: 'presenter', name: 'Gus Pike', note: 'Juniper & Pike Hardware; hands over the game ball at center floor' },
 ];
 
+/** For the nights on which the anthem is sung and the colors are presented. */
+const ANTHEM: readonly PersonOfNightDto[] = [
+  { role: 'colourGuard', name: 'the Tamarack Ridge color guard', note: 'At the west doors with the flags' },
+  { role: 'singer', name: 'Xochitl Barros', sayAs: 'SO-cheel BAH-rohs', note: 'At the west doors; takes the second microphone' },
+];
+
 /** Who is at the table. The second night to come has nobody to announce yet, which its packet says. */
 export async function tellPeople(story: Story, games: Games): Promise<void> {
   const keys = ['night1', 'night2', 'night3', 'night4', 'night5', 'last', 'next', 'boiler', 'third', 'fourth'];
   await story.today(async () => {
-    for (const key of keys) await tellCrew(story, games[key]!, CREW);
+    const announcer = story.visitor('announcer').personId;
+    const crew = CREW.map((person) => (person.role === 'announcer' ? { ...person, personId: announcer } : person));
+    for (const key of keys) await tellCrew(story, games[key]!, key === 'next' ? [...crew, ...ANTHEM] : crew);
+    await tellCrew(story, games['seniors-boys']!, [...crew, ...ANTHEM]);
     await tellCrew(story, games['second']!, CREW.filter((person) => person.role !== 'announcer'));
     const seniors = await story.of(NightService).one(games['seniors-boys']!.nightId);
     await story.of(NightService).change(seniors.id, seniors.version, { title: 'Senior night', note: 'Seniors and their families are introduced between the games.' });

@@ -31,7 +31,7 @@ function teamGroup(team: TeamForPacket, level: string, gameId: string): Group {
   return { who: `${team.schoolName} (${level})`, mend: { resource: 'teams', id: team.teamId }, gameId, names: [...players, ...coach] };
 }
 
-const SAID_ROLES = new Set(['singer', 'colourGuard', 'presenter', 'honouree', 'official']);
+const SAID_ROLES = new Set(['singer', 'presenter', 'honouree', 'official']);
 
 function groupsOf(night: NightForPacket): Group[] {
   const reads = night.games.flatMap((game) => [...game.placements, ...game.mentions]);
