@@ -10,10 +10,10 @@ export interface GameOfWindows {
   readonly windowOwners: Readonly<Partial<Record<WindowKind, WindowOwner>>>;
 }
 
-/** The windows of a game by its sport's profile; none for a sport without one. */
-export function windowsOfGame(game: GameOfWindows, allowsDeadBall: boolean): GameWindow[] {
+/** The windows of a game by its sport's profile, the state's own where there is one; none for a sport without a profile. */
+export function windowsOfGame(game: GameOfWindows, allowsDeadBall: boolean, state: string | null = null): GameWindow[] {
   try {
-    const profile = profileFor(game.sport as Sport, schoolYearOf(game.playedOn));
+    const profile = profileFor(game.sport as Sport, schoolYearOf(game.playedOn), state);
     return windowsOf(profile, { windowsOwnedBy: game.windowsOwnedBy, windowOwners: game.windowOwners }, allowsDeadBall);
   } catch (failure) {
     if (failure instanceof RangeError) return [];

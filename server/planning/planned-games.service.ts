@@ -80,6 +80,6 @@ export class PlannedGames {
   private async load(sql: string, id: string): Promise<PlannedGame[]> {
     const rows = await this.work.sql<GameRow>(sql, [id]);
     const { settings } = await this.departments.here();
-    return rows.map((row) => ({ ...row, windows: windowsOfGame(row, settings.bankShotMention === 'deadBall') }));
+    return rows.map((row) => ({ ...row, windows: windowsOfGame(row, settings.bankShotMention === 'deadBall', settings.state) }));
   }
 }

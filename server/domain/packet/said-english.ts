@@ -100,7 +100,7 @@ const NUMBERS: readonly Saying[] = [
   { what: 'decimal', pattern: /(\d{1,3}(?:,\d{3})+|\d{1,12})\.(\d{1,8})(?!\d)/y, say: ([, before, after]) => `${cardinalWords(whole(before))} point ${digitWords(after ?? '')}` },
   { what: 'number with commas', pattern: /\d{1,3}(?:,\d{3})+(?!\d)/y, say: ([number]) => cardinalWords(whole(number)) },
   { what: 'number', pattern: /\d+/y, say: ([digits]) => plainNumberWords(digits ?? '') },
-  { what: 'from – to', pattern: /\s?[-–—]\s?(?=\d)/y, say: (_, before) => (/(?:\d|\b[AaPp]\.?[Mm]\.?)$/.test(before) ? 'to' : null) },
+  { what: 'from – to', pattern: /\s?[-–—]\s?(?=\d)/y, say: (_, before) => (/(?:\d|\b[AaPp]\.?[Mm]\.?)\s?$/.test(before) ? 'to' : null) },
 ];
 
 const WORDS = (isWord: ((word: string) => boolean) | null): readonly Saying[] => [

@@ -8,6 +8,10 @@ export interface Saying {
 }
 
 const IN_A_WORD = /[\p{L}\p{N}\p{M}]/u;
+/** Spaces and stops, which no rule says. */
+const SILENT = /[\s,;:!?]+/y;
+/** A word of small letters that no rule changes: most of a text goes by here. Not before a number or a dash, as a month may be. */
+const PLAIN = /(?!(?:[Pp]lates?|[Ll]icense|Mrs?|Jr|Blvd|Hwy|Pkwy|Bldg|vs|Dept|Bros|Assn|lbs|hrs)\b)\p{Lu}?\p{Ll}+(?=[,;!?]|$|\s(?![\d–—-]))/uy;
 /** How much of the text a rule may look at on either side. */
 const SIGHT = 60;
 
@@ -16,6 +20,12 @@ export function sayAloud(text: string, sayings: readonly Saying[]): string {
   const said: string[] = [];
   let at = 0;
   while (at < text.length) {
+    const plain = at === 0 || !IN_A_WORD.test(text[at - 1] ?? '') ? matchAt(SILENT, text, at) || matchAt(PLAIN, text, at) : '';
+    if (plain !== '') {
+      said.push(plain);
+      at += plain.length;
+      continue;
+    }
     const found = IN_A_WORD.test(text[at] ?? '') && at > 0 && IN_A_WORD.test(text[at - 1] ?? '') ? null : firstSaying(text, at, sayings);
     if (found === null) {
       said.push(text[at] ?? '');
@@ -26,6 +36,11 @@ export function sayAloud(text: string, sayings: readonly Saying[]): string {
     }
   }
   return said.join('');
+}
+
+function matchAt(pattern: RegExp, text: string, at: number): string {
+  pattern.lastIndex = at;
+  return pattern.exec(text)?.[0] ?? '';
 }
 
 function firstSaying(text: string, at: number, sayings: readonly Saying[]): { words: string; length: number } | null {

@@ -53,6 +53,8 @@ export function isKnown(word: string, { known }: Pronouncing): boolean {
 /** Syllables of one English word as `wordsOf` gives it; a capital letter is said by its name. */
 export function englishSyllables(word: string, { known, guess }: Pronouncing): number {
   if (/^[A-Z]$/.test(word)) return word === 'W' ? 3 : 1;
+  const looked = known === null ? null : inDictionary(word, known);
+  if (looked !== null) return Math.max(1, looked);
   const plain = bare(word);
-  return Math.max(1, (known === null ? null : inDictionary(word, known)) ?? (/[a-z]/.test(plain) ? guess(plain) : syllablesByRule(word)));
+  return Math.max(1, /[a-z]/.test(plain) ? guess(plain) : syllablesByRule(word));
 }

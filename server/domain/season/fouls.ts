@@ -22,23 +22,25 @@ export function foulAward(rule: TeamFoulRule | null, teamFoulNumber: number): Fo
  * Which stretch of the game a period's team fouls count in: the quarter, or the half. Extra periods are
  * an extension of the fourth quarter, so they go on counting in its stretch.
  *
- * @param period 1 to 4 for quarters, 5 and up for extra periods
+ * @param period 1 to 4 for quarters (1 and 2 where a state plays halves), then extra periods
+ * @param periods how many periods the rules have
  * @source NFHS Basketball Rule 5-7-3; that fouls carry over is from memory
  */
-export function foulStretchOf(rule: TeamFoulRule, period: number): number {
-  const quarter = Math.min(period, 4);
-  return rule.countedPer === 'quarter' ? quarter : Math.ceil(quarter / 2);
+export function foulStretchOf(rule: TeamFoulRule, period: number, periods = 4): number {
+  const inPlay = Math.min(period, periods);
+  return rule.countedPer === 'quarter' || periods === 2 ? inPlay : Math.ceil((inPlay * 2) / periods);
 }
 
 /**
  * Numbers a team's fouls as the rule counts them and says what each earned.
  *
  * @param periods the period of each foul, in the order they were called
+ * @param count how many periods the rules have
  */
-export function foulSheet(rule: TeamFoulRule, periods: readonly number[]): { teamFoulNumber: number; award: FoulAward }[] {
+export function foulSheet(rule: TeamFoulRule, periods: readonly number[], count = 4): { teamFoulNumber: number; award: FoulAward }[] {
   const counts = new Map<number, number>();
   return periods.map((period) => {
-    const stretch = foulStretchOf(rule, period);
+    const stretch = foulStretchOf(rule, period, count);
     const teamFoulNumber = (counts.get(stretch) ?? 0) + 1;
     counts.set(stretch, teamFoulNumber);
     return { teamFoulNumber, award: foulAward(rule, teamFoulNumber) };
