@@ -48,13 +48,30 @@ async function signIn(page, address, folder) {
   await page.waitForLoadState('networkidle')
 }
 
-/** The packet of the next night that has one, as bytes. @param {import('playwright-core').Page} page @param {string} address */
+/** The packet of the next night that has one, and the change set after a starter of it changed, as bytes.
+ * @param {import('playwright-core').Page} page @param {string} address */
 async function nextPacket(page, address) {
   const asked = { headers: { 'x-rafterline': '1' } }
   const home = await (await page.request.get(`${address}/api/home`, asked)).json()
   const night = home.nights.find((/** @type {{ packetIssued: number | null }} */ one) => one.packetIssued !== null) ?? home.nights[0]
-  const answer = await page.request.get(`${address}/api/nights/${night.id}/packet.pdf`, asked)
-  if (!answer.ok()) throw new Error(`The packet could not be made: ${await answer.text()}`)
+  const packet = await paper(page, `${address}/api/nights/${night.id}/packet.pdf`)
+  const { participants } = await (await page.request.get(`${address}/api/games/${night.games.at(-1).id}`, asked)).json()
+  const teamAt = `${address}/api/teams/${participants.find((/** @type {{ isHome: boolean }} */ one) => one.isHome).teamId}`
+  const { roster, version } = await (await page.request.get(teamAt, asked)).json()
+  const fields = ['id', 'playerId', 'number', 'name', 'sayAs', 'announce', 'position', 'grade', 'isStarter']
+  const players = roster.map((/** @type {Record<string, unknown>} */ row) => Object.fromEntries(fields.map((field) => [field, row[field]])))
+  players.find((/** @type {{ isStarter: boolean }} */ one) => one.isStarter).isStarter = false
+  const sent = { headers: { ...asked.headers, 'if-match': `"${version}"` }, data: { players } }
+  for (const answer of [await page.request.put(`${teamAt}/roster`, sent), await page.request.post(`${address}/api/nights/${night.id}/packet-issues`, { ...asked, data: {} })]) {
+    if (!answer.ok()) throw new Error(`The change could not be made: ${await answer.text()}`)
+  }
+  return { packet, changeSet: await paper(page, `${address}/api/nights/${night.id}/change-set.pdf`) }
+}
+
+/** @param {import('playwright-core').Page} page @param {string} address */
+async function paper(page, address) {
+  const answer = await page.request.get(address, { headers: { 'x-rafterline': '1' } })
+  if (!answer.ok()) throw new Error(`The paper could not be made: ${await answer.text()}`)
   return answer.body()
 }
 
@@ -66,7 +83,7 @@ const readerPage = `<!doctype html><meta charset="utf-8"><style>body { margin: 0
   const read = async (number) => (await (await paper.getPage(number)).getTextContent()).items.map((item) => item.str).join(' ')
   let script = 3
   while (script < paper.numPages && !/cut short/.test(await read(script))) script += 1
-  for (const number of [1, script]) {
+  for (const number of paper.numPages < 12 ? [1, 2] : [1, script]) {
     const sheet = await paper.getPage(number)
     const viewport = sheet.getViewport({ scale: 1.3 })
     const canvas = document.body.appendChild(document.createElement('canvas'))
@@ -76,7 +93,7 @@ const readerPage = `<!doctype html><meta charset="utf-8"><style>body { margin: 0
   document.title = 'read'
 </script>`
 
-/** Shows the first side of the table card and, beside it, the first page of the script with a read to tick.
+/** Shows the first side of the table card and, beside it, the first page of the script with a read to tick; of a change set its first two pages.
  * @param {import('playwright-core').Page} page @param {Buffer} packet */
 async function showPacket(page, packet) {
   const built = join(checkout, 'node_modules/pdfjs-dist/build')
@@ -105,11 +122,14 @@ try {
     const height = await page.evaluate(() => document.documentElement.scrollHeight)
     await page.setViewportSize({ width: 1280, height })
     await page.screenshot({ path: join(here, 'home.png') })
-    const packet = await nextPacket(page, demo.address)
-    const paper = await browser.newPage()
-    await showPacket(paper, packet)
-    await paper.locator('body').screenshot({ path: join(here, 'packet.png') })
-    console.log('Made admin-ui/pictures/home.png and packet.png.')
+    const { packet, changeSet } = await nextPacket(page, demo.address)
+    for (const [name, bytes] of Object.entries({ packet, 'change-set': changeSet })) {
+      const reading = await browser.newPage()
+      await showPacket(reading, bytes)
+      await reading.locator('body').screenshot({ path: join(here, `${name}.png`) })
+      await reading.close()
+    }
+    console.log('Made admin-ui/pictures/home.png, packet.png and change-set.png.')
   } finally {
     await browser.close()
     await demo.stop()

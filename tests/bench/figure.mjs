@@ -12,10 +12,10 @@ export function raw(what, values, unit) {
   console.log(`    ${what}: median ${median(values).toFixed(2)} ${unit} (${values.length} measured, ${Math.min(...values).toFixed(2)} to ${Math.max(...values).toFixed(2)})`)
 }
 
-/** @param {string} name @param {number} value @param {{ atLeast: number } | { atMost: number }} target @returns {boolean} */
-export function figure(name, value, target) {
+/** @param {string} name @param {number} value @param {{ atLeast: number } | { atMost: number }} target @param {string} [unit] @returns {boolean} */
+export function figure(name, value, target, unit = 'x') {
   const [sign, bound, holds] = 'atLeast' in target ? ['>=', target.atLeast, value >= target.atLeast] : ['<=', target.atMost, value <= target.atMost]
-  console.log(`${name}: ${value.toFixed(2)} x (target ${sign} ${bound} x) ${holds ? 'ok' : 'short'}`)
+  console.log(`${name}: ${value.toFixed(2)} ${unit} (target ${sign} ${bound} ${unit}) ${holds ? 'ok' : 'short'}`)
   return holds
 }
 

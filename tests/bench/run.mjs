@@ -1,12 +1,14 @@
 /** `npm run bench`: every figure, or the one that is named, as in `npm run bench -- games-list`. */
 import { WayOut, command } from '../../server/commands/terminal.mjs'
+import { changeSet } from './change-set.mjs'
 import { deliveryStatement } from './delivery-statement.mjs'
 import { gamesList } from './games-list.mjs'
 import { logBatches } from './log-batches.mjs'
+import { packet } from './packet.mjs'
 import { Stage } from './stage.mjs'
 
 /** @type {Record<string, (stage: Stage) => Promise<boolean>>} */
-const figures = { 'games-list': gamesList, 'log-batches': logBatches, 'delivery-statement': deliveryStatement }
+const figures = { 'games-list': gamesList, 'log-batches': logBatches, 'delivery-statement': deliveryStatement, packet, 'change-set': changeSet }
 
 /** Each figure stands on a stage of its own, which is cleared whatever happens. @param {string} name */
 async function measure(name) {

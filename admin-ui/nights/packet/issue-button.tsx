@@ -42,7 +42,7 @@ export function IssueButton({ night }: { night: Night }) {
       body={() => ({})}
       success="The packet is issued; its pages are downloaded."
       onDone={print}
-      variant="contained"
+      variant={night.packetOutOfDate || night.packetIssued === null ? 'contained' : 'outlined'}
     />
   );
 }
