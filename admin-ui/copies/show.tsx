@@ -1,4 +1,5 @@
 import { Go } from '../fields/go.tsx';
+import { Tag } from '../fields/tag.tsx';
 import { instantText } from '../format/instant.ts';
 import { iMay } from '../session/rights.ts';
 import { Facts } from '../show/facts.tsx';
@@ -24,6 +25,13 @@ function Actions({ copy }: { copy: Copy }) {
   );
 }
 
+const NeutralLine = ({ copy }: { copy: Copy }) => (
+  <>
+    {copy.fallbackText}
+    {copy.fallbackMarks.length > 0 && <><br /><Tag mood="care">Not neutral: the copy check marks {copy.fallbackMarks.map((mark) => `“${mark.words}”`).join(', ')}</Tag></>}
+  </>
+);
+
 export const CopyShow = () => (
   <ShowPage<Copy> title={(copy) => copy.title} actions={(copy) => <Actions copy={copy} />}>
     {(copy) => (
@@ -36,7 +44,7 @@ export const CopyShow = () => (
               ['State', <CopyState key="state" state={copy.state} />],
               ['Stopped', copy.stoppedAt && `${instantText(copy.stoppedAt)}${copy.stoppedByName ? `, at the word of ${copy.stoppedByName}: ${copy.stoppedBecause}` : ''}`],
               ['Turns', copy.rotates ? 'Takes turns by game with the sponsor’s other copy of this kind' : 'Read at every game'],
-              ['Neutral line', copy.fallbackText],
+              ['Neutral line', <NeutralLine key="neutral" copy={copy} />],
             ]}
           />
         </Section>

@@ -1,10 +1,10 @@
-import { checkMessage } from '../domain/sponsorship/copy-check.ts';
+import { checkCopy, checkMessage } from '../domain/sponsorship/copy-check.ts';
 import type { CopyLanguage, KnownOfSponsor, MessageCheck } from '../domain/sponsorship/copy-check.ts';
 import { MARKS_EXPLAINED, NOT_TAX_ADVICE, VERDICTS } from '../domain/sponsorship/copy-mark.ts';
 import type { CopyCheckView, CopyVersionView, CopyView } from './copy.dto.ts';
 
 /** A copy as the database hands it, with what the check has to know of its sponsor. */
-export interface CopyRow extends Omit<CopyView, 'versions' | 'marked'> {
+export interface CopyRow extends Omit<CopyView, 'versions' | 'marked' | 'fallbackMarks'> {
   versions: Omit<CopyVersionView, 'check'>[];
   slogans: string[];
 }
@@ -32,7 +32,8 @@ export function copyViewOf({ slogans, versions, ...row }: CopyRow): CopyView {
   const known = { sponsorName: row.sponsorName, slogans };
   const checked = versions.map((version) => ({ ...version, check: checkOf(version, known) }));
   const marked = [...new Set((checked[0]?.check.texts ?? []).flatMap((text) => text.marks.map((mark) => mark.kind)))];
-  return { ...row, marked, versions: checked };
+  const language = versions[0]?.language ?? 'en';
+  return { ...row, marked, fallbackMarks: [...checkCopy(row.fallbackText, language, known).marks], versions: checked };
 }
 
 /** Both texts of a version are one message. */

@@ -103,6 +103,8 @@ export interface CopyView {
   state: 'approved' | 'waiting' | 'stopped';
   /** kinds of words the copy check marks in the newest version */
   marked: MarkKind[];
+  /** what it marks in the neutral line, which should be none */
+  fallbackMarks: CopyMark[];
   /** newest first */
   versions: CopyVersionView[];
   version: number;

@@ -47,6 +47,7 @@ test('two texts of one message are judged together, and each is marked in its ow
   const copy = await aCopy(department, season, { secondText: 'La mejor ferretería del valle.' });
   const [version] = copy.versions;
   expect(version).toMatchObject({ secondLanguage: 'es', check: { verdict: 'advertising' } });
+  expect(copy.fallbackMarks).toEqual([]);
   expect(version.check.texts.map((text: { language: string; marks: unknown[] }) => [text.language, text.marks.length])).toEqual([['en', 0], ['es', 1]]);
   const same = await department.director.post(`/api/copies/${copy.id}/versions`, { text: NEUTRAL, secondText: 'x', secondLanguage: 'en' });
   expect(same.body.code).toBe('second-language-is-the-first');

@@ -76,5 +76,9 @@ test('a second text travels into the packet with its language', async () => {
   const season = await aPlannedSeason(department, 1);
   await approvedCopy(department, season, 'Lumber', { secondText: 'Las palabras de la madera.' });
   await department.director.make('/api/plan/spread', { seasonId: season.seasonId });
-  expect(await packetOf(department, season.games[0]!.nightId)).toContain('The words of Lumber.');
+  const { cues } = await department.director.look(`/api/nights/${season.games[0]!.nightId}/packet`);
+  const cue = cues.find((one: { isSponsored?: boolean }) => one.isSponsored);
+  expect(JSON.stringify(cue.segments)).toContain('The words of Lumber.');
+  expect(cue.second.language).toBe('es');
+  expect(JSON.stringify(cue.second.segments)).toContain('Las palabras de la madera.');
 });
