@@ -2,9 +2,11 @@ import { request } from 'node:http';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { aDepartment } from '../support/department.ts';
+import type { Department } from '../support/department.ts';
 import { brokenBodies, operationsOf, valid } from '../support/open-document.ts';
 import type { OpenDocument } from '../support/open-document.ts';
 import { Visitor } from '../support/visitor.ts';
+import { LINK_ROUTES } from './routes.ts';
 
 const anyone = new Visitor('anyone', null);
 const document = (await anyone.look('/api/openapi.json')) as OpenDocument;
@@ -22,12 +24,21 @@ test('the document names every route that takes a body, with the bounds of its f
   expect(empty.map((operation) => operation.path)).toEqual([]);
 });
 
+/** Who gets as far as the form: the director, and where a route is for links alone, the bearer of one. */
+async function everyDoor({ director }: Department): Promise<(operation: { method: string; path: string }) => Visitor> {
+  const category = await director.make('/api/sponsor-categories', { name: 'Hardware' });
+  const sponsor = await director.make('/api/sponsors', { name: 'Juniper & Pike Hardware', categoryId: category.id });
+  const link = await director.make(`/api/sponsors/${sponsor.id}/links`, { label: 'Hazel Juniper', expiresAt: '2099-01-01T00:00:00.000Z' });
+  const bearer = await Visitor.byLink(link.token);
+  return ({ method, path }) => (`${method} ${path}` in LINK_ROUTES ? bearer : director);
+}
+
 test(`bodies that the document allows are taken or refused in words, never with a failure (seed ${seed})`, async () => {
-  const { director } = await aDepartment();
+  const sender = await everyDoor(await aDepartment());
   const failures: string[] = [];
   for (const operation of operations.filter((one) => one.body && !SIGN_OUT.includes(one.path))) {
     for (const body of fc.sample(valid(document, operation.body!), { seed, numRuns: 6 })) {
-      const answer = await director.send(operation.method, addressOf(operation.path), body, { version: 1, key: crypto.randomUUID() });
+      const answer = await sender(operation).send(operation.method, addressOf(operation.path), body, { version: 1, key: crypto.randomUUID() });
       if (answer.status >= 500) failures.push(`${operation.method} ${operation.path} ${JSON.stringify(body)} → ${answer.status}`);
       if (answer.status >= 400 && !answer.headers.get('content-type')?.startsWith('application/problem+json')) failures.push(`${operation.path}: no problem+json`);
     }
@@ -36,13 +47,13 @@ test(`bodies that the document allows are taken or refused in words, never with 
 });
 
 test(`a body with one keyword broken is refused, and the field is named (seed ${seed})`, async () => {
-  const { director } = await aDepartment();
+  const sender = await everyDoor(await aDepartment());
   const failures: string[] = [];
   let sent = 0;
   for (const operation of operations.filter((one) => one.body && !SIGN_OUT.includes(one.path))) {
     const [whole] = fc.sample(valid(document, operation.body!), { seed, numRuns: 1 }) as Record<string, unknown>[];
     for (const { body, field, how } of brokenBodies(document, operation.body!, whole!)) {
-      const answer = await director.send(operation.method, addressOf(operation.path), body, { version: 1, key: crypto.randomUUID() });
+      const answer = await sender(operation).send(operation.method, addressOf(operation.path), body, { version: 1, key: crypto.randomUUID() });
       sent += 1;
       if (answer.status !== 400 || !(field in (answer.body.errors ?? {}))) {
         failures.push(`${operation.method} ${operation.path} ${how} of ${field} → ${answer.status} ${JSON.stringify(answer.body).slice(0, 200)}`);
