@@ -65,23 +65,63 @@ export function lineUpPage(cue: Cue): LineUpPage {
   };
 }
 
+type PrintedRow = Omit<LineUpRow, 'playerId'>;
+
 export interface RosterPart {
   readonly team: PrintedTeam;
   readonly headCoach: string | null;
   readonly headCoachSayAs: string | null;
-  readonly rows: readonly Omit<LineUpRow, 'playerId'>[];
+  /** Left and right column, of about the same height. */
+  readonly columns: readonly (readonly PrintedRow[])[];
+  /** Set a little smaller, so that forty players and more stand on a page. */
+  readonly isTight: boolean;
+  /** So tall that nothing else stands on its page. */
+  readonly isLong: boolean;
   readonly part: number;
   readonly parts: number;
 }
 
-const ROWS_ON_PAGE = 40;
+/** Points of height of a column of names, below the head of the team, on either paper. */
+const COLUMN_POINTS = 545;
+const ROOMY_POINTS = 380;
+const LETTERS_IN_NAME = 26;
 
-/** The roster card of a team, sorted by number, forty players a page. */
+/** About how tall a player's line is in small print, in points. */
+function pointsOf({ name, sayAs, instead }: PrintedRow): number {
+  const lines = (text: string | null): number => Math.ceil((text?.length ?? 0) / LETTERS_IN_NAME);
+  return Math.max(24, (lines(name ?? instead) + lines(sayAs)) * 13.5 + 7);
+}
+
+const heightOf = (rows: readonly PrintedRow[]): number => rows.reduce((sum, row) => sum + pointsOf(row), 0);
+
+/** As many rows from the front as fit a height; one at least. */
+function taken(rows: readonly PrintedRow[], points: number): number {
+  let [count, height] = [0, 0];
+  while (count < rows.length && (count === 0 || height + pointsOf(rows[count]!) <= points)) {
+    height += pointsOf(rows[count]!);
+    count += 1;
+  }
+  return count;
+}
+
+/** The roster card of a team, sorted by number, on as many pages as it needs. */
 export function rosterOf(team: TeamSheet): RosterPart[] {
-  const rows = team.rows.map(({ playerId: _, ...row }) => row);
-  const parts = Math.max(1, Math.ceil(rows.length / ROWS_ON_PAGE));
-  return Array.from({ length: parts }, (_, place) => ({
-    team: printedTeam(team), headCoach: team.headCoach, headCoachSayAs: team.headCoachSayAs,
-    rows: rows.slice(place * ROWS_ON_PAGE, (place + 1) * ROWS_ON_PAGE), part: place + 1, parts,
-  }));
+  let rest: readonly PrintedRow[] = team.rows.map(({ playerId: _, ...row }) => row);
+  const pages: (readonly PrintedRow[])[][] = [];
+  do {
+    // Half of what is left, so that both columns end at the same height, but no more than a page holds.
+    const most = Math.min(COLUMN_POINTS, Math.max(heightOf(rest) / 2 + 12, 60));
+    const left = rest.slice(0, taken(rest, most));
+    const after = rest.slice(left.length);
+    const right = after.slice(0, taken(after, Math.max(most, heightOf(left))));
+    rest = after.slice(right.length);
+    pages.push([left, right]);
+  } while (rest.length > 0);
+  return pages.map((columns, place) => {
+    const height = Math.max(...columns.map(heightOf));
+    return {
+      team: printedTeam(team), headCoach: team.headCoach, headCoachSayAs: team.headCoachSayAs,
+      columns, isTight: height > ROOMY_POINTS, isLong: height > ROOMY_POINTS / 1.7, part: place + 1, parts: pages.length,
+    };
+  });
 }

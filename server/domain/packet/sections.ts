@@ -111,7 +111,7 @@ function lineUps(packet: Packet, game: GameSheet): Section {
   const spoken = cues.map((cue) => block(`lineup:${cue.cueKey}`, 'lineUp', { colours, ...lineUpPage(cue) }, true));
   const rosters = (['visitors', 'home'] as const).flatMap((side) =>
     rosterOf(game[side]).map((data, place) =>
-      block(`roster:${game.gameId}:${side}${place === 0 ? '' : `/${place + 1}`}`, 'roster', { colours, ...data }, side === 'visitors' || place > 0 || data.parts > 1)));
+      block(`roster:${game.gameId}:${side}${place === 0 ? '' : `/${place + 1}`}`, 'roster', { colours, ...data }, side === 'visitors' || place > 0 || data.isLong)));
   return { tab: tabOf(packet, 'Line-ups', game), title: `Line-ups and rosters: ${game.title}`, blocks: [...spoken, ...rosters] };
 }
 

@@ -35,7 +35,7 @@ const WINDOWS = [
   ['deadBall', 'When it happens'],
 ] as const;
 const MENTION_BOXES = 10;
-const ROWS_ON_SHEET = 24;
+const ROWS_ON_SHEET = 20;
 
 const rowOf = (cue: Cue): TallyRow => ({ code: cue.code, title: cue.title, sponsorName: cue.sponsorName, isMention: cue.moment === 'mention' });
 
@@ -67,7 +67,7 @@ function sheetsOf(packet: Packet, game: GameSheet): TallySheet[] {
       halves: halved([...new Set(here.map(({ title }) => title))].map((title) => ({ title, rows: here.filter((one) => one.title === title).map(({ row }) => row) }))),
       mentions: place === 0 ? mentions : [],
       mentionBoxes: MENTION_BOXES,
-      noteLines: Math.max(2, 10 - Math.ceil(here.length / 2) - (place === 0 ? mentions.length * 2 : 0)),
+      noteLines: Math.max(1, 9 - Math.ceil(here.length / 2) - (place === 0 ? mentions.length * 2 : 0)),
       isFirst: place === 0 && game === packet.games[0],
       part: place + 1,
       parts,

@@ -50,6 +50,13 @@ function readGroups(font: Buffer, at: number, found: Set<number>): void {
 /** Characters that need no glyph. */
 const INVISIBLE = /[\s\p{Cf}]|\p{Variation_Selector}/u;
 
+const UNBROKEN = /[^\s\u200b-]{31,}/gu;
+
+/** Lets a word longer than any name break anywhere, so that it never runs over the edge of a page. */
+function breakable(text: string): string {
+  return text.replace(UNBROKEN, (word) => word.replace(/.{8}(?=.)/gsu, '$&\u200b'));
+}
+
 /** A text in composed form, with a box for every character the font cannot set; `missing` collects those. */
 export function settable(text: string, characters: ReadonlySet<number>, missing: Set<string>): string {
   let result = '';
@@ -68,7 +75,7 @@ export function settable(text: string, characters: ReadonlySet<number>, missing:
     missing.add(letter);
     result += '\u25a1';
   }
-  return result;
+  return breakable(result);
 }
 
 /** The same for every text in a tree of plain data. */
