@@ -8,6 +8,8 @@ export interface StarterLine {
   readonly text: string;
   readonly sayAs: string | null;
   readonly kind: 'spoken' | 'direction';
+  /** Whose starter it is where both teams are named in turn. */
+  readonly side: 'visitors' | 'home';
 }
 
 export interface PrintedTeam {
@@ -45,23 +47,28 @@ function repeated(segments: readonly Segment[]): string | null {
   return most !== undefined && most[1] > 1 ? most[0] : null;
 }
 
-/** A line-up as it is read, with the direction that would stand after each starter said once. */
-export function lineUpPage(cue: Cue): LineUpPage {
+/** The number that is said in a line, or the weight of a wrestler, who wears none. */
+function numberIn(text: string): string | null {
+  return /\bnumber (\w{1,3})\b/i.exec(text)?.[1] ?? /\bat (\d{2,3}) pounds\b/i.exec(text)?.[1] ?? null;
+}
+
+/**
+ * A line-up as it is read, with the direction that would stand after each starter said once.
+ *
+ * @param other the other team of the game, whose starters may be named in turn with this one's
+ */
+export function lineUpPage(cue: Cue, other: TeamSheet | null): LineUpPage {
   const team = cue.lineUp!;
   const [opening, rest] = [cue.segments.slice(0, cue.lineUpStartsAt), cue.segments.slice(cue.lineUpStartsAt)];
   const afterEach = repeated(rest);
-  const numbers = new Set(team.rows.map((row) => row.number));
-  const numberIn = (text: string): string | null => {
-    const found = /number (\w{1,3})\b/i.exec(text)?.[1] ?? null;
-    return found !== null && numbers.has(found) ? found : null;
-  };
+  const sideOf = (text: string): 'visitors' | 'home' => (other !== null && text.startsWith(`For the ${other.nickname}, `) ? other.side : team.side);
   return {
     code: cue.code, title: cue.title, seconds: cue.seconds, whoText: cue.whoText, team: printedTeam(team),
     opening: opening.map(printed),
     afterEach,
     lines: rest
       .filter(({ kind, text }) => kind === 'spoken' || text !== afterEach)
-      .map(({ kind, text, sayAs }) => ({ kind, text, sayAs, number: numberIn(text) })),
+      .map(({ kind, text, sayAs }) => ({ kind, text, sayAs, number: kind === 'spoken' ? numberIn(text) : null, side: sideOf(text) })),
   };
 }
 

@@ -108,7 +108,7 @@ function scripts(packet: Packet, game: GameSheet): Section {
 function lineUps(packet: Packet, game: GameSheet): Section {
   const cues = packet.cues.filter((cue) => cue.gameId === game.gameId && cue.lineUp !== null);
   const colours = { visitors: coloursOf(game.visitors), home: coloursOf(game.home) };
-  const spoken = cues.map((cue) => block(`lineup:${cue.cueKey}`, 'lineUp', { colours, ...lineUpPage(cue) }, true));
+  const spoken = cues.map((cue) => block(`lineup:${cue.cueKey}`, 'lineUp', { colours, ...lineUpPage(cue, cue.lineUp?.side === 'home' ? game.visitors : game.home) }, true));
   const rosters = (['visitors', 'home'] as const).flatMap((side) =>
     rosterOf(game[side]).map((data, place) =>
       block(`roster:${game.gameId}:${side}${place === 0 ? '' : `/${place + 1}`}`, 'roster', { colours, ...data }, side === 'visitors' || place > 0 || data.isLong)));
