@@ -8,6 +8,7 @@ import { signOffNight, tellAway, tellNight } from './nights.ts';
 import type { NightKey } from './nights.ts';
 import { issuePacket, tellPeople } from './people-of-nights.ts';
 import { tellSchedule } from './schedule.ts';
+import { tellScripts } from './scripts.ts';
 import { tellSchools } from './schools.ts';
 import { tellMarket } from './sponsors.ts';
 import type { Story } from './story.ts';
@@ -28,6 +29,7 @@ export async function tellSeason(story: Story): Promise<void> {
   const desk = new Desk(story, market);
 
   await tellPeople(story, games);
+  await tellScripts(story, games);
   await spread(calendar.seasonStartsOn);
   await tellFirstInvoices(story, desk, deals);
   await tellAway(story, places, games);

@@ -1,26 +1,46 @@
 import { Alert } from '@mui/material';
 import { useWatch } from 'react-hook-form';
-import { FormPart } from '../forms/form-grid.tsx';
+import { FormGrid, FormPart } from '../forms/form-grid.tsx';
 import { ChoiceInput } from '../inputs/choice-input.tsx';
+import { CountInput } from '../inputs/count-input.tsx';
 import { FlagInput } from '../inputs/flag-input.tsx';
+import { WordsInput } from '../inputs/words-input.tsx';
+import { ANTHEM_FORMS, FLAG_FORMS } from '../words/choices.ts';
 import { AnnouncingCautions } from './announcing-cautions.tsx';
 import { PrayerCaution } from './prayer-caution.tsx';
+import { STATE_CHOICES } from './states.ts';
 
 const MENTIONS = [
   { id: 'nextWindow', name: 'In the next time-out or break' },
   { id: 'deadBall', name: 'At the next dead ball, four seconds or less' },
   { id: 'atOnce', name: 'At the basket' },
 ];
+const PAPERS = [{ id: 'letter', name: 'Letter, 8½ × 11 in' }, { id: 'a4', name: 'A4, 210 × 297 mm' }];
 
-export function SettingsFields() {
+function Opening() {
+  return (
+    <FormPart title="Before the game" why="A night may say otherwise for itself, for the anthem and the flag.">
+      <FormGrid>
+        <ChoiceInput source="settings.anthemForm" label="The anthem is usually" choices={ANTHEM_FORMS} required />
+        <ChoiceInput source="settings.flagForm" label="The flag is usually" choices={FLAG_FORMS} required />
+      </FormGrid>
+      <FlagInput source="settings.officialsIntroduced" label="The officials are introduced by name" />
+      <FlagInput source="settings.prayerOn" label="Scripts may hold an opening prayer" helperText="Off for public schools, unless the district’s counsel has agreed." />
+      <PrayerCaution />
+    </FormPart>
+  );
+}
+
+function Announcing() {
   const [foulCounts, mention] = useWatch({ name: ['settings.foulCountsRead', 'settings.bankShotMention'] }) as [boolean, string];
   const departs = foulCounts || mention === 'atOnce';
   return (
-    <FormPart title="What your department decides" why="The defaults follow the published guidance for announcers.">
-      <FlagInput source="settings.prayerOn" label="Scripts may hold an opening prayer" />
-      <PrayerCaution />
+    <FormPart title="During the game" why="The defaults follow the published guidance for announcers.">
       <FlagInput source="settings.foulCountsRead" label="Foul counts are read aloud" helperText="Off: they are printed for the table and marked “do not read”." />
-      <ChoiceInput source="settings.bankShotMention" label="A bank-shot mention is read" choices={MENTIONS} required />
+      <FormGrid>
+        <ChoiceInput source="settings.bankShotMention" label="A bank-shot mention is read" choices={MENTIONS} required />
+        <CountInput source="settings.timeOutsReliedOn" label="Time-outs you rely on for reads" min={0} max={20} helperText="Empty: as the sport’s profile says. The rest wait in line for the next time-out." />
+      </FormGrid>
       <Alert severity={departs ? 'warning' : 'info'} icon={false} sx={{ my: 1 }}>
         {departs ? 'Your choice departs from the published guidance, which says:' : 'The published guidance for announcers says:'}
         <AnnouncingCautions />
@@ -29,3 +49,36 @@ export function SettingsFields() {
     </FormPart>
   );
 }
+
+function Packet() {
+  return (
+    <FormPart title="The packet" why="An announcer who has measured their own pace reads at that; the others at this one.">
+      <FormGrid>
+        <CountInput source="settings.wordsPerMinute" label="Words a minute" min={60} max={240} required helperText="140 is a gym’s pace" />
+        <ChoiceInput source="settings.paper" label="Paper" choices={PAPERS} required />
+        <ChoiceInput source="settings.state" label="State" choices={STATE_CHOICES} helperText="Where its association plays a sport by rules of its own" />
+      </FormGrid>
+    </FormPart>
+  );
+}
+
+function Copy() {
+  return (
+    <FormPart title="Sponsors’ words" why="The copy check marks words that make an advertisement of an acknowledgment and says why (26 CFR 1.513-4). It is guidance, not tax advice.">
+      <FlagInput source="settings.copyCheckBlocks" label="Words the check marks are refused" helperText="Off: they are marked, and you decide." />
+      <FormGrid>
+        <WordsInput source="settings.schoolDayEndsAt" label="The school day ends at" type="time" required helperText="Food is not advertised on campus until half an hour later, unless it may be sold there (7 CFR 210.31(c), 210.11)" />
+      </FormGrid>
+    </FormPart>
+  );
+}
+
+/** What a department decides for itself. */
+export const SettingsFields = () => (
+  <>
+    <Opening />
+    <Announcing />
+    <Packet />
+    <Copy />
+  </>
+);

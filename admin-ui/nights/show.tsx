@@ -8,6 +8,7 @@ import { iMay } from '../session/rights.ts';
 import { Go } from '../fields/go.tsx';
 import { ANTHEM_FORM_WORDS, FLAG_FORM_WORDS, wordFor } from '../words/choices.ts';
 import { gameOfNight } from './game-words.ts';
+import { HonoursSheet } from './honours/honours-sheet.tsx';
 import { LogSheet } from './log/log-sheet.tsx';
 import { SignOffSheet } from './log/sign-off-sheet.tsx';
 import { PacketSheet } from './packet/packet-sheet.tsx';
@@ -38,6 +39,7 @@ function sheetsOf(night: Night) {
   return [
     { key: 'packet', label: 'Packet', content: () => <PacketSheet night={night} />, open: iMay('packets', 'show') },
     { key: 'placements', label: 'Planned reads', content: () => <PlacementSheet night={night} />, open: iMay('placements', 'show') },
+    { key: 'honours', label: 'Honors', content: () => <HonoursSheet night={night} />, open: iMay('rosters', 'show') },
     { key: 'people', label: 'People', content: () => <PeopleSheet night={night} />, open: true },
     { key: 'log', label: 'Log', content: () => <LogSheet night={night} />, open: iMay('log', 'show') },
     { key: 'sign-off', label: 'Sign-off', content: () => <SignOffSheet night={night} />, open: iMay('sign-off', 'show') },

@@ -1,8 +1,8 @@
 import { CreatePage } from '../forms/record-form.tsx';
-import { ScriptFields } from './fields.tsx';
+import { ScriptFields, scriptForm } from './fields.tsx';
 
 export const ScriptCreate = () => (
-  <CreatePage title="Add a script">
+  <CreatePage title="Add a script" transform={scriptForm}>
     <ScriptFields />
   </CreatePage>
 );

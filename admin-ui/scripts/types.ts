@@ -1,1 +1,1 @@
-export type { ScriptView as Script } from '../../server/packet/script.dto.ts';
+export type { PreviewedText, PreviewView as Preview, ScriptVersionView as ScriptVersion, ScriptView as Script } from '../../server/packet/script.dto.ts';

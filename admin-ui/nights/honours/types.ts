@@ -1,0 +1,1 @@
+export type { HonouredStudentView as HonouredStudent, HonoursListView as HonoursList } from '../../../server/packet/honours-list.dto.ts';
