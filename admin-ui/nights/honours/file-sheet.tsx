@@ -26,7 +26,10 @@ export function FileSheet({ list }: { list: HonoursList }) {
       return undefined;
     } catch (error) {
       const errors = errorsOf(error) as { root?: { serverError?: string } };
-      if (confirm === false) [setPlan(null), setFailed(errors.root?.serverError ?? 'The file cannot be read.')];
+      if (confirm === false) {
+        setPlan(null);
+        setFailed(errors.root?.serverError ?? 'The file cannot be read.');
+      }
       return errors;
     } finally {
       setWorking(false);
