@@ -59,7 +59,7 @@ function asSentences(errors: Record<string, unknown>): Record<string, unknown> {
     Object.entries(errors).map(([field, error]) => {
       if (error !== null && typeof error === 'object') return [field, asSentences(error as Record<string, unknown>)];
       const text = String(error);
-      return [field, /^(is|has|holds|cannot)\b/.test(text) ? `This ${text}.` : text];
+      return [field, /^(is|has|holds|cannot)\b/.test(text) ? `This ${text}${/[.?!]$/.test(text) ? '' : '.'}` : text];
     }),
   );
 }

@@ -10,7 +10,7 @@ export function Said({ segments, language }: { segments: readonly Segment[]; lan
     <>
       {segments.map((segment, place) =>
         segment.kind === 'direction' ? (
-          <Box component="p" key={place} sx={{ m: 0, color: 'text.secondary', fontStyle: 'italic' }}>[{segment.text}{segment.seconds > 0 ? `, ${secondsText(segment.seconds)}` : ''}]</Box>
+          <Box component="p" key={place} sx={{ m: 0, color: 'text.secondary', fontStyle: 'italic' }}>[{segment.text}{segment.seconds > 0 && !/\d seconds$/.test(segment.text) ? `, ${secondsText(segment.seconds)}` : ''}]</Box>
         ) : (
           <Box component="p" key={place} lang={language} sx={{ my: 0.5, fontSize: '1.0625rem', maxWidth: '68ch', whiteSpace: 'pre-line', overflowWrap: 'anywhere' }}>{segment.text}</Box>
         ))}
@@ -29,7 +29,7 @@ function Lines({ lines, severity, title, onLine }: { lines: Notes; severity: 'er
         {lines.map(({ line, sentence }, place) => (
           <li key={place}>
             {line !== null && (onLine ? <Button size="small" color="inherit" onClick={() => onLine(line)} sx={{ minWidth: 0, px: 0.5, textDecoration: 'underline' }}>Line {line}</Button> : <>Line {line}</>)}
-            {line !== null && ': '}{sentence}
+            {line !== null && ': '}{sentence.split('`').map((part, at) => (at % 2 === 1 ? <code key={at}>{part}</code> : part))}
           </li>
         ))}
       </Box>

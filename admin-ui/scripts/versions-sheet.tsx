@@ -27,7 +27,7 @@ function Wording({ script, wording, before }: { script: Script; wording: ScriptV
   return (
     <Box component="li" sx={{ borderTop: 1, borderColor: 'divider', py: 1.5 }}>
       <Typography variant="h3">Wording {wording.number}{isPresent ? ', read now' : ''}</Typography>
-      <Box sx={{ color: 'text.secondary' }}>{wording.recordedAt === null ? 'As it came' : [instantText(wording.recordedAt), wording.recordedByName].filter(Boolean).join(', ')}</Box>
+      <Box sx={{ color: 'text.secondary' }}>{wording.recordedAt === null || wording.recordedByName === null ? 'As it came' : `${instantText(wording.recordedAt)}, ${wording.recordedByName}`}</Box>
       <Changed before={before?.text ?? wording.text} after={wording.text} language={wording.language} />
       {(wording.secondText ?? before?.secondText) && <Changed before={before ? (before.secondText ?? '') : (wording.secondText ?? '')} after={wording.secondText ?? ''} language={wording.secondLanguage ?? 'es'} />}
       {canBringBack && (
