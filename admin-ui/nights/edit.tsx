@@ -28,7 +28,7 @@ function Fields() {
           min={1}
           max={60}
           step={0.5}
-          format={(seconds: number | null) => (seconds === null || seconds === undefined ? '' : seconds / 60)}
+          format={(seconds: unknown) => (typeof seconds === 'number' ? seconds / 60 : '')}
           parse={(minutes: string) => (minutes === '' ? null : Math.round(Number(minutes) * 60))}
           helperText="Only where it is not the usual length"
         />

@@ -10,7 +10,7 @@ const isThere = (text: string | null): boolean => text !== null && text.trim() !
 /** Words that are missing, not approved, or changed since they were. */
 function copyLines(game: GameForPacket, words: WordsForPacket, nightId: string): ReadinessLine[] {
   const { facts } = words;
-  const what = `${words.sponsorName} (${words.readKind}, ${game.level})`;
+  const what = `${words.sponsorName} (${words.readKind})`;
   const mend: Mend = facts?.copyId ? { resource: 'copies', id: facts.copyId } : facts ? { resource: 'copies', id: null } : { resource: 'nights', id: nightId, tab: 'placements' };
   const fallback = isThere(words.fallbackText);
   if (isThere(words.copyText) && words.isApproved) {
