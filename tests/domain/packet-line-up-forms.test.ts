@@ -28,8 +28,8 @@ describe('a line-up is read in the form of its sport (common practice, no source
   test('football: offense, then defense, then special teams, and who has no unit first', () => {
     const lines = read('football', [player('7', 'Bo Strand', { position: 'K' }), player('54', 'Ines Calloway', { position: 'LB' }), player('12', 'Amparo Reyes', { position: 'QB' }), player('80', 'Mette Lund', { position: null })]);
     expect(lines).toEqual([
-      'Number 80, Mette Lund.', 'On offense.', 'Quarterback, number 12, Amparo Reyes.', '[Wait for applause]',
-      'On defense.', 'Linebacker, number 54, Ines Calloway.', '[Wait for applause]', 'On special teams.', 'Kicker, number 7, Bo Strand.', '[Wait for applause]',
+      'Number 80, Mette Lund.', 'On offense.', 'Quarterback, number 12, Amparo Reyes.', '[Wait for applause for the offense]',
+      'On defense.', 'Linebacker, number 54, Ines Calloway.', '[Wait for applause for the defense]', 'On special teams.', 'Kicker, number 7, Bo Strand.', '[Wait for applause for the offense]',
     ]);
   });
 
@@ -41,7 +41,7 @@ describe('a line-up is read in the form of its sport (common practice, no source
 
   test('baseball: in batting order where the roster has it, else the book is asked', () => {
     expect(said(read('baseball', [player('4', 'Bo Strand', { position: '2 CF' }), player('21', 'Amparo Reyes', { position: '10 P' }), player('30', 'Ines Calloway', { position: '1. SS' })]))).toEqual([
-      'Batting first, the shortstop, number 30, Ines Calloway.', 'Batting second, the center field, number 4, Bo Strand.', 'Batting tenth, the pitcher, number 21, Amparo Reyes.',
+      'Batting first, shortstop, number 30, Ines Calloway.', 'Batting second, center field, number 4, Bo Strand.', 'Batting tenth, pitcher, number 21, Amparo Reyes.',
     ]);
     expect(read('softball', [player('4', 'Bo Strand', { position: 'CF' })])[0]).toBe('[Take the batting order from the official book]');
   });
@@ -59,7 +59,7 @@ describe('a line-up is read in the form of its sport (common practice, no source
     ['basketball', 'aMember', 'A member of the team.'],
     ['wrestling', 'numberOnly', 'At 132 pounds, a member of the team.'],
     ['wrestling', 'aMember', 'A member of the team.'],
-    ['baseball', 'numberOnly', 'Batting first, the shortstop, number 30.'],
+    ['baseball', 'numberOnly', 'Batting first, shortstop, number 30.'],
   ] as const)('in %s a family’s "%s" is read as “%s”, and silence is not read at all', (sport, announce, words) => {
     const position = { basketball: 'G', wrestling: '132', baseball: '1 SS' }[sport];
     expect(said(read(sport, [player('30', 'Ottilie Strand', { announce, position })]))).toEqual([words]);

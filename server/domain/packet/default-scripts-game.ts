@@ -38,7 +38,7 @@ const NOT_TOLD = `
 
 const TIMEOUTS = 'Time-out, ____________ (team). Sixty seconds.\n\nTime-out, ____________ (team). Thirty seconds.';
 
-const CALLS: Readonly<Record<Sport, string>> = {
+const CALLS: Readonly<Partial<Record<Sport, string>>> = {
   basketball: `
 [[For the table, in the order things come up. Wait for the dead ball; a level voice for both teams.]]
 Basket by number ____, ________________.
@@ -171,12 +171,12 @@ The {{ homeNickname }} play next on {{ nextGame.dayText }} at {{ nextGame.clockT
 {% endif %}
 Thank you for coming, and drive home safely.`;
 
-const callsOf = (sport: Sport): DefaultScript => script('callsOfPlay', `Calls of play: ${sport}`, CALLS[sport], { sport });
+const callsOf = ([sport, calls]: [string, string]): DefaultScript => script('callsOfPlay', `Calls of play: ${sport}`, calls, { sport: sport as Sport });
 
 /** What is said from the first whistle to the last. */
 export const GAME_SCRIPTS: readonly DefaultScript[] = [
   script('callsOfPlay', 'Calls of play', CALLS_OF_ANY_SPORT),
-  ...(Object.keys(CALLS) as Sport[]).map(callsOf),
+  ...Object.entries(CALLS).map(callsOf),
   script('periodScore', 'Score at the end of a period', PERIOD_SCORE),
   script('periodScore', 'Score at the end of a set', SET_SCORE, { sport: 'volleyball' }),
   script('periodScore', 'Winner of a bout and team score', MEET_SCORE, { sport: 'wrestling' }),

@@ -31,7 +31,7 @@ function leadOf(row: LineUpRow, rules: Rules): string | null {
   if (rules.lineUp === 'byWeightClass') return row.position === null ? null : `at ${row.position.replace(/\D/g, '') || row.position} pounds`;
   const position = positionWords(row.position, rules);
   const place = rules.lineUp === 'battingOrder' ? BATTING.exec(row.position ?? '') : null;
-  return place === null ? position : `batting ${ordinalWords(Number(place[1]))}, ${position === null ? '' : `the ${position}`}`;
+  return place === null ? position : `batting ${ordinalWords(Number(place[1]))}, ${position ?? ''}`;
 }
 
 /** What is said for one starter: position, number, name, as far as the family allows. */
@@ -58,7 +58,7 @@ function byUnit(rows: readonly LineUpRow[], rules: Rules, voice: Voice): Segment
   const segments = oneByOne(rows.filter((row) => unitOf(row) === null), rules, voice);
   for (const unit of units) {
     const own = rows.filter((row) => unitOf(row) === unit);
-    if (own.length > 0) segments.push(spoken(`On ${unit}.`, voice), ...oneByOne(own, rules, voice), direction('Wait for applause'));
+    if (own.length > 0) segments.push(spoken(`On ${unit}.`, voice), ...oneByOne(own, rules, voice), direction(`Wait for applause for the ${unit}`));
   }
   return segments;
 }

@@ -8,7 +8,7 @@ const SHEET: SheetRule = {
   periods: [],
   overtime: null,
   totals: ['Team score'],
-  notes: ['Three periods of two minutes. A tie goes to sudden victory of one minute, two tie-breakers of thirty seconds, then an ultimate tie-breaker (from memory).'],
+  notes: ['Three periods of two minutes. A tie goes to sudden victory of one minute, two tie-breakers of thirty seconds, then an ultimate tie-breaker.'],
   timeOuts: [],
   teamFoulBoxes: 0,
   scoring: [
