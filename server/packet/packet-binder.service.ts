@@ -29,7 +29,7 @@ export class PacketBinder {
   private async pagesOf(content: PacketContent, former: Binder | null): Promise<Page[]> {
     const blocks = blocksToPlace(content);
     const sheets = former === null ? null : sheetsFor(blocks, former.pages);
-    const { marks, pageCount } = await this.typesetter.set('packet', {
+    const { marks, pageCount } = await this.typesetter.plan({
       ...content, versionText: 'Version 1', pages: sheets?.map(forced) ?? null, pageCount: former?.of ?? null, only: null, cover: null,
     });
     return sheets === null ? firstPages(blocks, marks, pageCount) : pagesOfSheets(sheets, blocks, marks);

@@ -1,8 +1,11 @@
-import { expect, test } from 'vitest';
+import { expect, test, vi } from 'vitest';
 import { aDepartment } from '../support/department.ts';
 import { pagesOfPdf } from '../support/pdf.ts';
 import { aSeason } from '../support/season.ts';
 import type { Visitor } from '../support/visitor.ts';
+
+// Each of these sets whole packets several times over.
+vi.setConfig({ testTimeout: 120_000 });
 
 async function aNight() {
   const department = await aDepartment();

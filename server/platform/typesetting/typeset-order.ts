@@ -6,6 +6,8 @@ export interface TypesetOrder {
   readonly template: TemplateName | null;
   readonly data: unknown;
   readonly createdAtSeconds: number;
+  /** only where the blocks stand is asked for, no paper */
+  readonly isPlan?: boolean;
 }
 
 /** Where a block came to stand: physical pages, counted from 1. */

@@ -52,11 +52,11 @@ function typeset(order: TypesetOrder): TypesetAnswer {
     const diagnostics = found === null ? [] : compiler.fetchDiagnostics(found);
     return refused(order.id, missing, JSON.stringify(diagnostics).slice(0, 2000));
   }
-  const pdf = compiler.pdf(compiled.result, { pdfStandard: 'ua-1', creationTimestamp: order.createdAtSeconds });
+  const pdf = order.isPlan ? null : new Uint8Array(compiler.pdf(compiled.result, { pdfStandard: 'ua-1', creationTimestamp: order.createdAtSeconds }));
   const marks = order.template === 'packet' ? marksOf(compiled.result) : [];
   const pageCount = compiled.result.numOfPages;
   compiler.evictCache(KEPT_FOR);
-  return { id: order.id, missing: [...missing], pdf: new Uint8Array(pdf), marks, pageCount, error: null };
+  return { id: order.id, missing: [...missing], pdf, marks, pageCount, error: null };
 }
 
 parentPort?.on('message', (order: TypesetOrder) => {

@@ -84,6 +84,13 @@ export class Typesetter {
     return { pdf: Buffer.from(pdf), marks, pageCount };
   }
 
+  /** Where the blocks of a packet come to stand, without making the paper. */
+  async plan(sheet: PacketSheet): Promise<Omit<SetDocument, 'pdf'>> {
+    const { marks, pageCount, error } = await this.ask('packet', TEXTS.packet(sheet), FIXED_MOMENT_SECONDS, true);
+    if (error !== null) throw new TypesettingFailed(error);
+    return { marks, pageCount };
+  }
+
   /** Characters in the texts of some data that the font has no glyph for; they are printed as a box. */
   async missingGlyphs(data: unknown): Promise<readonly string[]> {
     const answer = await this.ask(null, data, FIXED_MOMENT_SECONDS);
@@ -104,11 +111,11 @@ export class Typesetter {
     await this.close();
   }
 
-  private ask(template: TemplateName | null, data: unknown, createdAtSeconds: number): Promise<TypesetAnswer> {
+  private ask(template: TemplateName | null, data: unknown, createdAtSeconds: number, isPlan = false): Promise<TypesetAnswer> {
     if (this.isClosed) return Promise.reject(new TypesettingFailed('the typesetter is closed'));
     return new Promise((resolve, reject) => {
       this.lastId += 1;
-      this.queue.push({ order: { id: this.lastId, template, data, createdAtSeconds }, resolve, reject });
+      this.queue.push({ order: { id: this.lastId, template, data, createdAtSeconds, isPlan }, resolve, reject });
       this.next();
     });
   }
