@@ -51,6 +51,8 @@ export async function aBusyOffice(department: Department): Promise<{ rooms: Room
   for (const resource of ['rate-card-lines', 'scripts', 'people']) ids[resource] = (await director.look(`/api/${resource}?perPage=1`)).data[0].id;
   const records: Record<string, any> = {};
   for (const [resource, id] of Object.entries(ids)) records[resource] = await director.look(`/api/${resource}/${id}`);
+  const honours = await director.make(`/api/nights/${second.nightId}/honours-lists`, { title: 'Senior night', kind: 'seniors', windowKind: 'pregame' });
+  await director.put(`/api/honours-lists/${honours.id}/students`, { students: [{ name: 'Mette Orr', escorts: 'her aunt', line: 'Carries a 4.0 GPA.' }, { name: 'Łukasz Wren' }] }, { version: honours.version });
   const night = await director.look(`/api/nights/${second.nightId}`);
   return { rooms: roomsOf(records, { night, played: await director.look(`/api/nights/${first.nightId}`), draft }), draftId: draft.id };
 }
@@ -81,13 +83,14 @@ function roomsOf(records: Record<string, any>, { night, played, draft }: Record<
     Now: [
       ['/', 'Home'],
       ['/nights', 'Nights'],
-      ...tabs(`/nights/${night.id}/show`, night.title, 'packet', 'placements', 'people', 'log', 'sign-off'),
+      ...tabs(`/nights/${night.id}/show`, night.title, 'packet', 'placements', 'honours', 'people', 'log', 'sign-off'),
       ...tabs(`/nights/${played.id}/show`, played.title, 'log', 'sign-off'),
     ],
     Calendar: all('games', 'teams', 'schools', 'venues', 'seasons'),
     Promises: [
       ...all('contracts', 'sponsors', 'copies', 'read-kinds', 'rate-card-lines', 'sponsor-categories', 'scripts'),
       ...tabs(`/contracts/${records['contracts'].id}/show`, nameOf(records['contracts']), 'delivery', 'account', 'invoices', 'copy'),
+      ...tabs(`/scripts/${records['scripts'].id}/show`, nameOf(records['scripts']), 'versions'),
       [`/contracts/${draft.id}`, `Change ${draft.title}`],
     ],
     Money: all('invoices', 'payments', 'payers', 'sellers'),

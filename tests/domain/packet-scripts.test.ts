@@ -9,7 +9,9 @@ import { ANTHEM_VARIANTS, anthemVariant, EMERGENCY_MOMENTS, HONOURS_VARIANTS, li
 import type { Script } from '../../server/domain/packet/script.ts';
 import { EMPTIEST_VARIABLES, EXAMPLE_VARIABLES, greetingAt, namesInARow, playingAreaOf, SCRIPT_VARIABLES } from '../../server/domain/packet/script-variables.ts';
 import { directionSeconds, segmentsOf } from '../../server/domain/packet/segment.ts';
+import { variablesOf } from '../../server/domain/packet/variables-of-night.ts';
 import { PROFILES } from '../../server/domain/season/profiles.ts';
+import { night } from './packet-night.ts';
 
 const said = (text: string): string => segmentsOf(text, voiceAt(140)).filter((segment) => segment.kind === 'spoken').map((segment) => segment.text).join('\n');
 
@@ -118,6 +120,11 @@ describe('variables', () => {
   test('each has a sentence and an example, and stands once', () => {
     expect(new Set(SCRIPT_VARIABLES.map(({ name }) => name)).size).toBe(SCRIPT_VARIABLES.length);
     for (const { sentence, example } of SCRIPT_VARIABLES) expect([sentence.endsWith('.'), example === '']).toEqual([true, false]);
+  });
+
+  test('a packet fills in exactly the names of the table', () => {
+    const of = night();
+    expect(Object.keys(variablesOf(of, of.games[0]!, 0)).sort()).toEqual(SCRIPT_VARIABLES.map(({ name }) => name).sort());
   });
 
   test.each([
