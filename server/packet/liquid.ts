@@ -156,8 +156,17 @@ export interface NameUsed {
   readonly line: number;
 }
 
+function analysed(templates: Template[]): ReturnType<typeof liquid.analyzeSync> {
+  try {
+    return liquid.analyzeSync(templates);
+  } catch (failure) {
+    throw failureOf(failure);
+  }
+}
+
 /** Every name a script reads, wherever it stands; those it assigns itself are left out. @throws ScriptFailure */
 export function namesUsed(text: string): NameUsed[] {
-  const { globals } = liquid.analyzeSync(parseScript(text));
+  const templates = parseScript(text);
+  const { globals } = analysed(templates);
   return Object.values(globals).flatMap((uses) => uses.map(({ segments, location }) => ({ parts: segments.map(String), line: location.row })));
 }
