@@ -117,6 +117,7 @@ export const REFUSALS = {
   'read-kind-full': no(409, '{readKind} already has {most} sponsors in this game.'),
 
   // packet
+  'document-too-long': no(422, 'This document is too long to be set in one piece. Take out what nobody reads, such as a script of many pages, and print again.'),
   'script-broken': no(422, 'These words cannot be filled in: {reason}'),
   'script-locked': no(422, 'These words are the district’s own. They are kept with the venue and printed as they stand there; the library does not change them.'),
   'script-prayer-off': no(422, 'An opening prayer goes into packets only once the department’s settings allow it, after the caution there is read.'),

@@ -28,8 +28,9 @@ const LEFT = 71;
 const TABS = 0.42 * 72;
 const FOOT = 36;
 
+// Each night on one of the two papers; the fullest, which come first, on both.
 for (const paper of ['letter', 'a4'] as const) {
-  test.each(HARD_NIGHTS)(`%s: on ${paper} nothing is cut off, nothing overlaps, no word is lost`, async (_, of) => {
+  test.each(HARD_NIGHTS.filter((_, place) => place < 2 || (place % 2 === 0) === (paper === 'letter')))(`%s: on ${paper} nothing is cut off, nothing overlaps, no word is lost`, async (_, of) => {
     const packet = composed(of());
     const { pdf, marks } = await typesetter.set('packet', sheetOf(packet, 'Version 1', { paper }));
     const printed = await read(pdf);

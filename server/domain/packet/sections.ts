@@ -131,7 +131,8 @@ function sheets(packet: Packet, game: GameSheet): Section {
     blocks: [
       block(`score:${game.gameId}`, 'score', data, true),
       ...(hasTimeOuts ? [block(`timeouts:${game.gameId}`, 'timeOuts', data)] : []),
-      ...(reference.length > 0 ? reference.flatMap(cueBlocks) : calls.length > 0 ? [block(`calls:${game.gameId}`, 'calls', { calls })] : []),
+      ...(calls.length > 0 ? [block(`calls:${game.gameId}`, 'calls', { calls })] : []),
+      ...reference.flatMap(cueBlocks),
       ...(hasFouls ? [block(`fouls:${game.gameId}`, 'fouls', { ...data, rows: { visitors: rows('visitors'), home: rows('home') } }, true)] : []),
     ],
   };

@@ -1,5 +1,6 @@
 import { existsSync } from 'node:fs';
 import { Worker } from 'node:worker_threads';
+import { Refused } from '../../domain/refusals.ts';
 import { invoiceTexts } from './invoice-sheet.ts';
 import type { InvoiceSheet } from './invoice-sheet.ts';
 import { packetTexts } from './packet-sheet.ts';
@@ -51,6 +52,10 @@ function builtWorker(): URL {
 /** 1 January 2026: a fixed moment, so that the same data gives the same bytes. */
 const FIXED_MOMENT_SECONDS = 1_767_225_600;
 const RECYCLED_AFTER = 100;
+/** A season's longest packet has about 300,000 letters. */
+const MOST_LETTERS = 4_000_000;
+/** Of the worker's own memory; a document that wants more costs its worker, not the server. */
+const MOST_MEMORY_MB = 512;
 
 /**
  * Sets documents as PDF in a worker of its own, one at a time. A document that takes longer than the
@@ -76,10 +81,13 @@ export class Typesetter {
    * Tagged PDF/UA-1 with its fonts inside; the same data gives the same bytes.
    *
    * @param createdAtSeconds the moment written into the file, in seconds since 1970
-   * @throws TypesettingFailed when the template refuses the data or the limit is passed
+   * @throws Refused `document-too-long` when it takes more letters, time or memory than one document may
+   * @throws TypesettingFailed when the template refuses the data
    */
   async set<T extends TemplateName>(template: T, sheet: Sheets[T], createdAtSeconds: number = FIXED_MOMENT_SECONDS): Promise<SetDocument> {
-    const { pdf, marks, pageCount, error } = await this.ask(template, TEXTS[template](sheet), createdAtSeconds);
+    const texts = TEXTS[template](sheet);
+    if (JSON.stringify(texts).length > MOST_LETTERS) throw new Refused('document-too-long');
+    const { pdf, marks, pageCount, error } = await this.ask(template, texts, createdAtSeconds);
     if (pdf === null) throw new TypesettingFailed(error ?? 'no answer');
     return { pdf: Buffer.from(pdf), marks, pageCount };
   }
@@ -131,24 +139,25 @@ export class Typesetter {
     const limit = this.options.limitMilliseconds ?? 20_000;
     this.timer = setTimeout(() => {
       void this.endWorker();
-      this.settle((one) => one.reject(new TypesettingFailed(`it took longer than ${limit} ms`)));
+      this.settle((one) => one.reject(new Refused('document-too-long')));
     }, limit);
     worker.postMessage(waiting.order);
   }
 
   private startWorker(): Worker {
-    const worker = new Worker(this.options.workerFile ?? builtWorker());
+    const worker = new Worker(this.options.workerFile ?? builtWorker(), { resourceLimits: { maxOldGenerationSizeMb: MOST_MEMORY_MB } });
     worker.on('message', (answer: TypesetAnswer) => {
       if (answer.id === this.current?.order.id) this.settle((one) => one.resolve(answer));
     });
-    const lost = (reason: string): void => {
+    const lost = (failure: Error): void => {
       if (this.worker !== worker) return;
       this.worker = null;
       this.setSinceStart = 0;
-      this.settle((one) => one.reject(new TypesettingFailed(reason)));
+      this.settle((one) => one.reject(failure));
     };
-    worker.on('error', (failure) => lost(String(failure)));
-    worker.on('exit', (code) => lost(`the worker ended with ${code}`));
+    const outOfMemory = (failure: unknown): boolean => failure instanceof Error && 'code' in failure && failure.code === 'ERR_WORKER_OUT_OF_MEMORY';
+    worker.on('error', (failure) => lost(outOfMemory(failure) ? new Refused('document-too-long') : new TypesettingFailed(String(failure))));
+    worker.on('exit', (code) => lost(new TypesettingFailed(`the worker ended with ${code}`)));
     worker.unref();
     return worker;
   }
