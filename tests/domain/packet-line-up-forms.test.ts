@@ -29,7 +29,7 @@ describe('a line-up is read in the form of its sport (common practice, no source
     const lines = read('football', [player('7', 'Bo Strand', { position: 'K' }), player('54', 'Ines Calloway', { position: 'LB' }), player('12', 'Amparo Reyes', { position: 'QB' }), player('80', 'Mette Lund', { position: null })]);
     expect(lines).toEqual([
       'Number 80, Mette Lund.', 'On offense.', 'Quarterback, number 12, Amparo Reyes.', '[Wait for applause for the offense]',
-      'On defense.', 'Linebacker, number 54, Ines Calloway.', '[Wait for applause for the defense]', 'On special teams.', 'Kicker, number 7, Bo Strand.', '[Wait for applause for the offense]',
+      'On defense.', 'Linebacker, number 54, Ines Calloway.', '[Wait for applause for the defense]', 'On special teams.', 'Kicker, number 7, Bo Strand.', '[Wait for applause for the special teams]',
     ]);
   });
 
