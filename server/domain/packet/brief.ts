@@ -30,8 +30,10 @@ const CODES = [
   { letter: 'T', meaning: 'time-out' },
   { letter: 'B', meaning: 'between periods' },
   { letter: 'H', meaning: 'halftime' },
-  { letter: 'A', meaning: 'after the game' },
+  { letter: 'F', meaning: 'after the game' },
   { letter: 'M', meaning: 'mention, when it happens' },
+  { letter: 'N', meaning: 'notice on a form' },
+  { letter: 'E', meaning: 'emergency' },
 ];
 
 const ORDER = [
