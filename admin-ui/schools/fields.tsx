@@ -11,8 +11,8 @@ export function SchoolFields() {
         <WordsInput source="shortName" label="Short name" longest={40} required helperText="As a scoreboard shows it" />
         <WordsInput source="nickname" label="Nickname" longest={60} required helperText="Kestrels, Herons, Miners …" />
         <WordsInput source="sayAs" label="Say it as" longest={120} helperText="How to say the name, where it is not read as it is spelled" />
-        <ColourInput source="firstColour" label="First colour" defaultValue="#33415c" />
-        <ColourInput source="secondColour" label="Second colour" defaultValue="#d9cfbd" />
+        <ColourInput source="firstColour" label="First color" defaultValue="#33415c" />
+        <ColourInput source="secondColour" label="Second color" defaultValue="#d9cfbd" />
       </FormGrid>
       <FlagInput source="isOurs" label="This is one of our schools" defaultValue={false} />
       <FormPart title="For the office">

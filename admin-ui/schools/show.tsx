@@ -16,7 +16,7 @@ export const SchoolShow = () => (
               ['Name', <Name key="name" name={school.name} sayAs={school.sayAs} />],
               ['Short name', school.shortName],
               ['Nickname', school.nickname],
-              ['Colours', <span key="colours"><Swatches first={school.firstColour} second={school.secondColour} />{school.firstColour} and {school.secondColour}</span>],
+              ['Colors', <span key="colours"><Swatches first={school.firstColour} second={school.secondColour} />{school.firstColour} and {school.secondColour}</span>],
               ['Side', school.isOurs ? 'One of our schools' : 'Opponent'],
               ['Account code', school.accountCode],
               ['Id in imported files', school.outsideId],

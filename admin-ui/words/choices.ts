@@ -42,8 +42,8 @@ export const LINK_STATE_WORDS: Record<string, string> = { early: 'Not open yet',
 export const LANGUAGE_WORDS: Record<string, string> = { en: 'English', es: 'Spanish' };
 export const NIGHT_STATE_WORDS: Record<string, string> = { open: 'Open', signedOff: 'Signed off' };
 export const NIGHT_ROLE_WORDS: Record<string, string> = {
-  announcer: 'Announcer', spotter: 'Spotter', scorer: 'Official scorer', clock: 'Clock', singer: 'Singer', colourGuard: 'Colour guard',
-  presenter: 'Presenter', honouree: 'Honouree', official: 'Official', other: 'Other',
+  announcer: 'Announcer', spotter: 'Spotter', scorer: 'Official scorer', clock: 'Clock', singer: 'Singer', colourGuard: 'Color guard',
+  presenter: 'Presenter', honouree: 'Honoree', official: 'Official', other: 'Other',
 };
 export const ANTHEM_FORM_WORDS: Record<string, string> = { sung: 'Sung', played: 'Played' };
 export const FLAG_FORM_WORDS: Record<string, string> = { colourGuard: 'Presented by a color guard', inPlace: 'In its place already' };

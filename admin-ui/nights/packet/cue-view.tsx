@@ -42,7 +42,7 @@ export function CueView({ cue, open }: { cue: Cue; open: boolean }) {
           <strong>{cue.title}</strong>
           {cue.seconds >= 1 && <Box component="span" className="tabular" sx={{ color: 'text.secondary' }}> · {secondsText(cue.seconds)}</Box>}
           {cue.second && <Box component="span" sx={{ color: 'text.secondary' }}> · two languages</Box>}
-          {cue.sponsorName && <> <Tag mood="plain">For {cue.sponsorName}{cue.sponsorSayAs ? `, say “${cue.sponsorSayAs}”` : ''}</Tag></>}
+          {cue.sponsorName && <> · <Tag mood="plain">for {cue.sponsorName}{cue.sponsorSayAs ? `, say “${cue.sponsorSayAs}”` : ''}</Tag></>}
           {cue.usesFallback && <> <Tag mood="care">No approved words; the neutral line is read</Tag></>}
           {cue.whoText && <Box component="span" sx={{ display: 'block', color: 'text.secondary' }}>{cue.whoText}</Box>}
         </Box>

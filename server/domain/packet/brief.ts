@@ -1,3 +1,4 @@
+import { roleWords } from './role-words.ts';
 import type { Packet } from './packet.ts';
 
 /** One page for whoever is called in at four o'clock. */
@@ -56,7 +57,10 @@ export function briefOf(packet: Packet): Brief {
   return {
     title: packet.title, dayText: packet.dayText, venueText: packet.venueText,
     arriveText: announcer?.arrivesText ?? null,
-    people: others.map(({ role, name, sayAs, arrivesText }) => ({ role, name, sayAs, arrivesText })).sort((one, other) => placeOf(one.role) - placeOf(other.role)).slice(0, 6),
+    people: others
+      .toSorted((one, other) => placeOf(one.role) - placeOf(other.role))
+      .slice(0, 6)
+      .map(({ role, name, sayAs, arrivesText }) => ({ role: roleWords(role), name, sayAs, arrivesText })),
     games: packet.games.map(({ startsText, title }) => ({ startsText, title })),
     counts: { cues: packet.cues.length, sponsored: packet.cues.filter((cue) => cue.isSponsored).length },
     rules: RULES,

@@ -1,3 +1,4 @@
+import { roleWords } from './role-words.ts';
 import type { CardRow, GameSheet, Packet } from './packet.ts';
 
 export interface CardTitle {
@@ -109,7 +110,7 @@ export function cardSides(packet: Packet): readonly [CardFront, CardBack] {
     {
       title: packet.title, venueText: packet.venueText,
       games: games.map((game) => ({ startsText: game.startsText, level: game.level, visitors: teamName(game.visitors), home: teamName(game.home) })),
-      people: people.map(({ role, name, sayAs, arrivesText }) => ({ role, name, sayAs, arrivesText })),
+      people: people.map(({ role, name, sayAs, arrivesText }) => ({ role: roleWords(role), name, sayAs, arrivesText })),
       emergency: packet.emergency,
       columns: columns.slice(0, 2),
     },

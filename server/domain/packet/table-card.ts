@@ -26,6 +26,12 @@ const WINDOW_TITLES: readonly (readonly [string, string])[] = [
   ['postgame', 'After the game'],
 ];
 
+/** Which game a section is of: by level, or where two games have one level, by the visitors too. */
+function nameOf(game: GameForPacket, games: readonly GameForPacket[]): string {
+  const level = game.level.replace(/^./, (first) => first.toUpperCase());
+  return games.some((other) => other !== game && other.level === game.level) ? `${level}, ${game.visitors.nickname}` : level;
+}
+
 /** The first sheet: every cue of the night with a box to tick, by game and window. */
 export function tableCard(cues: readonly Cue[], games: readonly GameForPacket[]): CardSection[] {
   const sections: CardSection[] = [];
@@ -33,7 +39,7 @@ export function tableCard(cues: readonly Cue[], games: readonly GameForPacket[])
     for (const [window, title] of WINDOW_TITLES) {
       const rows = cues.filter((cue) => cue.gameId === game.gameId && cue.window === window).map(rowOf);
       if (rows.length === 0) continue;
-      sections.push({ title: games.length > 1 ? `${game.level.replace(/^./, (first) => first.toUpperCase())}: ${title.toLowerCase()}` : title, rows });
+      sections.push({ title: games.length > 1 ? `${nameOf(game, games)}: ${title.toLowerCase()}` : title, rows });
     }
   }
   return sections;
