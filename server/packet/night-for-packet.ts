@@ -1,5 +1,7 @@
 import type { DepartmentView } from '../access/department.dto.ts';
 import { clockAt } from '../domain/instant.ts';
+import { anthemForms } from '../domain/packet/anthem-form.ts';
+import { mainGameOf } from '../domain/packet/variables-of-night.ts';
 import type {
   GameForPacket, HonoursForPacket, NextGameForPacket, NightForPacket, PacketSettings, TeamForPacket,
 } from '../domain/packet/night-for-packet.ts';
@@ -19,8 +21,8 @@ export function nightForPacket(night: NightRow, facts: NightFacts): NightForPack
   const { department } = facts;
   const games = inOrder(facts.games.filter((game) => game.nightId === night.id), department.zone);
   const people = facts.people.filter((person) => person.nightId === night.id);
-  const main = games.find(({ game }) => game.level === 'varsity') ?? games.at(-1);
-  const ours = main ? ourTeam(facts.teams.filter((team) => team.gameId === main.game.id)) : null;
+  const main = mainGameOf(games.map(({ game }) => game));
+  const ours = main ? ourTeam(facts.teams.filter((team) => team.gameId === main.id)) : null;
   const later = facts.later.filter((game) => game.teamId === ours?.teamId && game.playedOn > night.heldOn);
   const { venueId, venueName, venueSayAs, floorName, exitsText, defibrillatorPlace, evacuationText, weatherText, injuryText, threatText } = night;
   return {
@@ -42,14 +44,13 @@ export function nightForPacket(night: NightRow, facts: NightFacts): NightForPack
 
 /** What the night says for itself goes before what the department usually does. */
 function settingsFor(night: NightRow, people: readonly PersonRow[], { settings }: DepartmentView): PacketSettings {
-  const has = (role: string): boolean => people.some((person) => person.role === role);
+  const roles = new Set<string>(people.map((person) => person.role));
   const announcer = people.find((person) => person.role === 'announcer');
   return {
     prayer: settings.prayerOn,
     foulCountsRead: settings.foulCountsRead,
     bankShotMention: settings.bankShotMention,
-    anthem: night.anthemForm ?? (has('singer') ? 'sung' : settings.anthemForm),
-    flag: night.flagForm ?? (has('colourGuard') ? 'colourGuard' : settings.flagForm),
+    ...anthemForms({ anthem: night.anthemForm, flag: night.flagForm }, roles, { anthem: settings.anthemForm, flag: settings.flagForm }),
     officialsIntroduced: settings.officialsIntroduced,
     paper: settings.paper,
     halftimeSeconds: night.halftimeSeconds,

@@ -4,7 +4,8 @@ import type { CopyToRead } from '../planning/copy-shelf.ts';
 import type { SignedCommitment } from '../planning/signed-commitments.service.ts';
 import type { NightRow, PlacementRow } from './night-rows.ts';
 import type { NightFacts } from './nights-for-packets.service.ts';
-import { happeningWords, packetWindow, presentedBy } from './words-for-packet.ts';
+import { presentedBy } from '../domain/packet/presentation.ts';
+import { happeningWords, packetWindow } from './words-for-packet.ts';
 
 export function placementForPacket(row: PlacementRow, night: NightRow, facts: NightFacts): PlacementForPacket {
   const window = packetWindow(row.windowKey);

@@ -27,11 +27,6 @@ export function kindOfWindow(key: string): string {
   return kind === 'timeout' ? 'timeOut' : kind;
 }
 
-/** The number in a window's key, 1 where it has none. */
-export function numberOfWindow(key: string): number {
-  return Number(/\d+$/.exec(key)?.[0] ?? 1);
-}
-
 /** The keys of the windows a read kind may be voiced in, its first choice first. */
 export function keysOfKind(wanted: readonly string[], windows: readonly GameWindow[]): string[] {
   const keys = wanted.flatMap((name) =>

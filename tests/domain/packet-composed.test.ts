@@ -5,9 +5,9 @@ import { DEFAULT_SCRIPTS } from '../../server/domain/packet/default-scripts.ts';
 import type { Announce, NightForPacket, PacketSettings } from '../../server/domain/packet/night-for-packet.ts';
 import { DEFAULT_PACKET_SETTINGS } from '../../server/domain/packet/night-for-packet.ts';
 import type { Cue, Packet } from '../../server/domain/packet/packet.ts';
-import { isReady, readinessOf } from '../../server/domain/packet/readiness.ts';
+import { isReady } from '../../server/domain/packet/readiness.ts';
 import type { Script } from '../../server/domain/packet/script.ts';
-import { game, herons, kestrels, longNight, mention, night, placement, player, render } from './packet-night.ts';
+import { game, herons, kestrels, longNight, mention, night, placement, player, render, readinessOf } from './packet-night.ts';
 
 const composed = (of: NightForPacket = night(), library: readonly Script[] = DEFAULT_SCRIPTS): Packet => composePacket(of, library, render);
 const moments = (packet: Packet): string[] => packet.cues.map((cue) => cue.moment);

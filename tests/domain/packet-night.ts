@@ -4,6 +4,7 @@ import { DEFAULT_PACKET_SETTINGS, mentionCueKey, placementCueKey } from '../../s
 import type {
   GameForPacket, MentionForPacket, NightForPacket, PlacementForPacket, PlayerForPacket, TeamForPacket,
 } from '../../server/domain/packet/night-for-packet.ts';
+import type { Packet } from '../../server/domain/packet/packet.ts';
 import type { Render } from '../../server/domain/packet/script.ts';
 
 const liquid = new Liquid({ strictVariables: true, strictFilters: true, ownPropertyOnly: true });
@@ -115,3 +116,6 @@ export function longNight(): NightForPacket {
   });
   return night({ games });
 }
+
+/** The lines of "before you print". */
+export const readinessOf = (packet: Packet): Packet['readiness'] => packet.readiness;

@@ -7,11 +7,11 @@ import type {
 } from '../../server/domain/packet/night-for-packet.ts';
 import type { Packet } from '../../server/domain/packet/packet.ts';
 import { addressOf } from '../../server/domain/packet/readiness-line.ts';
-import { isReady, readinessOf } from '../../server/domain/packet/readiness.ts';
+import { isReady } from '../../server/domain/packet/readiness.ts';
 import type { Script } from '../../server/domain/packet/script.ts';
 import { syllablesByRule } from '../../server/domain/packet/syllables.ts';
 import type { Pronouncing } from '../../server/domain/packet/syllables.ts';
-import { game, herons, kestrels, mention, night, placement, player, render } from './packet-night.ts';
+import { game, herons, kestrels, mention, night, placement, player, render, readinessOf } from './packet-night.ts';
 
 const FACTS: SponsorFacts = {
   sponsorId: 'sponsor-1', contractId: 'contract-1', copyId: 'copy-1', waitingVersion: null, categoryId: 'category-print', categoryName: 'Printing',

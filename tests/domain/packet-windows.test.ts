@@ -4,9 +4,8 @@ import { DEFAULT_SCRIPTS } from '../../server/domain/packet/default-scripts.ts';
 import { DEFAULT_PACKET_SETTINGS } from '../../server/domain/packet/night-for-packet.ts';
 import type { HonoursForPacket, NightForPacket, PacketSettings, PlacementForPacket } from '../../server/domain/packet/night-for-packet.ts';
 import type { Cue, Packet, WindowLoad } from '../../server/domain/packet/packet.ts';
-import { readinessOf } from '../../server/domain/packet/readiness.ts';
 import { cueToMove } from '../../server/domain/packet/window-load.ts';
-import { game, night, placement, render } from './packet-night.ts';
+import { game, night, placement, render, readinessOf } from './packet-night.ts';
 
 const composed = (of: NightForPacket): Packet => composePacket(of, DEFAULT_SCRIPTS, render);
 const settings = (extra: Partial<PacketSettings>): Partial<NightForPacket> => ({ settings: { ...DEFAULT_PACKET_SETTINGS, ...extra } });

@@ -1,3 +1,4 @@
+import { DEFAULT_WORDS_PER_MINUTE } from './voice.ts';
 import type { Day } from '../day.ts';
 import type { GameOwners } from '../season/sport-profile.ts';
 
@@ -181,7 +182,7 @@ export const DEFAULT_PACKET_SETTINGS: PacketSettings = {
   paper: 'letter',
   halftimeSeconds: null,
   timeOutsReliedOn: null,
-  wordsPerMinute: 140,
+  wordsPerMinute: DEFAULT_WORDS_PER_MINUTE,
 };
 
 /** A student honoured on a night, as far as the family allows. */

@@ -5,13 +5,14 @@ import { profileAt } from './game-windows.ts';
 import { lineUpSegments } from './line-up-forms.ts';
 import { teamSheet } from './line-up.ts';
 import type { GameForPacket, PacketSettings, PacketWindow } from './night-for-packet.ts';
+import { anthemVariant } from './script.ts';
 import type { Script } from './script.ts';
 import type { Variables } from './variables-of-night.ts';
 import { mainGameOf } from './variables-of-night.ts';
 
 /** The form of the anthem that is given tonight; a library without that form gives what it has of "sung" or "played". */
 export function anthemOf(settings: PacketSettings): (scripts: Script[]) => Script[] {
-  const wanted = `${settings.anthem}${settings.flag === 'colourGuard' ? 'ColourGuard' : 'FlagInPlace'}`;
+  const wanted = anthemVariant(settings.anthem, settings.flag);
   const other = settings.anthem === 'sung' ? 'played' : 'sung';
   return (scripts) => {
     const exact = scripts.filter((script) => script.variant === wanted);

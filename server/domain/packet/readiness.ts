@@ -59,11 +59,6 @@ export function findGaps(looked: Looked): ReadinessLine[] {
   return once.sort((one, other) => (one.grade === other.grade ? 0 : one.grade === 'mustFix' ? -1 : 1));
 }
 
-/** The lines of "before you print", what must be fixed first. Empty means: print. */
-export function readinessOf(packet: Packet): readonly ReadinessLine[] {
-  return packet.readiness;
-}
-
 export function isReady(packet: Packet): boolean {
   return packet.readiness.every((entry) => entry.grade !== 'mustFix');
 }

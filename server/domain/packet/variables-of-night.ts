@@ -31,6 +31,6 @@ export function variablesOf(night: NightForPacket, game: GameForPacket, place: n
 }
 
 /** The colours and anthem come once, before the varsity game, or before the last where there is none. */
-export function mainGameOf(games: readonly GameForPacket[]): GameForPacket | undefined {
+export function mainGameOf<G extends { readonly level: string }>(games: readonly G[]): G | undefined {
   return games.find((game) => game.level === 'varsity') ?? games.at(-1);
 }
