@@ -21,6 +21,8 @@ function when(entry: LoggedEntry): string {
   return parts.length > 0 ? ` (${parts.join(', ')})` : '';
 }
 
+const words = (entry: LoggedEntry, field: string): string => (typeof entry.detail?.[field] === 'string' ? entry.detail[field] : '');
+
 function read(entry: LoggedEntry): string {
   const what = entry.sponsorName ? `${entry.sponsorName}, ${entry.readKindName}` : capital(spaced((entry.cueKey ?? 'announcement').split('/').slice(1).join(' ') || 'announcement'));
   const why = entry.reason === null ? '' : `: ${REASONS[entry.reason] ?? entry.reason}`;
@@ -47,6 +49,26 @@ export function sentenceOfEntry(entry: LoggedEntry, takesBackNumber: number | nu
       return `Time-out${entry.teamName ? `, ${entry.teamName}` : ''}${when(entry)}.`;
     case 'periodEnd':
       return `End of ${entry.period ?? 'the period'}.`;
+    case 'score':
+      return `${capital(spaced(words(entry, 'what') || 'points'))}${about ? `, ${about}` : ''}${when(entry)}.`;
+    case 'serve':
+      return `Serving${about ? `, ${about}` : ''}${when(entry)}.`;
+    case 'batter':
+      return `At bat${about ? `, ${about}` : ''}${when(entry)}.`;
+    case 'bout':
+      return `Bout at ${words(entry, 'weightClass') || 'a weight'}${about ? `, won by ${about}` : ''}${words(entry, 'how') ? `: ${words(entry, 'how')}` : ''}.`;
+    case 'book':
+      return entry.detail?.['agrees'] === true ? `The sheet agrees with the book${when(entry)}.` : `The sheet differs from the book${when(entry)}: ${words(entry, 'words') || 'not said how'}.`;
+    case 'hold':
+      return `Hold ${words(entry, 'state') || 'begun'}: ${spaced(words(entry, 'situation') || 'emergency')}.`;
+    case 'timeMoved':
+      return words(entry, 'clock') ? `The start moves to ${words(entry, 'clock')}.` : `Halftime is ${Math.round(Number(entry.detail?.['seconds'] ?? 0) / 60)} minutes tonight.`;
+    case 'worn':
+      return `Worn tonight: ${about || 'a number'}.`;
+    case 'request':
+      return `Asked at the table: ${spaced(words(entry, 'requestKind') || 'a request')}.`;
+    case 'requestAnswered':
+      return `Request ${words(entry, 'answer') || 'answered'}.`;
     case 'note':
       return `Note: ${entry.reason ?? String(entry.detail?.['words'] ?? '')}`.trim();
     case 'takenBack':

@@ -10,6 +10,24 @@ export const ENTRY_KINDS = [
   'substitution',
   'timeOut',
   'periodEnd',
+  /** points that no single player's basket made: a touchdown, a goal, a rally; `detail.points`, `detail.what` */
+  'score',
+  'serve',
+  'batter',
+  /** `detail.weightClass`, `detail.how`, `detail.points` */
+  'bout',
+  /** the official scorer's count: `detail.agrees`, else `detail.words` */
+  'book',
+  /** `detail.state` begun, flash or ended; `detail.situation` */
+  'hold',
+  /** `detail.what` start or halftime; `detail.clock` `HH:MM` or `detail.seconds` */
+  'timeMoved',
+  /** who wears a number tonight: `detail.name`, `detail.sayAs`, `detail.wornInstead` the number on the list */
+  'worn',
+  /** asked at the table: `detail.requestKind`, `detail.fields`, `detail.text` */
+  'request',
+  /** `detail.requestId`, `detail.answer` approved, declined, read or expired */
+  'requestAnswered',
   'note',
   'takenBack',
 ] as const;

@@ -65,7 +65,7 @@ export interface TeamFoulRule {
 export type LineUpForm = 'visitorsThenHome' | 'alternating' | 'byUnit' | 'byWeightClass' | 'battingOrder';
 
 /** The kinds of play the table may log for a sport; reads, notes and taking back are logged in all. */
-export type PlayEntryKind = 'basket' | 'foul' | 'substitution' | 'timeOut' | 'periodEnd' | 'happening';
+export type PlayEntryKind = 'basket' | 'score' | 'foul' | 'substitution' | 'timeOut' | 'serve' | 'batter' | 'bout' | 'periodEnd' | 'happening';
 
 /** A position as rosters shorten it, as it is said, and the unit it plays in where a sport has units. */
 export interface PositionRule {

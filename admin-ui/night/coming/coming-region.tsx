@@ -1,0 +1,3 @@
+export function ComingRegion() {
+  return null;
+}

@@ -1,0 +1,3 @@
+export function GameRegion() {
+  return null;
+}

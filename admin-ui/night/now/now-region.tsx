@@ -1,0 +1,3 @@
+export function NowRegion() {
+  return null;
+}

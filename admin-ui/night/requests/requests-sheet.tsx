@@ -1,0 +1,3 @@
+export function RequestsSheet() {
+  return null;
+}
