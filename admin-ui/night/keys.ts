@@ -1,0 +1,89 @@
+import { useEffect, useRef, useSyncExternalStore } from 'react';
+
+/** One key and what it does, as the list of keys shows it. */
+export interface KeyMeaning {
+  /** as `KeyboardEvent.key` names it: `n`, `N` with shift, `Escape`, `?` */
+  readonly key: string;
+  readonly label: string;
+}
+
+interface Bound extends KeyMeaning {
+  readonly run: () => void;
+}
+
+/** The last one bound to a key is the one that hears it, so a sheet in front takes over from what lies behind. */
+let bound: readonly Bound[] = [];
+let meanings: readonly KeyMeaning[] = [];
+let areOn = true;
+const watchers = new Set<() => void>();
+
+function tell(next: readonly Bound[]): void {
+  bound = next;
+  const heard = new Map(bound.map((one) => [one.key, one]));
+  meanings = [...heard.values()].map(({ key, label }) => ({ key, label }));
+  for (const watcher of watchers) watcher();
+}
+
+const isTyping = (target: EventTarget | null): boolean =>
+  target instanceof HTMLElement && (target.isContentEditable || /^(INPUT|TEXTAREA|SELECT)$/.test(target.tagName)) && !/^(checkbox|radio|button)$/.test(target.getAttribute('type') ?? '');
+
+const pressesByItself = (target: EventTarget | null): boolean => target instanceof HTMLElement && target.closest('button, a, summary, [role=button]') !== null;
+
+function hear(event: KeyboardEvent): void {
+  if (event.ctrlKey || event.altKey || event.metaKey || event.repeat || event.defaultPrevented || event.isComposing) return;
+  if (event.key !== 'Escape' && (!areOn || isTyping(event.target))) return;
+  if ((event.key === 'Enter' || event.key === ' ') && pressesByItself(event.target)) return;
+  const one = bound.findLast((candidate) => candidate.key === event.key);
+  if (!one) return;
+  event.preventDefault();
+  one.run();
+}
+
+if (typeof window !== 'undefined') window.addEventListener('keydown', hear);
+
+/**
+ * Gives an action its key while the part of the page that calls this is there. Show the key beside the button:
+ * `<kbd>{keyName('n')}</kbd>`. No key works while somebody types into a field, save Escape.
+ *
+ * The page itself has `?` (all keys), `l` (the log), `z` (take back my last entry), `1` to `4` are the game's own to take.
+ *
+ * @param key as `KeyboardEvent.key` names it; null for none at this moment
+ */
+export function useKey(key: string | null, label: string, action: () => void): void {
+  const latest = useRef(action);
+  useEffect(() => {
+    latest.current = action;
+  });
+  useEffect(() => {
+    if (key === null) return undefined;
+    const one: Bound = { key, label, run: () => latest.current() };
+    tell([...bound, one]);
+    return () => tell(bound.filter((other) => other !== one));
+  }, [key, label]);
+}
+
+const watch = (watcher: () => void) => {
+  watchers.add(watcher);
+  return () => void watchers.delete(watcher);
+};
+
+/** All keys that do something at this moment. */
+export function useKeyMeanings(): readonly KeyMeaning[] {
+  return useSyncExternalStore(watch, () => meanings);
+}
+
+/** Single letters can get in the way of speech input, so they can be switched off. */
+export function useKeysAreOn(): [boolean, (on: boolean) => void] {
+  const isOn = useSyncExternalStore(watch, () => areOn);
+  return [isOn, (on) => {
+    areOn = on;
+    for (const watcher of watchers) watcher();
+  }];
+}
+
+/** How a key is written on the screen: "N", "Shift N", "Esc". */
+export function keyName(key: string): string {
+  if (key === 'Escape') return 'Esc';
+  if (key === ' ') return 'Space';
+  return /^[A-Z]$/.test(key) ? `Shift ${key}` : key.length === 1 ? key.toUpperCase() : key;
+}
