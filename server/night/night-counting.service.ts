@@ -1,6 +1,7 @@
 import { Inject, Injectable } from '@nestjs/common';
 import { DepartmentService } from '../access/department.service.ts';
 import type { Decisions } from '../domain/night/count-outcome.ts';
+import { happeningKey } from '../domain/night/happening-key.ts';
 import type { LogEntry } from '../domain/night/log-entry.ts';
 import type { OccurrenceTerms } from '../domain/night/occurrences.ts';
 import { countNight } from '../domain/night/reads-to-count.ts';
@@ -84,12 +85,6 @@ function occurrenceTerms(one: SignedCommitment, games: readonly PlannedGame[]): 
     severalCountAsOne: one.severalCountAsOne,
     gameIds: games.filter((game) => covers(one, game)).map((game) => game.id),
   };
-}
-
-/** "bank shot", "Bank-shot" and "bankShot" are one happening. */
-function happeningKey(name: string): string {
-  const spaced = name.replace(/([a-z])([A-Z])/g, '$1 $2').toLowerCase().trim();
-  return spaced.replace(/[\s_-]+(\w)/g, (_, letter: string) => letter.toUpperCase());
 }
 
 function withNamedHappening(entry: LogEntry, commitments: ReadonlyMap<string, SignedCommitment>): LogEntry {

@@ -1,6 +1,9 @@
 import { Module } from '@nestjs/common';
+import { PacketModule } from '../packet/packet.module.ts';
 import { PlanningModule } from '../planning/planning.module.ts';
 import { SponsorshipModule } from '../sponsorship/sponsorship.module.ts';
+import { Bundles } from './bundle.service.ts';
+import { DeskController } from './desk.controller.ts';
 import { LogBatch } from './log-batch.service.ts';
 import { NightBooking } from './night-booking.service.ts';
 import { NightContexts } from './night-context.service.ts';
@@ -10,8 +13,8 @@ import { NightLog } from './night-log.service.ts';
 import { NightTableService } from './night.service.ts';
 
 @Module({
-  imports: [PlanningModule, SponsorshipModule],
-  controllers: [NightTableController],
-  providers: [NightLog, LogBatch, NightContexts, NightCounting, NightBooking, NightTableService],
+  imports: [PacketModule, PlanningModule, SponsorshipModule],
+  controllers: [NightTableController, DeskController],
+  providers: [NightLog, LogBatch, NightContexts, NightCounting, NightBooking, NightTableService, Bundles],
 })
 export class NightModule {}

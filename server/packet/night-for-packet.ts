@@ -102,6 +102,8 @@ function gameForPacket(game: GameRow, start: ShownStart, night: NightRow, facts:
     startsText: start.words,
     startsClock: start.floating ? null : start.clock,
     startsAfterMinutes: start.floating ? (game.startsAfterMinutes ?? 0) : null,
+    usualMinutes: usualMinutesOf(game.sport as Sport, game.level),
+    ourTeamIds: covered.teamIds,
     owners: { windowsOwnedBy: game.windowsOwnedBy, windowOwners: game.windowOwners },
     movedSinceIssue: facts.issued.some((issue) => issue.nightId === night.id && issue.movedGameIds.includes(game.id)),
     home: teamForPacket(home, 'Home', facts),

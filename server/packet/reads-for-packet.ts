@@ -32,6 +32,7 @@ export function mentionForPacket(commitment: SignedCommitment, gameId: string, n
     commitmentId: commitment.id,
     occurrence: happeningWords(commitment.occurrence ?? 'bankShot'),
     whose: commitment.whose,
+    severalCountAsOne: commitment.severalCountAsOne,
   };
 }
 

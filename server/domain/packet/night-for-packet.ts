@@ -95,6 +95,8 @@ export interface MentionForPacket extends WordsForPacket {
   /** What has to happen, in words: "bank shot". */
   readonly occurrence: string;
   readonly whose: 'ours' | 'both';
+  /** One mention after several of them counts once; otherwise once for each. */
+  readonly severalCountAsOne?: boolean;
 }
 
 export interface NextGameForPacket {
@@ -118,6 +120,10 @@ export interface GameForPacket {
   readonly startsClock?: string | null;
   /** Minutes after the end of the game it follows; null for a start by the clock. */
   readonly startsAfterMinutes?: number | null;
+  /** How long such a game usually takes; the table reckons with it, the paper does not. */
+  readonly usualMinutes?: number;
+  /** The teams of the department's own schools; the home team where nothing is said. */
+  readonly ourTeamIds?: readonly string[];
   /** Whose windows they are; ours where nothing is said. */
   readonly owners?: GameOwners;
   /** The day, the hour or the place changed after the packet was issued. */

@@ -98,6 +98,7 @@ export interface NightBundle {
   /** of the packet it was made from; another one means that the office has changed something since */
   readonly contentDigest: string;
   readonly games: readonly DeskGame[];
+  /** in the order of the night; notices and emergencies, which stand in no window and no game, come last */
   readonly cues: readonly DeskCue[];
   readonly windows: readonly WindowLoad[];
   /** codes of the reads for "the next time-out", in the order of their priority */

@@ -1,0 +1,33 @@
+import { promisify } from 'node:util';
+import { gzip } from 'node:zlib';
+import { Inject, Injectable } from '@nestjs/common';
+import { DepartmentService } from '../access/department.service.ts';
+import type { Instant } from '../domain/instant.ts';
+import type { NightBundle } from '../domain/night/desk/bundle.ts';
+import { makeBundle } from '../domain/night/desk/make-bundle.ts';
+import { PacketService } from '../packet/packet.service.ts';
+import { UnitOfWork } from '../platform/database/unit-of-work.ts';
+
+const packed = promisify(gzip);
+
+/** What a device stores of a night before it goes to the gym. */
+@Injectable()
+export class Bundles {
+  constructor(
+    @Inject(UnitOfWork) private readonly work: UnitOfWork,
+    @Inject(DepartmentService) private readonly departments: DepartmentService,
+    @Inject(PacketService) private readonly packets: PacketService,
+  ) {}
+
+  /** @throws Refused `not-found` */
+  async of(nightId: string): Promise<NightBundle> {
+    const [{ packet, night, digest }, { zone }] = await this.work.run(async () => [await this.packets.one(nightId), await this.departments.here()] as const);
+    return makeBundle(packet, night, { zone, madeAt: new Date().toISOString() as Instant, contentDigest: digest, takesPublicRequests: false });
+  }
+
+  /** The same as text, gzip where the asker takes it: a gym's telephone line is thin. */
+  async packed(nightId: string, takesGzip: boolean): Promise<Buffer> {
+    const text = Buffer.from(JSON.stringify(await this.of(nightId)));
+    return takesGzip ? packed(text) : text;
+  }
+}
