@@ -159,6 +159,11 @@ export const REFUSALS = {
   'unknown-cue': no(422, 'This cue belongs to no game of this night.'),
   'cue-of-another-read': no(422, 'This cue belongs to another read.'),
   'mention-on-schedule': no(422, 'This commitment is planned, not owed when something happens. Log it as a read.'),
+  'settling-no-read': no(422, 'Only a read or a mention counts or does not count.'),
+  'settling-no-happening': no(422, 'Only what happened on the floor, such as a bank shot, is the same as another entry or a different one.'),
+  'same-as-nothing': no(422, 'Say which entry this one is the same as.'),
+  'same-as-itself': no(422, 'These two entries are the same already, or one and the same.'),
+  'same-as-unlike': no(422, 'These two entries are of different games or different kinds, so they cannot be one.'),
   'entry-too-large': no(422, 'This entry says more than can be kept: its details may have up to 4,000 characters.'),
 
   // names and places that are taken, or that the form names in vain

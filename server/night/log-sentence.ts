@@ -1,10 +1,7 @@
+import { reasonInWords } from '../domain/night/reason-words.ts';
 import type { LoggedEntry } from './night-log.service.ts';
 
 const OUTCOMES = { given: 'given', cutShort: 'cut short', notRead: 'not read' } as const;
-const REASONS: Readonly<Record<string, string>> = {
-  noTime: 'no time', playResumed: 'play resumed', injury: 'an injury', emergency: 'an emergency', equipment: 'the equipment', copyMissing: 'no words to read',
-  heldByDirector: 'held by the director', gameEnded: 'the game ended', forgotten: 'forgotten', other: 'another reason',
-};
 
 const spaced = (name: string): string => name.replace(/([a-z])([A-Z])/g, '$1 $2').toLowerCase();
 const capital = (text: string): string => text.replace(/^./, (first) => first.toUpperCase());
@@ -25,7 +22,7 @@ const words = (entry: LoggedEntry, field: string): string => (typeof entry.detai
 
 function read(entry: LoggedEntry): string {
   const what = entry.sponsorName ? `${entry.sponsorName}, ${entry.readKindName}` : capital(spaced((entry.cueKey ?? 'announcement').split('/').slice(1).join(' ') || 'announcement'));
-  const why = entry.reason === null ? '' : `: ${REASONS[entry.reason] ?? entry.reason}`;
+  const why = entry.reason === null ? '' : `: ${reasonInWords(entry.reason, entry.detail)}`;
   return `${what}: ${entry.outcome === null ? 'logged' : OUTCOMES[entry.outcome]}${why}.`;
 }
 

@@ -8,7 +8,7 @@ import type { ReadToCount } from './reads-to-count.ts';
 import { standing } from './take-back.ts';
 
 /** Occurrences of mentions that a director counts without a happening are numbered far above the real ones. */
-const WITHOUT_HAPPENING = 100_000;
+export const WITHOUT_HAPPENING = 100_000;
 
 /**
  * Matches mentions with the happenings they answer. A mention that names its happenings answers those;
@@ -21,7 +21,7 @@ export function mentionsToCount(
   ourTeamIds: readonly string[],
   settled: Settled,
   decisions: Decisions,
-): { reads: ReadToCount[]; occurrences: Occurrence[]; open: OpenQuestion[] } {
+): { reads: ReadToCount[]; occurrences: Occurrence[]; waiting: Occurrence[]; open: OpenQuestion[] } {
   const { occurrences, open } = numberOccurrences(entries, terms, ourTeamIds, settled);
   const mentions = inOrder(standing(entries)).filter(
     (entry) => entry.kind === 'mention' && entry.commitmentId === terms.commitmentId,
@@ -41,7 +41,7 @@ export function mentionsToCount(
       return counted.map((one) => readOf(mention, terms, one.number, 'counts'));
     },
   );
-  return { reads, occurrences, open };
+  return { reads, occurrences, waiting: occurrences.filter((one) => one.stands && !answered.has(one)), open };
 }
 
 function fromBefore(mention: LogEntry, waiting: readonly Occurrence[], numberOf: ReadonlyMap<string, number>): Occurrence[] {

@@ -62,25 +62,38 @@ export function numberOccurrences(
       same.push(entry);
       continue;
     }
-    const asked = candidates.find((group) => !gone.has(group[0]!.id));
+    const asked = candidates.find((group) => !gone.has(group[0]!.id) && !settled.has(group[0]!.id));
     if (asked && !gone.has(entry.id)) open.push({ entryIds: [asked[0]!.id, entry.id] });
     groups.push([entry]);
   }
+  const stands = standsByFirst(groups, settled, gone);
   const perGame = new Map<string, number>();
   const occurrences = groups.map((group) => {
     const gameId = group[0]!.gameId!;
     const number = (perGame.get(gameId) ?? 0) + 1;
     perGame.set(gameId, number);
-    const answer = settled.get(group[0]!.id);
-    const isAnother = typeof answer === 'object';
-    return {
-      gameId,
-      number,
-      entryIds: group.map((entry) => entry.id),
-      stands: !isAnother && group.some((entry) => !gone.has(entry.id)),
-    };
+    return { gameId, number, entryIds: group.map((entry) => entry.id), stands: stands.has(group[0]!.id) };
   });
   return { occurrences, open };
+}
+
+/**
+ * The happenings that stand, by their first entry. One that a person called the same as another holds that one up and
+ * no longer stands itself; the same as one that does not count, it does not count either.
+ */
+function standsByFirst(groups: readonly (readonly LogEntry[])[], settled: Settled, gone: ReadonlySet<string>): Set<string> {
+  const firstOf = new Map(groups.flatMap((group) => group.map((entry) => [entry.id, group[0]!.id] as const)));
+  const rootOf = (first: string): string | undefined => {
+    let at: string | undefined = first;
+    for (let step = 0; at !== undefined && step < groups.length; step += 1) {
+      const answer = settled.get(at);
+      if (typeof answer !== 'object') return at;
+      at = firstOf.get(answer.sameAs);
+    }
+    return at;
+  };
+  const standing = groups.filter((group) => group.some((entry) => !gone.has(entry.id)));
+  return new Set(standing.flatMap((group) => rootOf(group[0]!.id) ?? []));
 }
 
 function countsFor(entry: LogEntry, terms: OccurrenceTerms, ourTeamIds: readonly string[]): boolean {

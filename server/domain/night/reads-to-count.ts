@@ -30,6 +30,8 @@ export interface NightCount {
   readonly reads: readonly ReadToCount[];
   /** happenings by commitment, for what on-occurrence commitments owe */
   readonly occurrences: ReadonlyMap<string, readonly Occurrence[]>;
+  /** happenings that stand and that no mention answers, by commitment */
+  readonly waiting: ReadonlyMap<string, readonly Occurrence[]>;
   /** happenings that may be one; they count as two until a person says otherwise */
   readonly open: readonly OpenQuestion[];
 }
@@ -42,15 +44,17 @@ export interface NightCount {
 export function countNight(entries: readonly LogEntry[], rules: CountingRules = {}): NightCount {
   const decisions = rules.decisions ?? new Map();
   const occurrences = new Map<string, readonly Occurrence[]>();
+  const waiting = new Map<string, readonly Occurrence[]>();
   const open: OpenQuestion[] = [];
   const reads = scheduledReads(entries, decisions);
   for (const terms of rules.occurrenceTerms ?? []) {
     const counted = mentionsToCount(entries, terms, rules.ourTeamIds ?? [], rules.settled ?? new Map(), decisions);
     occurrences.set(terms.commitmentId, counted.occurrences);
+    waiting.set(terms.commitmentId, counted.waiting);
     open.push(...counted.open);
     reads.push(...counted.reads);
   }
-  return { reads, occurrences, open };
+  return { reads, occurrences, waiting, open };
 }
 
 /** The reads of {@link countNight} alone. */
