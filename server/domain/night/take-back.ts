@@ -13,7 +13,7 @@ export function takenBackIds(entries: readonly Pick<LogEntry, 'kind' | 'takesBac
 }
 
 /** The entries that stand: neither taken back nor themselves a taking back, in the order given. */
-export function standing<Entry extends LogEntry>(entries: readonly Entry[]): Entry[] {
+export function standing<Entry extends Pick<LogEntry, 'id' | 'kind' | 'takesBackEntryId'>>(entries: readonly Entry[]): Entry[] {
   const gone = takenBackIds(entries);
   return entries.filter((entry) => entry.kind !== 'takenBack' && !gone.has(entry.id));
 }
