@@ -1,0 +1,94 @@
+import { describe, expect, test } from 'vitest';
+import type { DeskMention, NightBundle } from '../../server/domain/night/desk/bundle.ts';
+import { happeningButtons, mentionQueue, momentOf } from '../../server/domain/night/desk/mention-queue.ts';
+import { mentionEntry } from '../../server/domain/night/desk/read-entry.ts';
+import { DeskLog, aNightBundle } from './desk-night.ts';
+
+const bundle = aNightBundle();
+const copperline = bundle.mentions[0]!;
+const shot = { kind: 'happening', teamId: 'team-kestrels', playerNumber: '12', period: '2nd quarter', clock: '5:32', detail: { happening: 'bankShot' } } as const;
+const withMentions = (...mentions: Partial<DeskMention>[]): NightBundle => ({ ...bundle, mentions: mentions.map((one) => ({ ...copperline, ...one })) });
+const queued = (log: DeskLog, of: NightBundle = bundle) => mentionQueue(of, log.lines).map((one) => `${one.mention.sponsorName} ${one.happeningEntryIds.join('+')}`);
+
+function afterShots(count: number): DeskLog {
+  const log = new DeskLog();
+  for (let number = 0; number < count; number += 1) log.write({ ...shot, clock: `${7 - number}:00` });
+  return log;
+}
+
+describe('mentions that are owed', () => {
+  test('each bank shot of ours owes one, in order, until it is given', () => {
+    const log = afterShots(2);
+    expect(queued(log)).toEqual(['Copperline Credit Union tablet-1', 'Copperline Credit Union tablet-2']);
+    log.write(mentionEntry(mentionQueue(bundle, log.lines)[0]!));
+    expect(queued(log)).toEqual(['Copperline Credit Union tablet-2']);
+  });
+
+  test('a shot of the visitors owes one only where both teams’ shots do', () => {
+    const log = new DeskLog();
+    log.write({ ...shot, teamId: 'team-herons' });
+    expect(queued(log)).toEqual([]);
+    expect(queued(log, withMentions({ whose: 'both' }))).toEqual(['Copperline Credit Union tablet-1']);
+  });
+
+  test('one shot owes a mention to every sponsor whose terms cover it', () => {
+    const both = withMentions({}, { commitmentId: 'other', cueKey: 'game:game-1/mention/other', sponsorName: 'Blue Lantern Tire' }, { commitmentId: 'dunks', cueKey: 'game:game-1/mention/dunks', happening: 'dunk' });
+    expect(queued(afterShots(1), both)).toEqual(['Copperline Credit Union tablet-1', 'Blue Lantern Tire tablet-1']);
+  });
+
+  test('several shots are one mention where the contract says so, and all of them are answered by it', () => {
+    const asOne = withMentions({ severalCountAsOne: true });
+    const log = afterShots(3);
+    expect(queued(log, asOne)).toEqual(['Copperline Credit Union tablet-1+tablet-2+tablet-3']);
+    log.write(mentionEntry(mentionQueue(asOne, log.lines)[0]!));
+    expect(queued(log, asOne)).toEqual([]);
+  });
+
+  test('a shot taken back owes nothing any more; a mention taken back is owed again', () => {
+    const log = afterShots(1);
+    const given = log.write(mentionEntry(mentionQueue(bundle, log.lines)[0]!));
+    log.takeBack(given.id);
+    expect(queued(log)).toEqual(['Copperline Credit Union tablet-1']);
+    log.takeBack('tablet-1');
+    expect(queued(log)).toEqual([]);
+  });
+
+  test.each(['cutShort', 'notRead'] as const)('a mention that was %s leaves the queue: the table has spoken', (outcome) => {
+    const log = afterShots(1);
+    log.write(mentionEntry(mentionQueue(bundle, log.lines)[0]!, { outcome, reason: 'playResumed' }));
+    expect(queued(log)).toEqual([]);
+  });
+
+  test.each([
+    ['eight seconds apart are one shot', '5:24', 1],
+    ['nine seconds apart are two', '5:23', 2],
+  ])('two devices with clocks %s', (_, clock, count) => {
+    const [here, there] = [new DeskLog('tablet'), new DeskLog('phone')];
+    here.write(shot);
+    there.write({ ...shot, clock });
+    expect(mentionQueue(bundle, [...here.lines, ...there.lines])).toHaveLength(count);
+  });
+
+  test('the shooter is told by number and team', () => {
+    expect(mentionQueue(bundle, afterShots(1).lines)[0]!.shooters).toEqual([{ teamId: 'team-kestrels', playerNumber: '12' }]);
+  });
+});
+
+describe('when a mention is called', () => {
+  // CHECKS PA-01, PA-06: nothing is announced while the clock runs, so the default holds it.
+  test.each([
+    ['nextWindow', 3, 'held'],
+    ['deadBall', 4, 'deadBall'],
+    ['deadBall', 4.1, 'held'],
+    ['atOnce', 9, 'atOnce'],
+  ] as const)('%s, %d seconds: %s', (setting, seconds, moment) => {
+    expect(momentOf({ seconds }, setting)).toBe(moment);
+  });
+});
+
+test('one button for a kind of happening, whoever its sponsors are', () => {
+  const [button, ...others] = happeningButtons(withMentions({}, { commitmentId: 'other', whose: 'both' }).mentions);
+  expect(others).toEqual([]);
+  expect(button).toMatchObject({ happening: 'bankShot', occurrence: 'bank shot', whose: 'both' });
+  expect(button!.mentions).toHaveLength(2);
+});
