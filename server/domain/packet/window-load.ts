@@ -8,7 +8,7 @@ import { pregameSeconds } from './pregame-clock.ts';
 import type { Moment } from './script.ts';
 
 /** Scripts that can be left for another window; the anthem, line-ups, scores and the association's words cannot. */
-const MOVABLE: ReadonlySet<Cue['moment']> = new Set<Moment>([
+export const MOVABLE: ReadonlySet<Cue['moment']> = new Set<Moment>([
   'conduct', 'substances', 'seating', 'officials', 'recognition', 'honours', 'floorSafety', 'concession', 'fundraiser', 'club', 'camp',
 ]);
 
