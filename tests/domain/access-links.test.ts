@@ -19,9 +19,16 @@ test('a revoked link is revoked whatever its time', () => {
   expect(linkStateAt({ ...link, revokedAt: instantOf('2026-12-02T00:00:00.000Z') }, instantOf('2026-12-03T00:00:00.000Z'))).toBe('revoked');
 });
 
-test('a sponsor’s link answers that sponsor’s copy, a table’s link does not', () => {
-  expect(mayUseByLink('sponsor', 'answer own copy')).toBe(true);
-  expect(mayUseByLink('table', 'answer own copy')).toBe(false);
+test.each([
+  ['sponsor', false, 'answer own copy', true],
+  ['table', true, 'answer own copy', false],
+  ['table', false, 'work the table', true],
+  ['sponsor', false, 'work the table', false],
+  ['table', true, 'sign off by link', true],
+  ['table', false, 'sign off by link', false],
+  ['sponsor', true, 'sign off by link', false],
+] as const)('the link of a %s (may sign off: %s) and the right to %s: %s', (kind, maySignOff, right, may) => {
+  expect(mayUseByLink({ kind, maySignOff }, right)).toBe(may);
 });
 
 test('no right of a link is a right of a role, so that neither opens the other’s door', () => {

@@ -8,13 +8,19 @@ export type LinkKind = (typeof LINK_KINDS)[number];
 export const LINK_RIGHTS = {
   'see own copy': ['sponsor'],
   'answer own copy': ['sponsor'],
+  'work the table': ['table'],
+  'sign off by link': ['table'],
 } as const satisfies Record<string, readonly LinkKind[]>;
 
 export type LinkRight = keyof typeof LINK_RIGHTS;
 
-/** Whether a link of this kind opens a right; a person's roles never do, nor a link a person's rights. */
-export function mayUseByLink(kind: LinkKind, right: LinkRight): boolean {
-  return (LINK_RIGHTS[right] as readonly LinkKind[]).includes(kind);
+/** What only an adult may do: a substitute's link says so, a student spotter's does not. */
+const FOR_ADULTS: ReadonlySet<LinkRight> = new Set(['sign off by link']);
+
+/** Whether a link opens a right; a person's roles never do, nor a link a person's rights. */
+export function mayUseByLink(link: { kind: LinkKind; maySignOff: boolean }, right: LinkRight): boolean {
+  if (FOR_ADULTS.has(right) && !link.maySignOff) return false;
+  return (LINK_RIGHTS[right] as readonly LinkKind[]).includes(link.kind);
 }
 
 export type LinkState = 'early' | 'open' | 'ended' | 'revoked';
