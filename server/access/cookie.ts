@@ -22,14 +22,21 @@ export function linkCookieName(request: FastifyRequest, config: Config): string 
   return `${cookieName(request, config)}-link`;
 }
 
-export function linkCookie(request: FastifyRequest, config: Config): string | null {
-  return request.cookies[linkCookieName(request, config)] ?? null;
+/** Friday's table is still needed when Saturday's has been opened on the same device: what Friday's still holds is sent by its own link. */
+const MOST_LINKS = 4;
+const BETWEEN_LINKS = '~';
+
+/** What this browser holds of links, the latest opened first. */
+export function linkCookies(request: FastifyRequest, config: Config): string[] {
+  const held = request.cookies[linkCookieName(request, config)];
+  return held ? held.split(BETWEEN_LINKS).slice(0, MOST_LINKS) : [];
 }
 
 /** @throws Refused `insecure-address` where the cookie would travel in the open */
-export function setLinkCookie(request: FastifyRequest, reply: FastifyReply, config: Config, value: string, expiresAt: Date): void {
+export function addLinkCookie(request: FastifyRequest, reply: FastifyReply, config: Config, value: string, expiresAt: Date): void {
   const secure = refuseInTheOpen(request, config);
-  void reply.setCookie(linkCookieName(request, config), value, { path: '/', httpOnly: true, sameSite: 'strict', secure, expires: expiresAt });
+  const kept = [value, ...linkCookies(request, config).filter((other) => other !== value)].slice(0, MOST_LINKS);
+  void reply.setCookie(linkCookieName(request, config), kept.join(BETWEEN_LINKS), { path: '/', httpOnly: true, sameSite: 'strict', secure, expires: expiresAt });
 }
 
 function refuseInTheOpen(request: FastifyRequest, config: Config): boolean {

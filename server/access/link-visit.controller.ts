@@ -5,7 +5,7 @@ import { CONFIG } from '../platform/config/config.ts';
 import type { Config } from '../platform/config/config.ts';
 import { Open } from '../platform/http/open.ts';
 import { OutsideUnit } from '../platform/http/unit.interceptor.ts';
-import { setLinkCookie } from './cookie.ts';
+import { addLinkCookie } from './cookie.ts';
 import { LinkVisitDto } from './link.dto.ts';
 import type { LinkVisitView } from './link.dto.ts';
 import { LinkService } from './link.service.ts';
@@ -25,7 +25,7 @@ export class LinkVisitController {
   @HttpCode(200)
   async start(@Body() form: LinkVisitDto, @Req() request: VisitedRequest, @Res({ passthrough: true }) reply: FastifyReply): Promise<LinkVisitView> {
     const { cookie, kind, expiresAt } = await this.links.start(form.token, form.pin ?? null, request.ip);
-    setLinkCookie(request, reply, this.config, cookie, new Date(expiresAt));
+    addLinkCookie(request, reply, this.config, cookie, new Date(expiresAt));
     return { kind, expiresAt };
   }
 }

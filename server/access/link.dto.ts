@@ -24,6 +24,10 @@ export interface LinkView {
   madeAt: string | null;
   madeByName: string | null;
   state: LinkState;
+  /** an adult's link, which may sign the night off */
+  maySignOff: boolean;
+  /** whose own way in it is; null for a link that was given out */
+  personName: string | null;
 }
 
 /** The token is shown this once and kept nowhere. */

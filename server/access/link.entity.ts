@@ -1,6 +1,6 @@
 import { Entity } from 'typeorm';
 import type { LinkKind } from '../domain/access/link-rights.ts';
-import { DepartmentColumn, IdColumn, InstantColumn, RefColumn, TextColumn, VersionColumn } from '../platform/database/columns.ts';
+import { DepartmentColumn, FlagColumn, IdColumn, InstantColumn, RefColumn, TextColumn, VersionColumn } from '../platform/database/columns.ts';
 
 /** A way in without a sign-in; of its token only the hash is kept. */
 @Entity('link')
@@ -17,5 +17,7 @@ export class Link {
   @InstantColumn({ nullable: true }) revokedAt: string | null;
   @RefColumn({ nullable: true }) madeByPersonId: string | null;
   @InstantColumn({ nullable: true }) madeAt: string | null;
+  @RefColumn({ nullable: true }) personId: string | null;
+  @FlagColumn() maySignOff: boolean;
   @VersionColumn() version: number;
 }

@@ -2,6 +2,8 @@ import { createHash, randomBytes, timingSafeEqual } from 'node:crypto';
 import { Inject, Injectable } from '@nestjs/common';
 import { linkStateAt } from '../domain/access/link-rights.ts';
 import type { LinkKind } from '../domain/access/link-rights.ts';
+import { mayUse } from '../domain/access/rights.ts';
+import type { Role } from '../domain/access/rights.ts';
 import { instantOf } from '../domain/instant.ts';
 import type { Instant } from '../domain/instant.ts';
 import { refuse } from '../domain/refusals.ts';
@@ -14,16 +16,36 @@ import { SignInAttempts } from './sign-in-attempts.service.ts';
 import type { LinkVisitor } from './visitor.ts';
 
 const SELECT = `select link.id, link.kind, link.subject_id as "subjectId", link.label, link.not_before_at as "notBeforeAt", link.expires_at as "expiresAt",
-    link.revoked_at as "revokedAt", link.made_at as "madeAt", person.name as "madeByName"
-  from link left join person on person.id = link.made_by_person_id where link.department_id = $1`;
+    link.revoked_at as "revokedAt", link.made_at as "madeAt", maker.name as "madeByName",
+    link.may_sign_off as "maySignOff", worker.name as "personName"
+  from link left join person as maker on maker.id = link.made_by_person_id left join person as worker on worker.id = link.person_id where link.department_id = $1`;
 
 interface Found {
   id: string;
-  department_id: string;
+  departmentId: string;
   kind: LinkKind;
-  subject_id: string;
-  pin_hash: string | null;
-  expires_at: string;
+  subjectId: string;
+  pinHash: string | null;
+  notBeforeAt: Instant;
+  expiresAt: Instant;
+  revokedAt: Instant | null;
+  maySignOff: boolean;
+  workerName: string | null;
+  personId: string | null;
+  roles: Role[] | null;
+}
+
+const FOUND = `select id, department_id as "departmentId", kind, subject_id as "subjectId", pin_hash as "pinHash", not_before_at as "notBeforeAt", expires_at as "expiresAt",
+    revoked_at as "revokedAt", may_sign_off as "maySignOff", worker_name as "workerName", person_id as "personId", roles
+  from link_of($1)`;
+
+/** What the link of a table has beyond any link's. */
+export interface MoreOfLink {
+  /** digits that are told apart from the address */
+  pin?: string;
+  /** whose own way in it is */
+  personId?: string;
+  maySignOff?: boolean;
 }
 
 /** Links let somebody in without a sign-in, to one subject and for a time: one sponsor's page, one night's table. */
@@ -35,15 +57,15 @@ export class LinkService {
   ) {}
 
   /** Whoever calls has looked that the subject is the department's own. Answers the token, which is kept nowhere. */
-  async make(kind: LinkKind, subjectId: string, form: LinkDto): Promise<NewLinkView> {
+  async make(kind: LinkKind, subjectId: string, form: Omit<LinkDto, 'label'> & { label: string | null }, { pin, personId, maySignOff = false }: MoreOfLink = {}): Promise<NewLinkView> {
     const now = new Date().toISOString() as Instant;
     const notBeforeAt = form.notBeforeAt ? instantOf(form.notBeforeAt) : now;
     const expiresAt = instantOf(form.expiresAt);
     if (expiresAt <= notBeforeAt || expiresAt <= now) refuse('link-ends-before-it-starts', {}, { expiresAt: 'is later than now and than its start' });
     const token = randomBytes(32).toString('base64url');
-    const { label } = form;
-    const more = { madeByPersonId: this.work.personId, madeAt: now, pinHash: null, revokedAt: null };
-    const [link] = await this.work.insert(Link, { kind, subjectId, label, notBeforeAt, expiresAt, tokenHash: hashOf(token), ...more });
+    const pinHash = pin === undefined ? null : pinHashOf(pin, token);
+    const who = { label: form.label, personId: personId ?? null, maySignOff, madeByPersonId: this.work.personId, madeAt: now };
+    const [link] = await this.work.insert(Link, { kind, subjectId, notBeforeAt, expiresAt, tokenHash: hashOf(token), pinHash, revokedAt: null, ...who });
     const view = (await this.of(kind, subjectId)).find((one) => one.id === link!.id) ?? refuse('not-found');
     return { ...view, token };
   }
@@ -65,32 +87,72 @@ export class LinkService {
   }
 
   /**
-   * The click on Start: answers what the cookie holds from now on. Guesses from one address are slowed down like wrong passwords.
+   * The click on Start: answers what the cookie holds from now on. Guesses at a link's PIN slow down that link and no other, because a
+   * whole school may share one address; guesses at links that are none slow down their address.
    *
-   * @throws Refused `link-not-good`, the same for a link that never was, is revoked, has ended or has not begun, and for a wrong PIN
+   * @throws Refused `link-not-good`, the same for a link that never was, is revoked or has ended, and for a wrong PIN;
+   *   `link-not-yet-open` only where the PIN is right
    */
   async start(token: string, pin: string | null, address: string): Promise<{ cookie: string; kind: LinkKind; expiresAt: string }> {
-    const whoHash = hashOf(`link from ${address}`);
-    await this.work.runAs(NOWHERE, () => this.attempts.refuseWhileDelayed(whoHash, whoHash));
     const found = await this.find(token);
-    const isGood = found !== null && (found.pin_hash === null || (pin !== null && same(pinHashOf(pin, token), found.pin_hash)));
+    const addressHash = hashOf(`link from ${address}`);
+    const whoHash = found ? hashOf(`link ${hashOf(token)}`) : addressHash;
+    await this.work.runAs(NOWHERE, () => this.attempts.refuseWhileDelayed(whoHash, whoHash));
+    const state = found && linkStateAt(found, new Date().toISOString() as Instant);
+    const knowsPin = found !== null && (found.pinHash === null || (pin !== null && same(pinHashOf(pin, token), found.pinHash)));
+    const isGood = knowsPin && (state === 'open' || (state === 'early' && found.pinHash !== null));
     await this.work.runAs(NOWHERE, () => this.attempts.record(whoHash, whoHash, isGood));
     if (!isGood) return refuse('link-not-good');
-    return { cookie: cookieOf(token, found.pin_hash), kind: found.kind, expiresAt: found.expires_at };
+    return state === 'early' ? refuse('link-not-yet-open') : { cookie: cookieOf(token, found.pinHash), kind: found.kind, expiresAt: found.expiresAt };
   }
 
-  /** Whose link a cookie carries; null where it opens nothing (any more). */
-  async visitorOf(cookie: string): Promise<LinkVisitor | null> {
-    const token = cookie.split('.')[0]!;
-    const found = await this.find(token);
-    if (!found || !same(cookie, cookieOf(token, found.pin_hash))) return null;
-    return { linkId: found.id, departmentId: found.department_id, kind: found.kind, subjectId: found.subject_id };
+  /** Whose link these cookies carry: the first that fits, else null. Revoked and ended links are told too; whoever asks looks at the state. */
+  async visitorOf(cookies: readonly string[], fits: (visitor: LinkVisitor) => boolean): Promise<LinkVisitor | null> {
+    const now = new Date().toISOString() as Instant;
+    for (const cookie of cookies) {
+      const token = cookie.split('.')[0]!;
+      const found = await this.find(token);
+      const visitor = found && same(cookie, cookieOf(token, found.pinHash)) ? visitorOfLink(found, now) : null;
+      if (visitor && fits(visitor)) return visitor;
+    }
+    return null;
+  }
+
+  /** Whether a link still opens its subject: for streams that were let in a while ago. Opens a short unit of its own. */
+  async isLive(id: string): Promise<boolean> {
+    const rows = await this.work.run(() =>
+      this.work.sql(
+        `select 1 from link where department_id = $1 and id = $2 and revoked_at is null and expires_at > now()
+            and (person_id is null or exists (select from membership where membership.department_id = $1 and membership.person_id = link.person_id
+              and (membership.ended_on is null or membership.ended_on > current_date)))`,
+        [id],
+      ),
+    );
+    return rows.length > 0;
+  }
+
+  /** The person's own ways in, here; a new password ends them like the sessions. */
+  async revokeAllOf(personId: string): Promise<void> {
+    await this.work.sql('update link set revoked_at = now(), version = version + 1 where department_id = $1 and person_id = $2 and revoked_at is null', [personId]);
   }
 
   private async find(token: string): Promise<Found | null> {
-    const [row] = await this.work.runAs(NOWHERE, () => this.work.sqlEverywhere<Found>('select id, department_id, kind, subject_id, pin_hash, expires_at from link_of($1)', [hashOf(token)]));
+    const [row] = await this.work.runAs(NOWHERE, () => this.work.sqlEverywhere<Found>(FOUND, [hashOf(token)]));
     return row ?? null;
   }
+}
+
+/** A person's own link is worth what the person's roles are worth today. */
+function visitorOfLink(found: Found, now: Instant): LinkVisitor {
+  const { id, departmentId, kind, subjectId, personId, roles } = found;
+  const worksHere = personId === null || mayUse(roles ?? [], 'log a night');
+  return {
+    linkId: id, departmentId, kind, subjectId, personId,
+    workerName: found.workerName ?? '',
+    maySignOff: personId === null ? found.maySignOff : mayUse(roles ?? [], 'sign off a night'),
+    endsAt: found.expiresAt,
+    state: worksHere ? linkStateAt(found, now) : 'revoked',
+  };
 }
 
 /** The hash of a PIN is worth nothing without the token. */
@@ -99,7 +161,7 @@ export function pinHashOf(pin: string, token: string): string {
 }
 
 /** The token, and behind it the proof that the PIN of the link was known: a new PIN ends it. */
-function cookieOf(token: string, pinHash: string | null): string {
+export function cookieOf(token: string, pinHash: string | null): string {
   return pinHash === null ? token : `${token}.${hashOf(`${token} opened ${pinHash}`)}`;
 }
 

@@ -11,3 +11,16 @@ export const NEEDS_LINK = 'needs-link';
 
 /** The right that a link opens (the table is in domain/access/link-rights.ts). Such a route is for bearers of links alone. */
 export const NeedsLink = (right: LinkRight) => SetMetadata(NEEDS_LINK, right);
+
+export const OR_LINK = 'or-link';
+
+/** Where the address of a route names the night: as its `:id`, or not at all, and then the service asks `work.refuseOtherTable(nightId)`. */
+export type NightNamedBy = 'address' | 'service';
+
+export interface OrLinkOf {
+  right: LinkRight;
+  nightNamedBy: NightNamedBy;
+}
+
+/** Beside `@Needs`: who has no session with the right is let in by the link of that very night. */
+export const OrLink = (right: LinkRight, nightNamedBy: NightNamedBy = 'address') => SetMetadata(OR_LINK, { right, nightNamedBy } satisfies OrLinkOf);

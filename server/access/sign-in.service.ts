@@ -6,6 +6,7 @@ import { NOWHERE } from '../platform/database/scope.ts';
 import { UnitOfWork } from '../platform/database/unit-of-work.ts';
 import { COMMON_PASSWORDS } from './common-passwords.ts';
 import { NOBODYS_HASH, hashPassword, isPassword } from './password.ts';
+import { LinkService } from './link.service.ts';
 import { SessionService, hashOf } from './session.service.ts';
 import { SignInAttempts } from './sign-in-attempts.service.ts';
 import type { DepartmentOfMine, MeView, SignInDto } from './sign-in.dto.ts';
@@ -20,6 +21,7 @@ export class SignInService {
   constructor(
     @Inject(UnitOfWork) private readonly work: UnitOfWork,
     @Inject(SessionService) private readonly sessions: SessionService,
+    @Inject(LinkService) private readonly links: LinkService,
     @Inject(SignInAttempts) private readonly attempts: SignInAttempts,
   ) {}
 
@@ -78,6 +80,7 @@ export class SignInService {
     );
     if (!row || !(await isPassword(current, row.password_hash))) refuse('wrong-password', {}, { current: 'is not right' });
     const passwordHash = await newPasswordHash(next, 'next');
+    for (const { departmentId: one } of await this.membershipsOf(personId)) await this.work.runAs({ departmentId: one, personId }, () => this.links.revokeAllOf(personId));
     return this.work.runAs(NOWHERE, async () => {
       await this.work.sqlEverywhere('update person set password_hash = $1, version = version + 1 where id = $2', [passwordHash, personId]);
       await this.sessions.closeAllOf(personId);

@@ -1,7 +1,7 @@
 import { createParamDecorator } from '@nestjs/common';
 import type { ExecutionContext } from '@nestjs/common';
 import type { FastifyRequest } from 'fastify';
-import type { LinkKind } from '../domain/access/link-rights.ts';
+import type { LinkKind, LinkState } from '../domain/access/link-rights.ts';
 import type { Role } from '../domain/access/rights.ts';
 
 /** Who sent the request, as the session says. */
@@ -12,13 +12,20 @@ export interface Visitor {
   tokenHash: string;
 }
 
-/** Who came by a link: nobody we know by name, let in to one subject. */
+/** Who came by a link: let in to one subject. */
 export interface LinkVisitor {
   linkId: string;
   departmentId: string;
   kind: LinkKind;
   /** the sponsor, or the night */
   subjectId: string;
+  /** whose own way to the table it is; null for a link that was given out */
+  personId: string | null;
+  /** that person's name, or for whom the link was given out */
+  workerName: string;
+  maySignOff: boolean;
+  endsAt: string;
+  state: LinkState;
 }
 
 export type VisitedRequest = FastifyRequest & { visitor?: Visitor; linkVisitor?: LinkVisitor };

@@ -80,7 +80,7 @@ export class LogBatch {
 
   private async store(night: LockedNight, entries: readonly ToStore[]): Promise<void> {
     if (entries.length === 0) return;
-    const stored = await this.work.add('log_entry', entries.map((entry) => rowOf(entry, night.id, this.work.scope.personId)));
+    const stored = await this.work.add('log_entry', entries.map((entry) => rowOf(entry, night.id, this.work)));
     // The same id arrived for another night at this very moment; sent again it will be known.
     if (stored.length < entries.length) refuse('busy');
   }
@@ -97,8 +97,8 @@ export class LogBatch {
   }
 }
 
-function rowOf({ digest, detail, ...entry }: ToStore, nightId: string, personId: string | null) {
-  return { ...entry, nightId, detail: detail ?? null, contentDigest: digest, loggedByPersonId: personId };
+function rowOf({ digest, detail, ...entry }: ToStore, nightId: string, work: UnitOfWork) {
+  return { ...entry, nightId, detail: detail ?? null, contentDigest: digest, loggedByPersonId: work.scope.personId, loggedByLinkId: work.tableLinkId };
 }
 
 /** Goes through a batch in the device's order and says what becomes of each entry. */

@@ -27,9 +27,10 @@ const LOG = `select log_entry.id, log_entry.night_id as "nightId", log_entry.gam
     log_entry.commitment_id as "commitmentId", log_entry.window_key as "windowKey", log_entry.team_id as "teamId", log_entry.player_id as "playerId",
     log_entry.player_number as "playerNumber", log_entry.period, log_entry.clock, log_entry.detail, log_entry.happening_entry_id as "happeningEntryId",
     log_entry.takes_back_entry_id as "takesBackEntryId", log_entry.occurred_at as "occurredAt", log_entry.content_digest as "contentDigest",
-    log_entry.recorded_at as "recordedAt", person.name as "loggedByName", sponsor.name as "sponsorName", read_kind.name as "readKindName", school.nickname as "teamName"
+    log_entry.recorded_at as "recordedAt", coalesce(person.name, link.label) as "loggedByName", sponsor.name as "sponsorName", read_kind.name as "readKindName", school.nickname as "teamName"
   from log_entry
   left join person on person.id = log_entry.logged_by_person_id
+  left join link on link.department_id = $1 and link.id = log_entry.logged_by_link_id
   left join commitment on commitment.department_id = $1 and commitment.id = log_entry.commitment_id
   left join read_kind on read_kind.department_id = $1 and read_kind.id = commitment.read_kind_id
   left join contract on contract.department_id = $1 and contract.id = commitment.contract_id

@@ -1,6 +1,6 @@
 import { Body, Controller, Get, HttpCode, Inject, Param, Post } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
-import { Needs } from '../access/needs.ts';
+import { Needs, OrLink } from '../access/needs.ts';
 import { TheVisitor } from '../access/visitor.ts';
 import type { Visitor } from '../access/visitor.ts';
 import { MovesMoney } from '../platform/http/unit.interceptor.ts';
@@ -15,6 +15,7 @@ export class NightTableController {
 
   @Get('log')
   @Needs('log a night')
+  @OrLink('work the table')
   async log(@Param('id') id: string): Promise<NightLogView> {
     return this.nights.show(id);
   }
@@ -22,6 +23,7 @@ export class NightTableController {
   @Post('log')
   @HttpCode(200)
   @Needs('log a night')
+  @OrLink('work the table')
   async take(@Param('id') id: string, @Body() form: LogBatchDto): Promise<BatchView> {
     return this.nights.take(id, form);
   }

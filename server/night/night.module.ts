@@ -11,10 +11,13 @@ import { NightTableController } from './night.controller.ts';
 import { NightCounting } from './night-counting.service.ts';
 import { NightLog } from './night-log.service.ts';
 import { NightTableService } from './night.service.ts';
+import { TableController } from './table.controller.ts';
+import { TableLinkController } from './table-link.controller.ts';
+import { TableLinks } from './table-link.service.ts';
 
 @Module({
   imports: [PacketModule, PlanningModule, SponsorshipModule],
-  controllers: [NightTableController, DeskController],
-  providers: [NightLog, LogBatch, NightContexts, NightCounting, NightBooking, NightTableService, Bundles],
+  controllers: [NightTableController, DeskController, TableController, TableLinkController],
+  providers: [NightLog, LogBatch, NightContexts, NightCounting, NightBooking, NightTableService, Bundles, TableLinks],
 })
 export class NightModule {}

@@ -1,6 +1,7 @@
 import { v7 } from 'uuid';
 import { addDays } from '../../server/domain/day.ts';
 import type { Day } from '../../server/domain/day.ts';
+import { dayAt, instantOf } from '../../server/domain/instant.ts';
 import { friday } from './calendar.ts';
 import type { Department } from './department.ts';
 
@@ -72,6 +73,21 @@ export async function aSeason(department: Department, gameCount = 3): Promise<Se
       bankShot: await kind('Bank-shot mention', 'onOccurrence', ['timeOut'], { occurrence: 'bank shot', sponsorsPerGame: 1 }),
     },
   };
+}
+
+/** A night of the Kestrels so many days from today, for what goes by the clock: the links of its table. */
+export async function aNightInDays(department: Department, days: number): Promise<{ nightId: string; gameId: string; heldOn: Day }> {
+  const { director } = department;
+  const [{ zone }] = (await department.ask('select zone from department where id = $1', [department.id])) as [{ zone: string }];
+  const today = dayAt(instantOf(new Date().toISOString()), zone);
+  const heldOn = addDays(today, days);
+  const school = await director.make('/api/schools', { name: `Tamarack Ridge Middle School ${days}`, shortName: 'Tamarack Middle', nickname: 'Fledglings', isOurs: true, firstColour: '#1F5C3A', secondColour: '#B8632A' });
+  const venue = await director.make('/api/venues', { name: `Alder Gymnasium ${days}`, isOurs: true, floors: [{ name: 'the floor' }], exitsText: 'North doors.', evacuationText: 'Please walk to the nearest exit.' });
+  const season = await director.make('/api/seasons', { name: `Basketball ${days} days from ${today}`, sport: 'basketball', startsOn: addDays(today, -60), endsOn: addDays(today, 60) });
+  const teams = [];
+  for (const name of ['Gold', 'Green']) teams.push(await director.make('/api/teams', { seasonId: season.id, schoolId: school.id, name, level: 'varsity' }));
+  const game = await director.make('/api/games', { seasonId: season.id, level: 'varsity', homeTeamId: teams[0].id, visitorTeamIds: [teams[1].id], playedOn: heldOn, startsAtClock: '19:00', venueId: venue.id, floorId: venue.floors[0].id });
+  return { nightId: game.nightIds[0], gameId: game.id, heldOn };
 }
 
 /** What a contract is drawn up from; the rest is as the golden contract has it. */

@@ -36,11 +36,22 @@ export class Visitor {
   }
 
   /** Clicks Start on a link: whoever comes back carries its cookie and no session. */
-  static async byLink(token: string, baseUrl: string = sharedUrl): Promise<Visitor> {
-    const answer = await new Visitor('bearer of a link', null, baseUrl).post('/api/link-visits', { token });
+  static async byLink(token: string, baseUrl: string = sharedUrl, pin?: string): Promise<Visitor> {
+    const answer = await new Visitor('bearer of a link', null, baseUrl).post('/api/link-visits', { token, pin });
     worked(answer, '/api/link-visits');
-    const cookie = /-link=([^;]+)/.exec(answer.headers.get('set-cookie') ?? '');
-    return new Visitor('bearer of a link', null, baseUrl, cookie![1]!);
+    return new Visitor('bearer of a link', null, baseUrl, linkCookieIn(answer));
+  }
+
+  /** Clicks Start on the address of a night's table and types the PIN. */
+  static async atTable({ address, pin }: { address: string; pin: string }, baseUrl: string = sharedUrl): Promise<Visitor> {
+    return Visitor.byLink(address.split('/').at(-1)!, baseUrl, pin);
+  }
+
+  /** Opens the desk of a night: who comes back has both, the session and the own link of the table. */
+  async opensTable(nightId: string): Promise<Visitor> {
+    const answer = await this.post('/api/table/open', { nightId });
+    worked(answer, '/api/table/open');
+    return new Visitor(this.personId, this.token, this.baseUrl, linkCookieIn(answer) ?? this.linkCookie);
   }
 
   async get<Body = any>(path: string): Promise<Answer<Body>> {
@@ -95,6 +106,10 @@ export class Visitor {
     const isJson = /json/.test(response.headers.get('content-type') ?? '');
     return { status: response.status, body: (isJson && text !== '' ? JSON.parse(text) : text) as Body, headers: response.headers };
   }
+}
+
+function linkCookieIn(answer: Answer): string | null {
+  return /-link=([^;]+)/.exec(answer.headers.get('set-cookie') ?? '')?.[1] ?? null;
 }
 
 export function worked<Body>(answer: Answer<Body>, path: string): Body {

@@ -6,6 +6,8 @@ import type { EntityManager } from 'typeorm';
 export interface Scope {
   readonly departmentId: string;
   readonly personId: string | null;
+  /** the link of a night's table by which they came, where they have no session */
+  readonly table?: { readonly linkId: string; readonly nightId: string } | null;
 }
 
 /** What one request, or one command, carries along. Only the unit of work touches it. */
