@@ -152,14 +152,25 @@ export const ROUTES: Record<string, Right | 'open'> = {
   'PATCH /api/venues/{id}': 'change the season',
   'GET /api/venues/{id}': 'see the season',
   'POST /api/nights/{id}/amend': 'amend a night',
-  'GET /api/nights/{id}/log': 'see packets',
+  'GET /api/nights/{id}/log': 'log a night',
   'POST /api/nights/{id}/log': 'log a night',
   'POST /api/nights/{id}/sign-off': 'sign off a night',
+  'GET /api/nights/{id}/table-links': 'give out links',
+  'POST /api/nights/{id}/table-links': 'give out links',
+  'POST /api/nights/{id}/table-links/{linkId}/revoke': 'give out links',
+  'POST /api/table/open': 'log a night',
+};
+
+/** Which of them the link of that very night opens too. */
+export const OR_LINK_ROUTES: Record<string, LinkRight> = {
+  'GET /api/nights/{id}/log': 'work the table',
+  'POST /api/nights/{id}/log': 'work the table',
 };
 
 /** What the bearer of a link may ask, and which right of the link that is; nobody signed in may. */
 export const LINK_ROUTES: Record<string, LinkRight> = {
   'GET /api/sponsor-page': 'see own copy',
+  'GET /api/table': 'work the table',
   'POST /api/sponsor-page/versions/{versionId}/approve': 'answer own copy',
   'POST /api/sponsor-page/versions/{versionId}/ask-for-change': 'answer own copy',
 };

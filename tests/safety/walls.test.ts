@@ -1,14 +1,15 @@
 import { v7 } from 'uuid';
 import { beforeAll, expect, test } from 'vitest';
+import { LINK_RIGHTS } from '../../server/domain/access/link-rights.ts';
 import { mayUse } from '../../server/domain/access/rights.ts';
 import type { Right, Role } from '../../server/domain/access/rights.ts';
 import { aDepartment } from '../support/department.ts';
 import type { Department } from '../support/department.ts';
 import { operationsOf } from '../support/open-document.ts';
 import type { OpenDocument } from '../support/open-document.ts';
-import { aContract, aSeason, aSignedContract } from '../support/season.ts';
+import { aContract, aNightInDays, aSeason, aSignedContract } from '../support/season.ts';
 import { Visitor } from '../support/visitor.ts';
-import { LINK_ROUTES, ROUTES } from './routes.ts';
+import { LINK_ROUTES, OR_LINK_ROUTES, ROUTES } from './routes.ts';
 
 const document = (await new Visitor('anyone', null).look('/api/openapi.json')) as OpenDocument;
 const operations = operationsOf(document);
@@ -25,6 +26,8 @@ async function everyObject(department: Department): Promise<Objects> {
   const copy = await director.make('/api/copies', { sponsorId: season.sponsorId, readKindId: season.readKinds.gameBall, title: 'Game ball', fallbackText: 'Tonight’s game ball.', text: 'Tonight’s game ball comes from Juniper and Pike Hardware.' });
   const slogan = await director.make('/api/slogans', { sponsorId: season.sponsorId, text: 'Better tools, better days', knownFrom: 'The sign over the door' });
   const link = await director.make(`/api/sponsors/${season.sponsorId}/links`, { label: 'Hazel Juniper', expiresAt: '2099-01-01T00:00:00.000Z' });
+  const tonight = await aNightInDays(department, 0);
+  const tableLink = await director.make(`/api/nights/${tonight.nightId}/table-links`, { label: 'Odell, substitute', maySignOff: true });
   const line = await director.make('/api/rate-card-lines', { seasonId: season.seasonId, readKindId: season.readKinds.gameBall, priceCents: 7500 });
   const script = await director.make('/api/scripts', { moment: 'welcome', title: 'Welcome of the walls', text: 'Good evening.' });
   await director.make(`/api/nights/${season.games[0]!.nightId}/packet-issues`);
@@ -43,7 +46,7 @@ async function everyObject(department: Department): Promise<Objects> {
     'games/id': season.games[0]!.gameId, 'nights/id': season.games[0]!.nightId,
     'sponsor-categories/id': season.categoryId, 'sponsors/id': season.sponsorId, 'sellers/id': season.sellerId, 'payers/id': season.payerId,
     'read-kinds/id': season.readKinds.gameBall, 'rate-card-lines/id': line.id, 'contracts/id': signed.id, 'contracts/benefitId': signed.benefits[0].id,
-    'copies/id': copy.id, 'copies/versionId': copy.versions[0].id, 'slogans/id': slogan.id, 'sponsors/linkId': link.id, 'sponsor-page/versionId': copy.versions[0].id, linkToken: link.token, 'placements/id': placement.id, 'honours-lists/id': honours.id, 'scripts/id': script.id,
+    'copies/id': copy.id, 'copies/versionId': copy.versions[0].id, 'slogans/id': slogan.id, 'sponsors/linkId': link.id, 'sponsor-page/versionId': copy.versions[0].id, linkToken: link.token, 'nights/linkId': tableLink.id, tableAddress: tableLink.address, tablePin: tableLink.pin, tonightId: tonight.nightId, 'placements/id': placement.id, 'honours-lists/id': honours.id, 'scripts/id': script.id,
     'invoices/id': invoice.id, 'payments/id': payment.id, 'applications/id': payment.applications[0].id, draft: draft.id,
   };
 }
@@ -136,6 +139,7 @@ const BODIES: Record<string, Record<string, unknown>> = {
   'POST /api/contracts/{id}/goods': { receivedOn: on, what: 'Twelve game balls', amountCents: 100 },
   'POST /api/contracts/{id}/benefits/{benefitId}/deliveries': { deliveredOn: on, quantity: 1, proof: 'Hung at the Perch' },
   'POST /api/contracts/{id}/benefits/{benefitId}/earned': { throughOn: on },
+  'POST /api/nights/{id}/table-links': { label: 'Odell, substitute', maySignOff: false },
   'POST /api/sponsors/{id}/links': { label: 'Hazel Juniper', expiresAt: '2099-01-01T00:00:00.000Z' },
   'POST /api/copies/{id}/stop': { stoppedByName: 'Hazel Juniper', reason: 'The store moves' },
   'POST /api/sponsor-page/versions/{versionId}/approve': { name: 'Hazel Juniper' },
@@ -153,18 +157,53 @@ const BODIES: Record<string, Record<string, unknown>> = {
   'POST /api/payments/{id}/applications': { invoiceId: v7(), amountCents: 100 },
 };
 
+const atOwnTable = () => Visitor.atTable({ address: own['tableAddress']!, pin: own['tablePin']! });
+const opensBy = (kind: 'sponsor' | 'table', route: string) => (LINK_RIGHTS[LINK_ROUTES[route]!] as readonly string[]).includes(kind);
+
 test('a link opens its own page and no other route, and a session opens none of a link’s', async () => {
-  const bearer = await Visitor.byLink(own['linkToken']!);
   const wrong: string[] = [];
-  for (const { method, path } of operations) {
+  for (const [kind, bearer] of [['sponsor', await Visitor.byLink(own['linkToken']!)], ['table', await atOwnTable()]] as const) {
+    for (const { method, path } of operations) {
+      const route = `${method} ${path}`;
+      if (ROUTES[route] === 'open') continue;
+      const sent = method === 'GET' ? undefined : (BODIES[route] ?? {});
+      // The night in the address is another one than the table's: there its link is worth as much as none.
+      const byLink = await bearer.send(method, addressOf(path, route in LINK_ROUTES ? null : own), sent, { version: 1, key: v7() });
+      const code = route in LINK_ROUTES ? 'link-not-good' : 'not-signed-in';
+      const isOpen = route in LINK_ROUTES && opensBy(kind, route);
+      if (isOpen ? ![200, 404].includes(byLink.status) : byLink.status !== 401 || byLink.body.code !== code) wrong.push(`${kind}’s link: ${route} → ${byLink.status} ${byLink.body.code}`);
+      if (!(route in LINK_ROUTES)) continue;
+      const bySession = await home.director.send(method, addressOf(path, own), sent, { version: 1, key: v7() });
+      if (bySession.status !== 401 || bySession.body.code !== 'link-not-good') wrong.push(`director: ${route} → ${bySession.status}`);
+    }
+  }
+  expect(wrong).toEqual([]);
+});
+
+test('the link of a night’s table opens what is said of that very night, and nothing more of it', async () => {
+  const bearer = await atOwnTable();
+  const ofNights = operations.filter(({ path }) => path.startsWith('/api/nights/{id}'));
+  const wrong: string[] = [];
+  for (const { method, path } of ofNights) {
     const route = `${method} ${path}`;
-    if (ROUTES[route] === 'open') continue;
-    const sent = method === 'GET' ? undefined : (BODIES[route] ?? {});
-    const byLink = await bearer.send(method, addressOf(path, route in LINK_ROUTES ? null : own), sent, { version: 1, key: v7() });
-    if (route in LINK_ROUTES ? ![200, 404].includes(byLink.status) : byLink.status !== 401 || byLink.body.code !== 'not-signed-in') wrong.push(`link: ${route} → ${byLink.status} ${byLink.body.code}`);
-    if (!(route in LINK_ROUTES)) continue;
-    const bySession = await home.director.send(method, addressOf(path, own), sent, { version: 1, key: v7() });
-    if (bySession.status !== 401 || bySession.body.code !== 'link-not-good') wrong.push(`director: ${route} → ${bySession.status}`);
+    const answer = await bearer.send(method, addressOf(path, { ...own, 'nights/id': own['tonightId']! }), method === 'GET' ? undefined : (BODIES[route] ?? {}), { version: 1, key: v7() });
+    const isIn = answer.status !== 401 && answer.status < 500;
+    if (isIn !== route in OR_LINK_ROUTES) wrong.push(`${route} → ${answer.status} ${answer.body.code}`);
+  }
+  expect(wrong).toEqual([]);
+});
+
+test('what a table’s link opens of its own night, it opens of no other: another’s, one that never was, another department’s', async () => {
+  const bearer = await atOwnTable();
+  const wrong: string[] = [];
+  for (const route of Object.keys(OR_LINK_ROUTES)) {
+    const [method, path] = route.split(' ') as [string, string];
+    const answers = [];
+    for (const nightId of [own['nights/id']!, foreign['nights/id']!, foreign['tonightId']!, v7()]) {
+      const { status, body } = await bearer.send(method, addressOf(path, { ...own, 'nights/id': nightId }), method === 'GET' ? undefined : (BODIES[route] ?? {}), { version: 1, key: v7() });
+      answers.push(JSON.stringify([status, { ...body, instance: '' }]));
+    }
+    if (new Set(answers).size > 1 || JSON.parse(answers[0]!)[0] < 400) wrong.push(`${route}: ${answers.join(' | ')}`);
   }
   expect(wrong).toEqual([]);
 });
