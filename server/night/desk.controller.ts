@@ -1,7 +1,7 @@
 import { Controller, Get, Inject, Param, Req, Res } from '@nestjs/common';
 import { ApiProduces, ApiTags } from '@nestjs/swagger';
 import type { FastifyReply, FastifyRequest } from 'fastify';
-import { Needs } from '../access/needs.ts';
+import { Needs, OrLink } from '../access/needs.ts';
 import { OutsideUnit } from '../platform/http/unit.interceptor.ts';
 import { Bundles } from './bundle.service.ts';
 
@@ -14,6 +14,7 @@ export class DeskController {
   @Get('bundle')
   @OutsideUnit()
   @Needs('log a night')
+  @OrLink('work the table')
   @ApiProduces('application/json')
   async bundle(@Param('id') id: string, @Req() request: FastifyRequest, @Res({ passthrough: true }) reply: FastifyReply): Promise<Buffer> {
     const takesGzip = /\bgzip\b(?!\s*;\s*q=0(?:\.0*)?\s*(?:,|$))/.test(request.headers['accept-encoding'] ?? '');

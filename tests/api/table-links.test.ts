@@ -28,6 +28,7 @@ test('a substitute without an account opens the table with a link and its PIN, a
   expect(link.address).toMatch(/\/night\/#link\/[\w-]{43}$/);
   const substitute = await Visitor.atTable(link);
   expect(await substitute.look('/api/table')).toEqual({ nightId, workerName: 'Odell, substitute', maySignOff: true, endsAt: link.expiresAt, kind: 'givenOut' });
+  expect((await substitute.look(`/api/nights/${nightId}/bundle`)).nightId).toBe(nightId);
   expect((await substitute.make(log, aNote())).results).toMatchObject([{ status: 'stored', number: 1 }]);
   expect((await substitute.look(log)).entries).toMatchObject([{ loggedByName: 'Odell, substitute' }]);
   expect((await director.look(log)).entries).toMatchObject([{ loggedByName: 'Odell, substitute' }]);
