@@ -1,6 +1,4 @@
 import 'reflect-metadata';
-import { existsSync } from 'node:fs';
-import { join, resolve } from 'node:path';
 import { ValidationPipe } from '@nestjs/common';
 import { NestFactory } from '@nestjs/core';
 import { FastifyAdapter } from '@nestjs/platform-fastify';
@@ -8,13 +6,13 @@ import type { NestFastifyApplication } from '@nestjs/platform-fastify';
 import { DocumentBuilder, SwaggerModule } from '@nestjs/swagger';
 import type { FastifyInstance } from 'fastify';
 import cookie from '@fastify/cookie';
-import serveStatic from '@fastify/static';
 import { AppModule } from './app.module.ts';
 import type { Config } from './platform/config/config.ts';
 import { errands } from './platform/database/scope.ts';
-import { problemOf, malformedBy } from './platform/http/problem.ts';
+import { malformedBy } from './platform/http/problem.ts';
 import { NestLog } from './platform/log/log.ts';
 import type { Log } from './platform/log/log.ts';
+import { servePages } from './pages.ts';
 
 const BODY_LIMIT_BYTES = 4 * 1024 * 1024;
 
@@ -81,28 +79,5 @@ function document(app: NestFastifyApplication): void {
   app.getHttpAdapter().get('/api/openapi.json', (_request: unknown, reply: { send(body: unknown): void }) => {
     drawn ??= SwaggerModule.createDocument(app, described);
     reply.send(drawn);
-  });
-}
-
-/** The office's pages: files as they are, and the one page for every address of its own. */
-async function servePages(fastify: FastifyInstance, config: Config): Promise<void> {
-  const folder = config.staticFolder ? resolve(config.staticFolder) : null;
-  const hasPages = folder !== null && existsSync(join(folder, 'index.html'));
-  if (hasPages) {
-    await fastify.register(serveStatic as never, {
-      root: folder,
-      wildcard: false,
-      setHeaders: (reply: { header(name: string, value: string): void }, path: string) => {
-        reply.header('cache-control', /\/assets\//.test(path) ? 'public, max-age=31536000, immutable' : 'no-cache');
-      },
-    } as never);
-  }
-  fastify.get('/*', (request, reply) => {
-    const isPage = hasPages && !/^\/(api|health|refusals|assets)(\/|$)/.test(request.url);
-    if (isPage) return (reply as unknown as { sendFile(name: string): unknown }).sendFile('index.html');
-    return reply
-      .status(404)
-      .header('content-type', 'application/problem+json; charset=utf-8')
-      .send(JSON.stringify(problemOf({ statusCode: 404 })));
   });
 }

@@ -3,12 +3,14 @@ import { createHash } from 'node:crypto'
 import { existsSync, mkdirSync, readFileSync, readdirSync, renameSync, rmSync, statSync, writeFileSync } from 'node:fs'
 import { join, relative, resolve } from 'node:path'
 import { fileURLToPath, pathToFileURL } from 'node:url'
+import { compressPages, scriptBytes } from './compress.mjs'
 import { command, step, wait } from './terminal.mjs'
 
 export const checkout = resolve(fileURLToPath(new URL('../..', import.meta.url)))
 const out = join(checkout, '.build')
 
-/** @typedef {{ name: string, says: string, config: string, sources: string[], needs: string }} Target */
+/** `leavesOut`: folders below the sources that are a target of their own. `pages`: handed out to browsers as they are.
+ * @typedef {{ name: string, says: string, config: string, sources: string[], needs: string, leavesOut?: string, pages?: true, weighsScript?: true }} Target */
 
 /** The order is the order of building. A target whose `needs` is missing is left out.
  * @type {Target[]} */
@@ -20,6 +22,17 @@ export const targets = [
     config: 'admin-ui/vite.config.ts',
     sources: ['admin-ui', 'server', 'tsconfig.json'],
     needs: 'admin-ui/index.html',
+    leavesOut: 'admin-ui/night/',
+    pages: true,
+  },
+  {
+    name: 'night',
+    says: 'page of the table',
+    config: 'admin-ui/night/vite.config.ts',
+    sources: ['admin-ui/night', 'server/domain', 'tsconfig.json'],
+    needs: 'admin-ui/night/index.html',
+    pages: true,
+    weighsScript: true,
   },
 ]
 
@@ -37,7 +50,8 @@ function filesOf(path) {
 /** A fingerprint of everything the result depends on. @param {Target} target */
 function keyOf(target) {
   const digest = createHash('sha256')
-  for (const file of ['package-lock.json', ...target.sources.flatMap(filesOf)]) {
+  const sources = target.sources.flatMap(filesOf).filter((file) => !target.leavesOut || !file.startsWith(target.leavesOut))
+  for (const file of ['package-lock.json', 'server/commands/build.mjs', 'server/commands/compress.mjs', ...sources]) {
     digest.update(file).update('\0').update(readFileSync(join(checkout, file))).update('\0')
   }
   return digest.digest('hex')
@@ -49,18 +63,32 @@ function isBuilt(target) {
   return existsSync(join(out, target.name)) && existsSync(keyFile) && readFileSync(keyFile, 'utf8') === keyOf(target)
 }
 
-/** @param {Target} target */
-async function buildOne(target) {
-  const { build } = await import('vite')
+/** A build that a test run starts makes the same pages as any other. @param {Target} target @param {string} folder */
+async function runVite(target, folder) {
+  const { NODE_ENV } = process.env
+  process.env.NODE_ENV = 'production'
+  try {
+    const { build } = await import('vite')
+    await build({
+      configFile: join(checkout, target.config),
+      // Loaded in memory: node_modules may belong to somebody else.
+      configLoader: 'runner',
+      logLevel: 'warn',
+      build: { outDir: folder, emptyOutDir: true, reportCompressedSize: false },
+    })
+  } finally {
+    if (NODE_ENV === undefined) delete process.env.NODE_ENV
+    else process.env.NODE_ENV = NODE_ENV
+  }
+}
+
+/** @param {Target} target @param {(note: string) => void} note */
+async function buildOne(target, note) {
   const key = keyOf(target)
   const aside = join(out, `${target.name}.${process.pid}`)
-  await build({
-    configFile: join(checkout, target.config),
-    // Loaded in memory: node_modules may belong to somebody else.
-    configLoader: 'runner',
-    logLevel: 'warn',
-    build: { outDir: aside, emptyOutDir: true, reportCompressedSize: false },
-  })
+  await runVite(target, aside)
+  if (target.pages) await compressPages(aside)
+  if (target.weighsScript) note(`${(scriptBytes(aside) / 1000).toFixed(1)} kB of script, gzip`)
   // A running server keeps its open files; the next one sees the new folder as a whole.
   const former = join(out, `${target.name}.former.${process.pid}`)
   if (existsSync(join(out, target.name))) renameSync(join(out, target.name), former)
@@ -116,7 +144,7 @@ export async function build(only) {
   await alone(async () => {
     for (const target of wanted) {
       if (isBuilt(target)) await step(`Nothing to build for the ${target.says}`, () => {})
-      else await step(`Building the ${target.says}`, () => buildOne(target))
+      else await step(`Building the ${target.says}`, (note) => buildOne(target, note))
     }
   })
 }

@@ -1,0 +1,72 @@
+import { join, resolve } from 'node:path'
+import { fileURLToPath } from 'node:url'
+import react from '@vitejs/plugin-react'
+import type { Plugin } from 'vite'
+import { defineConfig } from 'vite'
+import { VitePWA } from 'vite-plugin-pwa'
+
+const checkout = resolve(fileURLToPath(new URL('../..', import.meta.url)))
+const server = `http://localhost:${process.env['PORT'] ?? 3000}`
+
+/** The sheet of styles stands at the end, so that what the page says before it runs is painted without waiting for it. */
+function stylesLast(): Plugin {
+  return {
+    name: 'styles-last',
+    enforce: 'post',
+    transformIndexHtml: {
+      order: 'post',
+      handler(html) {
+        const links = html.match(/\s*<link rel="stylesheet"[^>]*>/g) ?? []
+        return links.reduce((page, link) => page.replace(link, ''), html).replace('</body>', () => `${links.join('').trim()}\n  </body>`)
+      },
+    },
+  }
+}
+
+export default defineConfig({
+  root: join(checkout, 'admin-ui/night'),
+  base: '/night/',
+  plugins: [
+    react(),
+    stylesLast(),
+    VitePWA({
+      // Nothing may load itself anew in mid-game: a new page is offered.
+      registerType: 'prompt',
+      injectRegister: null,
+      scope: '/night/',
+      workbox: {
+        globPatterns: ['**/*.{js,css,html,svg,webmanifest}'],
+        navigateFallback: '/night/index.html',
+        navigateFallbackAllowlist: [/^\/night\//],
+        inlineWorkboxRuntime: true,
+        cleanupOutdatedCaches: true,
+        sourcemap: false,
+      },
+      manifest: {
+        id: '/night/',
+        name: 'Rafterline table',
+        short_name: 'Table',
+        description: 'The page at the scorer’s table: what to read, and the log of what was read',
+        start_url: '/night/',
+        scope: '/night/',
+        display: 'standalone',
+        background_color: '#0e1626',
+        theme_color: '#14213a',
+        icons: [
+          { src: 'table.svg', sizes: 'any', type: 'image/svg+xml', purpose: 'any' },
+          { src: 'table-round.svg', sizes: 'any', type: 'image/svg+xml', purpose: 'maskable' },
+        ],
+      },
+    }),
+  ],
+  build: {
+    outDir: join(checkout, '.build/night'),
+    emptyOutDir: true,
+    target: 'es2022',
+    modulePreload: { polyfill: false },
+  },
+  server: {
+    port: 5174,
+    proxy: { '/api': server, '/health': server, '/refusals': server },
+  },
+})
