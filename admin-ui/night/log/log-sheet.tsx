@@ -1,0 +1,42 @@
+import { useState } from 'react';
+import type { DeskLine } from '../../../server/domain/night/desk/desk-entry.ts';
+import { sentenceOfLine } from '../../../server/domain/night/desk/line-sentence.ts';
+import { takenBackIds } from '../../../server/domain/night/take-back.ts';
+import { useDesk } from '../desk.ts';
+import './log-sheet.css';
+
+const PLACES = { onDevice: 'on this device', onServer: 'on the server', needsAttention: 'needs attention' } as const;
+const AT_FIRST = 60;
+
+/** The log, the last line first. Nothing is edited: a line is taken back with one tap, and that is a line too. */
+export function LogSheet() {
+  const { lines, bundle } = useDesk();
+  const [shown, setShown] = useState(AT_FIRST);
+  const gone = takenBackIds(lines);
+  if (lines.length === 0) return <p>Nothing is logged yet.</p>;
+  return (
+    <>
+      <ol className="desk-log" reversed>
+        {lines.toReversed().slice(0, shown).map((line) => (
+          <LogLine key={`${line.id} ${line.isOwn}`} line={line} sentence={sentenceOfLine(line, bundle, lines)} isGone={gone.has(line.id)} />
+        ))}
+      </ol>
+      {lines.length > shown && <button type="button" className="desk-button" onClick={() => setShown(shown + 200)}>Show earlier lines</button>}
+    </>
+  );
+}
+
+function LogLine({ line, sentence, isGone }: { line: DeskLine; sentence: string; isGone: boolean }) {
+  const { takeBack, isSignedOff } = useDesk();
+  const canGoBack = line.kind !== 'takenBack' && !isGone && !isSignedOff && line.place !== 'needsAttention';
+  return (
+    <li className="desk-log-line" data-gone={isGone}>
+      <div className="desk-log-words">
+        <span className="desk-log-sentence">{isGone ? <s>{sentence}</s> : sentence}</span>
+        <span className="desk-soft">{[line.number === null ? null : `No. ${line.number}`, PLACES[line.place], line.isOwn ? null : 'from another device', isGone ? 'taken back' : null].filter(Boolean).join(', ')}</span>
+        {line.sentence && <span className="desk-log-care">{line.sentence}</span>}
+      </div>
+      {canGoBack && <button type="button" className="desk-button" aria-label={`Take back: ${sentence}`} onClick={() => void takeBack(line.id).catch(() => {})}>Take back</button>}
+    </li>
+  );
+}

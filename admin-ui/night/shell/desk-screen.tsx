@@ -1,0 +1,54 @@
+import { useEffect, useMemo, useState, useSyncExternalStore } from 'react';
+import { DeskContext } from '../desk.ts';
+import type { Desk } from '../desk.ts';
+import { ComingRegion } from '../coming/coming-region.tsx';
+import { GameRegion } from '../game/game-region.tsx';
+import { NowRegion } from '../now/now-region.tsx';
+import type { Keeper } from '../store/keeper.ts';
+import type { Sync } from '../sync/sync.ts';
+import { DeskBar } from './desk-bar.tsx';
+import { DeskSheets } from './desk-sheets.tsx';
+import type { SheetName } from './desk-sheets.tsx';
+import { TabBar } from './tab-bar.tsx';
+import type { RegionName } from './tab-bar.tsx';
+
+/** Three regions beside each other on a laptop, one at a time on a phone. */
+export function DeskScreen({ keeper, sync }: { keeper: Keeper; sync: Sync }) {
+  const snapshot = useSyncExternalStore(keeper.watch, keeper.look);
+  const { night, lines } = snapshot;
+  const [region, setRegion] = useState<RegionName>('now');
+  const [sheet, setSheet] = useState<SheetName | null>(null);
+  const desk = useMemo<Desk>(
+    () => ({
+      bundle: night.bundle, lines, way: night.way, workerName: night.workerName, maySignOff: night.maySignOff, isSignedOff: night.isSignedOff,
+      write: async (said) => {
+        const entry = await keeper.write(said);
+        sync.nudge();
+        return entry;
+      },
+      takeBack: async (entryId) => {
+        await keeper.takeBack(entryId);
+        sync.nudge();
+      },
+    }),
+    [keeper, sync, night, lines],
+  );
+  useEffect(() => {
+    document.title = `${night.bundle.title} – Rafterline table`;
+  }, [night.bundle.title]);
+  const shown = night.way === 'reads' && region === 'game' ? 'now' : region;
+  return (
+    <DeskContext value={desk}>
+      <div className="desk" data-way={night.way} data-region={shown}>
+        <DeskBar keeper={keeper} sync={sync} snapshot={snapshot} onOpen={setSheet} />
+        <main className="desk-regions">
+          <section className="desk-region desk-region-now" aria-label="Now"><NowRegion /></section>
+          <section className="desk-region desk-region-coming" aria-label="What is coming"><ComingRegion /></section>
+          {night.way !== 'reads' && <section className="desk-region desk-region-game" aria-label="The game"><GameRegion /></section>}
+        </main>
+        <TabBar region={shown} onRegion={setRegion} onOpen={setSheet} hasGame={night.way !== 'reads'} />
+        {sheet && <DeskSheets sheet={sheet} onClose={() => setSheet(null)} onOpen={setSheet} keeper={keeper} sync={sync} snapshot={snapshot} />}
+      </div>
+    </DeskContext>
+  );
+}

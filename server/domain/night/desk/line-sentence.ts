@@ -1,0 +1,105 @@
+import type { NightBundle } from './bundle.ts';
+import type { DeskLine } from './desk-entry.ts';
+import { takenBackIds } from '../take-back.ts';
+
+const OUTCOMES = { given: 'read', cutShort: 'cut short', notRead: 'not read' } as const;
+
+const REASONS: Readonly<Record<string, string>> = {
+  noTime: 'no time', playResumed: 'play resumed', injury: 'an injury', emergency: 'an emergency', equipment: 'the equipment', copyMissing: 'no words to read',
+  heldByDirector: 'held by the director', gameEnded: 'the game ended', forgotten: 'forgotten', other: 'another reason',
+};
+
+/** The lines that stand: neither taken back nor themselves a taking back, in the order given. */
+export function standingLines(lines: readonly DeskLine[]): DeskLine[] {
+  const gone = takenBackIds(lines);
+  return lines.filter((line) => line.kind !== 'takenBack' && !gone.has(line.id));
+}
+
+const spaced = (name: string): string => name.replace(/([a-z])([A-Z])/g, '$1 $2').toLowerCase();
+const capital = (text: string): string => text.replace(/^./, (first) => first.toUpperCase());
+const said = (line: DeskLine, field: string): string => (typeof line.detail?.[field] === 'string' ? line.detail[field] : '');
+
+/**
+ * One line of the desk's log as a sentence, with the names of the bundle. A player whose family opted out has no name in the
+ * bundle and appears by number; the sentence never says more than the announcer may.
+ *
+ * @param lines the whole log, for what a taking back took back
+ */
+export function sentenceOfLine(line: DeskLine, bundle: NightBundle, lines: readonly DeskLine[]): string {
+  const about = who(line, bundle);
+  const by = about ? ` by ${about}` : '';
+  const of = about ? `, ${about}` : '';
+  const at = when(line);
+  switch (line.kind) {
+    case 'read':
+      return read(line, bundle);
+    case 'mention':
+      return `Mention, ${read(line, bundle)}`;
+    case 'happening':
+      return `${capital(spaced(said(line, 'happening') || 'happening'))}${by}${at}.`;
+    case 'foul':
+      return `Foul on ${about || 'a player'}${at}.`;
+    case 'basket':
+      return `${said(line, 'what') ? capital(spaced(said(line, 'what'))) : 'Basket'}${by}${at}.`;
+    case 'substitution':
+      return `Substitution${of}${at}.`;
+    case 'timeOut':
+      return `Time-out${of}${at}.`;
+    case 'periodEnd':
+      return `End of the ${line.period ?? 'period'}.`;
+    case 'score':
+      return `${capital(spaced(said(line, 'what') || 'points'))}${of}${at}.`;
+    case 'serve':
+      return `Serving${of}${at}.`;
+    case 'batter':
+      return `At bat${of}${at}.`;
+    case 'bout':
+      return `Bout at ${said(line, 'weightClass') || 'a weight'}${about ? `, won by ${about}` : ''}${said(line, 'how') ? `: ${spaced(said(line, 'how'))}` : ''}.`;
+    case 'book':
+      return line.detail?.['agrees'] === true ? `The sheet agrees with the book${at}.` : `The sheet differs from the book${at}: ${said(line, 'words') || 'not said how'}.`;
+    case 'hold':
+      return `Hold ${said(line, 'state') || 'begun'}${said(line, 'situation') ? `: ${spaced(said(line, 'situation'))}` : ''}.`;
+    case 'timeMoved':
+      return said(line, 'clock') ? `The start moves to ${said(line, 'clock')}.` : `Halftime is ${Math.round(Number(line.detail?.['seconds'] ?? 0) / 60)} minutes tonight.`;
+    case 'worn':
+      return `Number ${line.playerNumber ?? '?'}${said(line, 'wornInstead') ? ` is worn instead of ${said(line, 'wornInstead')}` : ' is on the list'} tonight.`;
+    case 'request':
+      return `Asked at the table: ${spaced(said(line, 'requestKind') || 'a request')}.`;
+    case 'requestAnswered':
+      return `Request ${said(line, 'answer') || 'answered'}.`;
+    case 'note':
+      return `Note: ${line.reason ?? said(line, 'words')}`.trim();
+    case 'takenBack':
+      return takenBack(line, bundle, lines);
+  }
+}
+
+function takenBack(line: DeskLine, bundle: NightBundle, lines: readonly DeskLine[]): string {
+  const taken = lines.find((other) => other.id === line.takesBackEntryId && other.kind !== 'takenBack');
+  return taken ? `Taken back: ${sentenceOfLine(taken, bundle, lines)}` : 'An entry is taken back.';
+}
+
+function read(line: DeskLine, bundle: NightBundle): string {
+  const cue = bundle.cues.find((one) => one.cueKey === line.cueKey);
+  const owed = bundle.mentions.find((one) => one.commitmentId === line.commitmentId);
+  const what = cue ? `${cue.code} ${cue.sponsorName ?? cue.title}` : (owed?.sponsorName ?? 'Announcement');
+  const reason = line.reason === null ? '' : `: ${REASONS[line.reason] ?? line.reason}`;
+  const paper = line.detail?.['fromPaper'] === true ? ', from paper' : '';
+  return `${what}, ${line.outcome === null ? 'logged' : OUTCOMES[line.outcome]}${reason}${paper}.`;
+}
+
+/** "12 Marlowe of the Kestrels"; without a name where the family chose so or the list has none. */
+function who(line: DeskLine, bundle: NightBundle): string {
+  const teams = bundle.games.flatMap((game) => [game.visitors, game.home]);
+  const team = teams.find((one) => one.teamId === line.teamId);
+  const player = team?.rows.find((one) => one.number === line.playerNumber);
+  const number = line.playerNumber === null ? '' : `number ${line.playerNumber}`;
+  const name = player?.name ? `${number}, ${player.name}` : number;
+  const teamName = team ? `the ${team.nickname || team.schoolName}` : '';
+  return name && teamName ? `${name}, of ${teamName}` : name || teamName;
+}
+
+function when({ period, clock }: DeskLine): string {
+  const parts = [period, clock].filter((part) => part !== null && part !== '');
+  return parts.length > 0 ? ` (${parts.join(', ')})` : '';
+}
