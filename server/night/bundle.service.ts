@@ -21,8 +21,15 @@ export class Bundles {
 
   /** @throws Refused `not-found` */
   async of(nightId: string): Promise<NightBundle> {
-    const [{ packet, night, digest }, { zone }] = await this.work.run(async () => [await this.packets.one(nightId), await this.departments.here()] as const);
-    return makeBundle(packet, night, { zone, madeAt: new Date().toISOString() as Instant, contentDigest: digest, takesPublicRequests: false });
+    const [{ packet, night, digest }, { zone }, takesPublicRequests] = await this.work.run(
+      async () => [await this.packets.one(nightId), await this.departments.here(), await this.takesRequests(nightId)] as const,
+    );
+    return makeBundle(packet, night, { zone, madeAt: new Date().toISOString() as Instant, contentDigest: digest, takesPublicRequests });
+  }
+
+  private async takesRequests(nightId: string): Promise<boolean> {
+    const [night] = await this.work.sql<{ takes: boolean }>('select takes_requests as takes from night where department_id = $1 and id = $2', [nightId]);
+    return night?.takes ?? false;
   }
 
   /** The same as text, gzip where the asker takes it: a gym's telephone line is thin. */

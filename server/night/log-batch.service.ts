@@ -10,6 +10,7 @@ import type { EntryResult, LogBatchDto } from './log.dto.ts';
 import { NightContexts } from './night-context.service.ts';
 import type { NightContext, PlacedEntry } from './night-context.service.ts';
 import type { LockedNight } from './night-log.service.ts';
+import { RequestAnswers } from './requests/request-answers.service.ts';
 
 interface KnownRow {
   id: string;
@@ -54,6 +55,7 @@ export class LogBatch {
   constructor(
     @Inject(UnitOfWork) private readonly work: UnitOfWork,
     @Inject(NightContexts) private readonly contexts: NightContexts,
+    @Inject(RequestAnswers) private readonly requests: RequestAnswers,
   ) {}
 
   /** @param isAmendment entries are taken although the night is signed off */
@@ -83,6 +85,7 @@ export class LogBatch {
     const stored = await this.work.add('log_entry', entries.map((entry) => rowOf(entry, night.id, this.work)));
     // The same id arrived for another night at this very moment; sent again it will be known.
     if (stored.length < entries.length) refuse('busy');
+    await this.requests.take(night.id, entries);
   }
 
   private async keepAside(night: LockedNight, contents: readonly EntryContent[]): Promise<void> {

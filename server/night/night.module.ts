@@ -1,6 +1,7 @@
 import { Module } from '@nestjs/common';
 import { PacketModule } from '../packet/packet.module.ts';
 import { PlanningModule } from '../planning/planning.module.ts';
+import { SeasonModule } from '../season/season.module.ts';
 import { SponsorshipModule } from '../sponsorship/sponsorship.module.ts';
 import { Bundles } from './bundle.service.ts';
 import { DeskController } from './desk.controller.ts';
@@ -11,13 +12,20 @@ import { NightTableController } from './night.controller.ts';
 import { NightCounting } from './night-counting.service.ts';
 import { NightLog } from './night-log.service.ts';
 import { NightTableService } from './night.service.ts';
+import { AskController } from './requests/ask.controller.ts';
+import { Asking } from './requests/ask.service.ts';
+import { RequestAnswers } from './requests/request-answers.service.ts';
+import { RequestController } from './requests/request.controller.ts';
+import { RequestFormController } from './requests/request-form.controller.ts';
+import { RequestForms } from './requests/request-form.service.ts';
+import { NightRequests } from './requests/request.service.ts';
 import { TableController } from './table.controller.ts';
 import { TableLinkController } from './table-link.controller.ts';
 import { TableLinks } from './table-link.service.ts';
 
 @Module({
-  imports: [PacketModule, PlanningModule, SponsorshipModule],
-  controllers: [NightTableController, DeskController, TableController, TableLinkController],
-  providers: [NightLog, LogBatch, NightContexts, NightCounting, NightBooking, NightTableService, Bundles, TableLinks],
+  imports: [PacketModule, PlanningModule, SeasonModule, SponsorshipModule],
+  controllers: [NightTableController, DeskController, TableController, TableLinkController, RequestController, RequestFormController, AskController],
+  providers: [NightLog, LogBatch, NightContexts, NightCounting, NightBooking, NightTableService, Bundles, TableLinks, NightRequests, RequestAnswers, RequestForms, Asking],
 })
 export class NightModule {}

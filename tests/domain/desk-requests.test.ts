@@ -8,6 +8,9 @@ import { requestCue, requestLine, spelledPlate } from '../../server/domain/night
 import { PUBLIC_REQUEST_KINDS, REQUEST_KINDS, REQUEST_STATES } from '../../server/domain/night/desk/request.ts';
 import type { KeptRequest, RequestAnswer, RequestAnswerKind } from '../../server/domain/night/desk/request.ts';
 import { approvedRequests } from '../../server/domain/night/desk/requests-of-night.ts';
+import type { Day } from '../../server/domain/day.ts';
+import { requestsEndAt } from '../../server/domain/night/request-hours.ts';
+import { waitSeconds } from '../../server/domain/night/request-limits.ts';
 import { LIBRARY_TO_START_WITH } from '../../server/domain/packet/default-scripts.ts';
 import { segmentsOf } from '../../server/domain/packet/segment.ts';
 import { voiceAt } from '../../server/domain/packet/voice.ts';
@@ -196,5 +199,24 @@ describe('the requests of a night', () => {
     const night = approvedRequests(aLog(asked, approved), [{ ...kept, id: 'other' }], true);
     expect([night.waiting, night.approved]).toEqual([[], []]);
     expect(night.ended.map(({ state }) => state)).toEqual(['expired', 'expired']);
+  });
+});
+
+describe('how many requests are taken', () => {
+  const asked = (...secondsAgo: number[]) => secondsAgo.map((one) => ({ secondsAgo: one, isSameAddress: true }));
+  const many = (count: number, isSameAddress: boolean) => Array.from({ length: count }, (_, place) => ({ secondsAgo: 100 + place, isSameAddress }));
+
+  test.each([
+    ['nothing came yet', [], 0],
+    ['seven from one address', many(7, true), 0],
+    ['eight from one address: until the first of them is ten minutes old', many(8, true), 493],
+    ['eight, the first of them ten minutes ago', asked(1, 2, 3, 4, 5, 6, 7, 600), 0],
+    ['twenty-nine from others', many(29, false), 0],
+    ['thirty from others', many(30, false), 471],
+    ['eight from one and twenty-two from others: the longer wait', [...many(8, true), ...many(22, false)], 493],
+  ])('%s', (_, lately, seconds) => expect(waitSeconds(lately)).toBe(seconds));
+
+  test('the form closes three hours after midnight on the wall of the venue', () => {
+    expect(requestsEndAt('2026-12-04' as Day, 'America/Denver')).toBe('2026-12-05T09:59:00.000Z');
   });
 });

@@ -29,6 +29,7 @@ async function theDepartmentNextDoor(): Promise<{ department: Department; season
   await rename(`/api/sellers/${season.sellerId}`, { name: `${CANARY} Seller`, remitTo: CANARY });
   await rename(`/api/players/${season.playerIds[0]}`, { name: `${CANARY} Wren` });
   await aSignedContract(department, season, { title: `${CANARY} contract` });
+  await director.make(`/api/nights/${season.games[0]!.nightId}/requests`, { kind: 'other', fields: { text: CANARY } });
   return { department, season, names: [department.director.personId, department.id] };
 }
 

@@ -155,6 +155,17 @@ export const ROUTES: Record<string, Right | 'open'> = {
   'GET /api/nights/{id}/log': 'log a night',
   'POST /api/nights/{id}/log': 'log a night',
   'POST /api/nights/{id}/sign-off': 'sign off a night',
+  'GET /api/nights/{id}/requests': 'log a night',
+  'POST /api/nights/{id}/requests': 'log a night',
+  'POST /api/requests/{id}/approve': 'log a night',
+  'POST /api/requests/{id}/decline': 'log a night',
+  'POST /api/requests/{id}/mark-read': 'log a night',
+  'GET /api/nights/{id}/request-form': 'give out links',
+  'POST /api/nights/{id}/request-form/open': 'give out links',
+  'POST /api/nights/{id}/request-form/close': 'give out links',
+  'POST /api/nights/{id}/request-form/new-code': 'give out links',
+  'GET /api/ask/{token}': 'open',
+  'POST /api/ask/{token}': 'open',
   'GET /api/nights/{id}/table-links': 'give out links',
   'POST /api/nights/{id}/table-links': 'give out links',
   'POST /api/nights/{id}/table-links/{linkId}/revoke': 'give out links',
@@ -166,6 +177,7 @@ export const OR_LINK_ROUTES: Record<string, LinkRight> = {
   'GET /api/nights/{id}/bundle': 'work the table',
   'GET /api/nights/{id}/log': 'work the table',
   'POST /api/nights/{id}/log': 'work the table',
+  'GET /api/nights/{id}/requests': 'work the table',
 };
 
 /** What the bearer of a link may ask, and which right of the link that is; nobody signed in may. */

@@ -39,9 +39,10 @@ async function everyObject(department: Department): Promise<Objects> {
     sellerId: season.sellerId, payerId: season.payerId, receivedOn: '2026-12-01', method: 'check', reference: '1041', amountCents: 1000,
     applications: [{ invoiceId: invoice.id, amountCents: 1000 }],
   });
+  const asked = await director.make(`/api/nights/${season.games[0]!.nightId}/requests`, { kind: 'other', fields: { text: 'The snack stand closes at halftime.' } });
   const people = await director.look('/api/people');
   return {
-    'people/id': people.data[0].id,
+    'people/id': people.data[0].id, 'requests/id': asked.id, 'ask/token': link.token,
     'schools/id': season.schoolId, 'venues/id': season.venueId, 'seasons/id': season.seasonId, 'teams/id': season.teamId, 'players/id': season.playerIds[0]!,
     'games/id': season.games[0]!.gameId, 'nights/id': season.games[0]!.nightId,
     'sponsor-categories/id': season.categoryId, 'sponsors/id': season.sponsorId, 'sellers/id': season.sellerId, 'payers/id': season.payerId,
@@ -153,6 +154,9 @@ const BODIES: Record<string, Record<string, unknown>> = {
   'POST /api/honours-lists/{id}/import': { csv: 'student\nLuka Wren', confirm: false },
   'POST /api/scripts/{id}/bring-back': { number: 1 },
   'POST /api/scripts/{id}/approve': { approvedByName: 'Hazel Juniper', approvedOn: on, wordsNumber: 1 },
+  'POST /api/nights/{id}/requests': { kind: 'other', fields: { text: 'The snack stand closes at halftime.' } },
+  'POST /api/requests/{id}/decline': { reason: 'No time left tonight' },
+  'POST /api/ask/{token}': { id: v7(), kind: 'other', fields: { text: 'The snack stand closes at halftime.' } },
   'POST /api/invoices/{id}/void': { reason: 'Drawn up twice' },
   'POST /api/payments/{id}/applications': { invoiceId: v7(), amountCents: 100 },
 };
