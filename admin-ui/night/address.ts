@@ -4,11 +4,11 @@ import { useSyncExternalStore } from 'react';
 export type Place =
   | { readonly at: 'list' }
   | { readonly at: 'open' | 'night'; readonly nightId: string }
-  | { readonly at: 'link'; readonly token: string };
+  | { readonly at: 'link' | 'ask'; readonly token: string };
 
 export function placeOf(hash: string): Place {
-  const [, at, rest] = /^#(open|night|link)\/([\w-]+)$/.exec(hash) ?? [];
-  if (at === 'link') return { at, token: rest! };
+  const [, at, rest] = /^#(open|night|link|ask)\/([\w-]+)$/.exec(hash) ?? [];
+  if (at === 'link' || at === 'ask') return { at, token: rest! };
   return at === 'open' || at === 'night' ? { at, nightId: rest! } : { at: 'list' };
 }
 
