@@ -1,5 +1,5 @@
 import type { DeskEntry } from './desk-entry.ts';
-import { readUpTo, withKept } from './outbox.ts';
+import { readUpTo, withKept, written } from './outbox.ts';
 import type { KeptEntry, NumberedEntry, Outbox } from './outbox.ts';
 
 /**
@@ -21,6 +21,12 @@ export function received(outbox: Outbox, entries: readonly NumberedEntry[]): Out
   if (kept.length === 0 && others === null) return outbox;
   const after = { ...withKept(outbox, kept), others: others ?? outbox.others };
   return { ...after, readUpTo: readUpTo(after) };
+}
+
+/** The outbox with entries from another device's file. What is known already, here or on the server, is not taken twice. */
+export function takenOver(outbox: Outbox, entries: readonly DeskEntry[]): Outbox {
+  const known = new Set([...outbox.others.values()].map((entry) => entry.id));
+  return entries.filter((entry) => !known.has(entry.id)).reduce(written, outbox);
 }
 
 /** The same entry, not only the same id: an id that two entries share is for a person to settle. */
