@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import type { DeskLine } from '../../../server/domain/night/desk/desk-entry.ts';
 import { entriesOfFile, heldFile } from '../../../server/domain/night/desk/held-file.ts';
-import { written } from '../../../server/domain/night/desk/outbox.ts';
+import { takenOver } from '../../../server/domain/night/desk/outbox-reading.ts';
 import type { Keeper } from '../store/keeper.ts';
 import type { StoredNight } from '../store/nights.ts';
 import type { Sync } from '../sync/sync.ts';
@@ -21,10 +21,11 @@ export function EntriesFile({ keeper, sync, night, lines }: Props) {
     if (!file) return;
     const read = entriesOfFile(await file.text(), night.nightId);
     if ('sentence' in read) return setAnswer(read.sentence);
-    const fresh = read.entries.filter((entry) => !keeper.outbox.kept.has(entry.id) && ![...keeper.outbox.others.values()].some((other) => other.id === entry.id));
-    await keeper.become((outbox) => fresh.reduce(written, outbox));
+    const before = keeper.outbox.kept.size;
+    await keeper.become((outbox) => takenOver(outbox, read.entries));
     sync.nudge();
-    setAnswer(fresh.length === 0 ? 'Every entry of this file was here already.' : `${fresh.length === 1 ? '1 entry' : `${fresh.length} entries`} taken over. They are sent from this device.`);
+    const fresh = keeper.outbox.kept.size - before;
+    setAnswer(fresh === 0 ? 'Every entry of this file was here already.' : `${fresh === 1 ? '1 entry is' : `${fresh} entries are`} taken over, and sent from this device.`);
   };
   return (
     <>

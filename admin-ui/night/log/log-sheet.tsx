@@ -3,6 +3,7 @@ import type { DeskLine } from '../../../server/domain/night/desk/desk-entry.ts';
 import { sentenceOfLine } from '../../../server/domain/night/desk/line-sentence.ts';
 import { takenBackIds } from '../../../server/domain/night/take-back.ts';
 import { useDesk } from '../desk.ts';
+import { NoteForm } from './note-form.tsx';
 import './log-sheet.css';
 
 const PLACES = { onDevice: 'on this device', onServer: 'on the server', needsAttention: 'needs attention' } as const;
@@ -13,9 +14,10 @@ export function LogSheet() {
   const { lines, bundle } = useDesk();
   const [shown, setShown] = useState(AT_FIRST);
   const gone = takenBackIds(lines);
-  if (lines.length === 0) return <p>Nothing is logged yet.</p>;
   return (
     <>
+      <NoteForm />
+      {lines.length === 0 && <p>Nothing is logged yet.</p>}
       <ol className="desk-log" reversed>
         {lines.toReversed().slice(0, shown).map((line) => (
           <LogLine key={`${line.id} ${line.isOwn}`} line={line} sentence={sentenceOfLine(line, bundle, lines)} isGone={gone.has(line.id)} />

@@ -12,18 +12,16 @@ export interface TableView {
 
 /** A signed-in person takes a table link for the night, so that no idle timeout locks them out. @throws ServerSaysNo */
 export async function openAsPerson(nightId: string): Promise<StoredNight> {
-  await ask('/table/open', { nightId });
-  return fetchNight();
+  return fetchNight(await ask<TableView>('/table/open', { nightId }));
 }
 
 /** @throws ServerSaysNo */
 export async function openByLink(token: string, pin: string): Promise<StoredNight> {
   await ask('/link-visits', { token, pin });
-  return fetchNight();
+  return fetchNight(await ask<TableView>('/table'));
 }
 
-async function fetchNight(): Promise<StoredNight> {
-  const table = await ask<TableView>('/table');
+async function fetchNight(table: TableView): Promise<StoredNight> {
   const bundle = await readBundle(table.nightId);
   void askToPersist();
   return keepNight({ bundle, workerName: table.workerName, maySignOff: table.maySignOff });

@@ -62,7 +62,25 @@ export async function sendBatch(nightId: string, batch: Batch): Promise<BatchAns
 export interface LogPart {
   entries: readonly NumberedEntry[];
   state?: 'open' | 'signedOff';
+  /** of the whole log; above the last entry here there is more to ask for */
+  lastNumber?: number;
 }
 
-export const readLog = (nightId: string, after: number): Promise<LogPart> => ask(`/nights/${nightId}/log?after=${after}`);
+/** The server says more of an entry than a device keeps. */
+function kept(entry: NumberedEntry): NumberedEntry {
+  const {
+    id, deviceId, sequence, number, kind, outcome, reason, gameId, cueKey, placementId, commitmentId, windowKey, teamId, playerNumber, period, clock, detail,
+    happeningEntryId, takesBackEntryId, occurredAt,
+  } = entry;
+  return {
+    id, deviceId, sequence, number, kind, outcome, reason, gameId, cueKey, placementId, commitmentId, windowKey, teamId, playerNumber, period, clock, detail,
+    happeningEntryId, takesBackEntryId, occurredAt,
+  };
+}
+
+export async function readLog(nightId: string, after: number): Promise<LogPart> {
+  const part = await ask<LogPart>(`/nights/${nightId}/log?after=${after}`);
+  return { ...part, entries: part.entries.map(kept) };
+}
+
 export const readBundle = (nightId: string): Promise<NightBundle> => ask(`/nights/${nightId}/bundle`);

@@ -136,8 +136,9 @@ export class Sync {
     this.mayRead = false;
     this.lastReadAt = Date.now();
     try {
-      const { entries, state } = await readLog(this.keeper.nightId, this.keeper.outbox.readUpTo);
+      const { entries, state, lastNumber = 0 } = await readLog(this.keeper.nightId, this.keeper.outbox.readUpTo);
       await this.keeper.become((outbox) => received(outbox, entries));
+      if (entries.length > 0 && lastNumber > this.keeper.outbox.readUpTo) this.mayRead = true;
       const isSignedOff = state === 'signedOff';
       if (state && isSignedOff !== this.keeper.look().night.isSignedOff) await this.keeper.changeNight((night) => ({ ...night, isSignedOff }));
       if (this.keeper.outbox.waitsForSignIn) await this.keeper.become(signedInAgain);
