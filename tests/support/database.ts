@@ -17,6 +17,8 @@ export interface Application {
   readonly folder: string
   readonly pid: number
   stop(): Promise<void>
+  /** Ends the server alone; what it answers starts it again on the same port and database. */
+  stopServer(): Promise<() => Promise<void>>
 }
 
 let made = 0
@@ -33,8 +35,8 @@ export async function anApplication(environment: Record<string, string> = {}): P
   mkdirSync(folder, { recursive: true })
   mkdirSync(statementsFolder, { recursive: true })
   const pages = join(checkout, '.build/admin-ui')
-  const running = await startServer({
-    port: await freePort(),
+  const start = (port: number) => startServer({
+    port,
     logFile: join(folder, 'server.log'),
     environment: {
       DATABASE_URL: webUrl,
@@ -45,6 +47,7 @@ export async function anApplication(environment: Record<string, string> = {}): P
       ...environment,
     },
   })
+  let running = await start(await freePort())
   const pools = [ownerUrl, webUrl].map((connectionString) => new pg.Pool({ connectionString, max: 5, allowExitOnIdle: true }))
   for (const pool of pools) pool.on('error', () => {})
   const [ownerPool, webPool] = pools as [pg.Pool, pg.Pool]
@@ -59,6 +62,10 @@ export async function anApplication(environment: Record<string, string> = {}): P
     stop: async () => {
       await Promise.all(pools.map((pool) => pool.end()))
       await running.stop()
+    },
+    stopServer: async () => {
+      await running.stop()
+      return async () => void (running = await start(running.port))
     },
   }
 }
