@@ -10,7 +10,7 @@ import { WayOut, wait } from './terminal.mjs'
 
 /** @typedef {{ port: number, pid: number, exited: Promise<number | null>, isGone: () => boolean, stop: () => Promise<void> }} ServerProcess */
 
-const program = join(checkout, '.build/server/main.js')
+const builtProgram = join(checkout, '.build/server/main.js')
 const follow = fileURLToPath(new URL('./follow-parent.mjs', import.meta.url))
 
 /** Is nobody listening on this port, on any address of this machine? @param {number} port */
@@ -46,9 +46,9 @@ export function answerOf(address) {
 }
 
 /** Starts the built server and waits until it is ready.
- * @param {{ environment: Record<string, string>, port: number, logFile?: string }} options logFile: instead of this terminal
+ * @param {{ environment: Record<string, string>, port: number, logFile?: string, program?: string }} options logFile: instead of this terminal; program: another build
  * @returns {Promise<ServerProcess>} */
-export async function startServer({ environment, port, logFile }) {
+export async function startServer({ environment, port, logFile, program = builtProgram }) {
   if (!existsSync(program)) throw new WayOut('The server is not built; run "npm run build".')
   if (logFile && existsSync(logFile) && statSync(logFile).size > 5_000_000) rmSync(logFile)
   const log = logFile ? openSync(logFile, 'a', 0o600) : null
