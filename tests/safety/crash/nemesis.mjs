@@ -2,6 +2,8 @@
 import { wait } from '../../../server/commands/terminal.mjs'
 import { signal } from './database.mjs'
 
+const MENDED_WITHIN_MILLISECONDS = 120_000
+
 /** How often each comes in twenty faults. */
 const BAG = {
   'a server is killed': 5,
@@ -31,14 +33,12 @@ export class Nemesis {
     this.witness = witness
   }
 
-  /** Waits for its moment and strikes. @returns {Promise<Fault>} */
+  /** Waits for its moment and strikes: in the very turn of an acknowledgement, because what was just acknowledged is what a careless program loses. @returns {Promise<Fault>} */
   async strike() {
     const fault = this.#next()
-    await wait(this.chance.whole(50, 700))
-    await this.#untilStriking(fault)
+    await this.#untilWhole()
     const pids = this.database.processes()
-    // What was just acknowledged is what a careless program loses.
-    if (this.chance.happens(0.8)) await Promise.race([this.witness.nextAcknowledgement(), wait(1500)])
+    await this.#untilAcknowledged(this.chance.whole(1, 40))
     await this.#do(fault, pids)
     if (this.#failure) throw this.#failure
     return fault
@@ -57,19 +57,27 @@ export class Nemesis {
     return /** @type {Fault} */ (this.#bag.pop())
   }
 
-  /** Nothing is broken while it is broken: then every fault is one. @param {Fault} fault */
-  async #untilStriking(fault) {
-    const needsServer = /server/.test(fault)
-    for (const until = Date.now() + 60_000; Date.now() < until; await wait(20)) {
-      if (this.database.isDown) continue
-      if (!needsServer || this.servers.some((server) => server.isUp)) return
+  /** Where nothing can be acknowledged there is nothing to lose. */
+  async #untilWhole() {
+    for (const until = Date.now() + MENDED_WITHIN_MILLISECONDS; Date.now() < until; await wait(20)) {
+      if (this.#failure) throw this.#failure
+      if (!this.database.isDown && this.servers.some((server) => server.isUp)) return
     }
-    throw new Error('what was broken did not come back within a minute')
+    throw new Error(`what was broken did not come back within ${MENDED_WITHIN_MILLISECONDS / 1000} seconds`)
+  }
+
+  /** Or ten seconds, where what is broken acknowledges nothing. @param {number} times */
+  async #untilAcknowledged(times) {
+    let isLate = false
+    const clock = setTimeout(() => (isLate = true, this.witness.stopWaiting()), 10_000)
+    for (let heard = 0; heard < times && !isLate; heard++) await this.witness.nextAcknowledgement()
+    clearTimeout(clock)
   }
 
   /** @param {Fault} fault @param {number[]} pids */
   async #do(fault, pids) {
     const up = this.servers.filter((server) => server.isUp)
+    if (up.length === 0) return
     switch (fault) {
       case 'a server is killed':
         return this.#killServers([this.chance.one(up)])

@@ -8,8 +8,8 @@ import { wait } from '../../../server/commands/terminal.mjs'
  */
 
 const PATIENCE_MILLISECONDS = 4000
-/** Longer than any fault lasts. */
-const GIVES_UP_AFTER_MILLISECONDS = 90_000
+/** Longer than any fault lasts, on a machine with other work too. */
+const GIVES_UP_AFTER_MILLISECONDS = 180_000
 
 export class Sender {
   #agent = new Agent({ keepAlive: true, maxSockets: 6 })

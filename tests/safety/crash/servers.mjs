@@ -34,7 +34,7 @@ export class ServerOfTwo {
 
   /** A start fails while the database is away; it is tried until it succeeds. */
   async start() {
-    for (const until = Date.now() + 60_000; !this.#isClosed; await wait(200)) {
+    for (const until = Date.now() + 120_000; !this.#isClosed; await wait(200)) {
       try {
         this.#running = await startServer({
           port: this.port,

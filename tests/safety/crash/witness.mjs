@@ -3,6 +3,8 @@
 /** @typedef {{ id: string, nightId: string, deviceId: string, sequence: number }} SentEntry */
 /** @typedef {{ key: string, reference: string, amountCents: number, id?: string | undefined }} SentPayment */
 
+const SHOWN = 5
+
 export class Witness {
   /** every entry that was ever sent @type {Map<string, SentEntry>} */
   sentEntries = new Map()
@@ -35,7 +37,7 @@ export class Witness {
   violation(sentence) {
     if (this.violations.includes(sentence)) return
     this.violations.push(sentence)
-    if (this.violations.length <= 30) console.log(`  VIOLATION: ${sentence}`)
+    if (this.violations.length <= SHOWN) console.log(`  VIOLATION: ${sentence}`)
   }
 
   /** @param {string} what */
@@ -48,7 +50,7 @@ export class Witness {
     const before = told.get(key)
     if (before !== undefined && before !== value) this.violation(`${what} ${key} was acknowledged as ${before} and then as ${value}`)
     if (before === undefined) told.set(key, value)
-    for (const go of this.#waiting.splice(0)) go()
+    this.stopWaiting()
   }
 
   /** @param {string} id @param {number} number */
@@ -65,6 +67,11 @@ export class Witness {
   invoiceAcknowledged(key, { id, grossCents }) {
     if (!this.invoices.has(key)) this.payable.push({ id, grossCents })
     this.#acknowledge(this.invoices, 'invoice run', key, id)
+  }
+
+  /** Whoever waits for an acknowledgement goes on. */
+  stopWaiting() {
+    for (const go of this.#waiting.splice(0)) go()
   }
 
   /** In the very turn in which the next acknowledgement is heard. */
