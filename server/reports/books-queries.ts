@@ -54,14 +54,21 @@ export const BOOK_QUERIES: readonly BookQuery[] = [
   },
   {
     id: 'I4',
-    sentence: 'a read is counted once at most, never after it was taken back, and stands on one live invoice at most',
+    sentence: 'a read is counted once at most, never after it was taken back, and a read or an installment stands on one live invoice at most',
     sql: `select counted_read.id from counted_read join log_entry as undo
             on undo.department_id = counted_read.department_id and undo.takes_back_entry_id = counted_read.entry_id
            where counted_read.department_id = $1
           union all
           select billed_read.id from billed_read join invoice_void
             on invoice_void.department_id = billed_read.department_id and invoice_void.invoice_id = billed_read.invoice_id
-           where billed_read.department_id = $1`,
+           where billed_read.department_id = $1
+          union all
+          select term_id from (
+            select invoice.term_id, traced_to->>'installment' as installment from invoice_line
+              join invoice on invoice.department_id = $1 and invoice.id = invoice_line.invoice_id
+             where invoice_line.department_id = $1 and traced_to ? 'installment' and not exists (select from invoice_void
+               where invoice_void.department_id = $1 and invoice_void.invoice_id = invoice.id)) as billed
+          group by term_id, installment having count(*) > 1`,
   },
   {
     id: 'I5',

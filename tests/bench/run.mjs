@@ -2,13 +2,18 @@
 import { WayOut, command } from '../../server/commands/terminal.mjs'
 import { changeSet } from './change-set.mjs'
 import { deliveryStatement } from './delivery-statement.mjs'
+import { deskBundle } from './desk-bundle.mjs'
 import { gamesList } from './games-list.mjs'
 import { logBatches } from './log-batches.mjs'
+import { nightDesk } from './night-desk.mjs'
 import { packet } from './packet.mjs'
 import { Stage } from './stage.mjs'
 
 /** @type {Record<string, (stage: Stage) => Promise<boolean>>} */
-const figures = { 'games-list': gamesList, 'log-batches': logBatches, 'delivery-statement': deliveryStatement, packet, 'change-set': changeSet }
+const figures = {
+  'games-list': gamesList, 'log-batches': logBatches, 'delivery-statement': deliveryStatement, packet, 'change-set': changeSet,
+  'night-desk': nightDesk, 'desk-bundle': deskBundle,
+}
 
 /** Each figure stands on a stage of its own, which is cleared whatever happens. @param {string} name */
 async function measure(name) {
