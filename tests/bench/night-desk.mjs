@@ -24,7 +24,7 @@ export async function nightDesk(stage) {
   await fillDepartments(database.adminUrl, 1, departments)
   const devices = await devicesOf(database)
   const { port } = await stage.server(database)
-  const waited = await Promise.all([drain(port, devices)]).then(([one]) => one)
+  const waited = await drain(port, devices)
   const found = await foundIn(database.adminUrl, devices)
   const sent = devices.length * queued
   console.log(`    ${devices.length} devices on ${departments * nightsEach} nights of ${departments} departments, ${queued} entries each in batches of at most ${batchSize}; ${availableParallelism()} cores for server, database and devices`)
