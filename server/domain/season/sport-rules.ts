@@ -57,8 +57,44 @@ export interface FoulStep {
 export interface TeamFoulRule {
   readonly countedPer: 'half' | 'quarter';
   readonly steps: readonly FoulStep[];
-  /** a player is disqualified with this many */
+  /** a player is disqualified with this many, technical fouls among them */
   readonly playerLimit: number;
+  /** technical fouls that disqualify: a player; the head coach with direct ones; the head coach with direct and indirect together */
+  readonly technicalLimits: { readonly player: number; readonly coachDirect: number; readonly coachTogether: number };
+}
+
+/** What the table logs toward the score, or counts beside it. */
+export interface ScoreRule {
+  /** what the entry's `detail.what` says: `touchdown`, `freeThrow` */
+  readonly what: string;
+  /** as the button and the announcement say it: "Touchdown" */
+  readonly words: string;
+  /** zero for what is only counted, such as a hit */
+  readonly points: number;
+  /** a player is named with it */
+  readonly perPlayer: boolean;
+  /** it goes to the sheet and not over the microphone */
+  readonly isSilent?: boolean;
+}
+
+/** When a set is won, in a sport that is played in sets. */
+export interface SetRule {
+  readonly points: number;
+  readonly decidingPoints: number;
+  /** so many points ahead */
+  readonly ahead: number;
+  /** so many sets win the match */
+  readonly setsToWin: number;
+}
+
+/** What a bout of a dual meet may end by, and the team points for it. */
+export interface BoutRule {
+  /** what the entry's `detail.how` says: `fall` */
+  readonly how: string;
+  readonly words: string;
+  readonly teamPoints: number;
+  /** nobody won it */
+  readonly isWithoutWinner?: boolean;
 }
 
 /** The order and form in which line-ups are introduced. */
@@ -105,6 +141,8 @@ export interface SportRules {
   readonly breaks: readonly BreakRule[];
   readonly windows: readonly WindowRule[];
   readonly timeOuts: readonly TimeOutRule[];
+  /** once time has run out in the last period or an extra one, no time-out follows another until the clock has run */
+  readonly forbidsSuccessiveTimeOuts?: boolean;
   readonly teamFouls: TeamFoulRule | null;
   readonly lineUp: LineUpForm;
   readonly startersPerTeam: number;
@@ -114,6 +152,12 @@ export interface SportRules {
   /** pounds, lightest first; empty in a sport without weight classes */
   readonly weightClasses: readonly string[];
   readonly entryKinds: readonly PlayEntryKind[];
+  /** logged as `basket` where the sport has baskets, else as `score` */
+  readonly scores: readonly ScoreRule[];
+  /** null in a sport without sets */
+  readonly sets: SetRule | null;
+  /** empty in a sport without bouts */
+  readonly bouts: readonly BoutRule[];
   readonly happenings: readonly string[];
   readonly numberRule: 'fingers' | 'upTo99' | 'upToTwoDigits' | 'none';
   readonly sheet: SheetRule;

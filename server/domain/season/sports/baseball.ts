@@ -24,7 +24,14 @@ export const SEVEN_INNINGS: SportRules = {
     { short: 'DP', name: 'designated player' }, { short: 'FLEX', name: 'flex' }, { short: 'EH', name: 'extra hitter' },
   ],
   weightClasses: [],
-  entryKinds: ['substitution', 'periodEnd', 'happening'],
+  entryKinds: ['batter', 'score', 'substitution', 'timeOut', 'periodEnd', 'happening'],
+  scores: [
+    { what: 'run', words: 'Run', points: 1, perPlayer: true },
+    { what: 'hit', words: 'Hit', points: 0, perPlayer: false, isSilent: true },
+    { what: 'error', words: 'Error', points: 0, perPlayer: false, isSilent: true },
+  ],
+  sets: null,
+  bouts: [],
   happenings: ['homeRun', 'strikeOut', 'doublePlay'],
   numberRule: 'upToTwoDigits',
   sheet: {

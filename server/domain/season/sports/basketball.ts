@@ -28,6 +28,9 @@ const SHEET: SheetRule = {
   ],
 };
 
+// IAABO Board 36 scorer card; NFHS Case 10.6.3.
+const TECHNICALS = { player: 2, coachDirect: 2, coachTogether: 3 };
+
 const BY_HALVES: SportRules = {
   fromSeason: 2000,
   state: null,
@@ -47,6 +50,8 @@ const BY_HALVES: SportRules = {
     { name: 'thirty', seconds: 30, perTeam: 2, per: 'game', warningSeconds: HORN_SECONDS },
     { name: 'full', seconds: 60, perTeam: 1, per: 'extraPeriod', warningSeconds: HORN_SECONDS },
   ],
+  // NFHS Case 5.11.7 Situation A.
+  forbidsSuccessiveTimeOuts: true,
   teamFouls: {
     countedPer: 'half',
     steps: [
@@ -54,6 +59,7 @@ const BY_HALVES: SportRules = {
       { fromFoul: 10, award: 'two' },
     ],
     playerLimit: 5,
+    technicalLimits: TECHNICALS,
   },
   lineUp: 'visitorsThenHome',
   startersPerTeam: 5,
@@ -61,6 +67,14 @@ const BY_HALVES: SportRules = {
   positions: [{ short: 'G', name: 'guard' }, { short: 'PG', name: 'point guard' }, { short: 'SG', name: 'guard' }, { short: 'F', name: 'forward' }, { short: 'SF', name: 'forward' }, { short: 'PF', name: 'forward' }, { short: 'C', name: 'center' }],
   weightClasses: [],
   entryKinds: ['basket', 'foul', 'substitution', 'timeOut', 'periodEnd', 'happening'],
+  // NFHS 5-2-1, 5-2-2.
+  scores: [
+    { what: 'fieldGoal', words: 'Two points', points: 2, perPlayer: true },
+    { what: 'threePointer', words: 'Three points', points: 3, perPlayer: true },
+    { what: 'freeThrow', words: 'Free throw', points: 1, perPlayer: true },
+  ],
+  sets: null,
+  bouts: [],
   happenings: ['bankShot', 'threePointer', 'dunk'],
   numberRule: 'fingers',
   sheet: { ...SHEET, teamFoulBoxes: 12 },
@@ -70,7 +84,7 @@ const BY_HALVES: SportRules = {
 const BY_QUARTERS: SportRules = {
   ...BY_HALVES,
   fromSeason: 2023,
-  teamFouls: { countedPer: 'quarter', steps: [{ fromFoul: 5, award: 'two' }], playerLimit: 5 },
+  teamFouls: { countedPer: 'quarter', steps: [{ fromFoul: 5, award: 'two' }], playerLimit: 5, technicalLimits: TECHNICALS },
   sheet: SHEET,
   source: 'NFHS release of 15 May 2023, Rule 4-8-1; NFHS Basketball Rules 3-3-1a, 3-4-3, 5-2, 5-5-1, 5-7, 5-12',
 };

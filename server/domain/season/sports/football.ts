@@ -43,7 +43,16 @@ export const FOOTBALL: SportFile = {
         ...([['K', 'kicker'], ['P', 'punter'], ['LS', 'long snapper'], ['KR', 'kick returner']] as const).map(([short, name]) => ({ short, name, unit: 'special teams' })),
       ],
       weightClasses: [],
-      entryKinds: ['timeOut', 'periodEnd', 'happening'],
+      entryKinds: ['score', 'timeOut', 'periodEnd', 'happening'],
+      scores: [
+        { what: 'touchdown', words: 'Touchdown', points: 6, perPlayer: true },
+        { what: 'tryByKick', words: 'The kick is good', points: 1, perPlayer: true },
+        { what: 'tryByRunOrPass', words: 'The try is good', points: 2, perPlayer: true },
+        { what: 'fieldGoal', words: 'Field goal', points: 3, perPlayer: true },
+        { what: 'safety', words: 'Safety', points: 2, perPlayer: false },
+      ],
+      sets: null,
+      bouts: [],
       happenings: ['firstDown', 'touchdown', 'fieldGoal'],
       numberRule: 'upTo99',
       sheet: {

@@ -19,7 +19,10 @@ export const SOCCER: SportFile = {
       afterEachStarter: null,
       positions: [{ short: 'GK', name: 'goalkeeper' }, { short: 'G', name: 'goalkeeper' }, { short: 'D', name: 'defender' }, { short: 'DF', name: 'defender' }, { short: 'M', name: 'midfielder' }, { short: 'MF', name: 'midfielder' }, { short: 'F', name: 'forward' }, { short: 'FW', name: 'forward' }],
       weightClasses: [],
-      entryKinds: ['substitution', 'periodEnd', 'happening'],
+      entryKinds: ['score', 'substitution', 'periodEnd', 'happening'],
+      scores: [{ what: 'goal', words: 'Goal', points: 1, perPlayer: true }],
+      sets: null,
+      bouts: [],
       happenings: ['goal', 'save'],
       numberRule: 'upTo99',
       sheet: {

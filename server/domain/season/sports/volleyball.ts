@@ -24,7 +24,10 @@ const BEST_OF_FIVE: SportRules = {
   afterEachStarter: 'Wait until the starter has greeted the other team at the net',
   positions: [{ short: 'OH', name: 'outside hitter' }, { short: 'RS', name: 'right side' }, { short: 'OPP', name: 'opposite' }, { short: 'MB', name: 'middle blocker' }, { short: 'MH', name: 'middle hitter' }, { short: 'S', name: 'setter' }, { short: 'L', name: 'libero' }, { short: 'DS', name: 'defensive specialist' }],
   weightClasses: [],
-  entryKinds: ['substitution', 'timeOut', 'periodEnd', 'happening'],
+  entryKinds: ['score', 'serve', 'substitution', 'timeOut', 'periodEnd', 'happening'],
+  scores: [{ what: 'point', words: 'Point', points: 1, perPlayer: false, isSilent: true }],
+  sets: { points: 25, decidingPoints: 15, ahead: 2, setsToWin: 3 },
+  bouts: [],
   happenings: ['ace', 'block'],
   numberRule: 'upTo99',
   sheet: {
