@@ -81,7 +81,7 @@ function scoreCall(sheet: TableSheet, line: DeskEntry, who: Said): Omit<CallLine
 function periodCall(sheet: TableSheet, line: DeskEntry, { visitors, home }: CallTerms): Omit<CallLine, 'entryId'> {
   const period = periodNumber(sheet.rules, line.period) ?? currentPeriod(sheet);
   const both = (one: number, other: number): string => `${visitors.nickname} ${one}, ${home.nickname} ${other}.`;
-  const end = `End of ${/^overtime/.test(periodName(sheet.rules, period)) ? '' : 'the '}${periodName(sheet.rules, period)}.`;
+  const end = `End of ${periodName(sheet.rules, period).startsWith('overtime') ? '' : 'the '}${periodName(sheet.rules, period)}.`;
   if (sheet.rules.sets !== null) {
     const points = both(sheet.visitors.points[period - 1] ?? 0, sheet.home.points[period - 1] ?? 0);
     return { text: `${end} ${points} Sets: ${both(setsWon(sheet, 'visitors'), setsWon(sheet, 'home'))}`, sayAs: null, note: null };
