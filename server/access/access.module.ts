@@ -1,4 +1,5 @@
 import { Global, Module } from '@nestjs/common';
+import { Admissions } from './admission.service.ts';
 import { AuditController } from './audit.controller.ts';
 import { AuditService } from './audit.service.ts';
 import { DepartmentController } from './department.controller.ts';
@@ -25,7 +26,7 @@ export const accessEntities = [Person, Membership, Link];
 @Global()
 @Module({
   controllers: [SignInController, ReadingRateController, DepartmentController, PersonController, AuditController, LinkVisitController],
-  providers: [SessionService, SignInAttempts, SignInService, LinkService, DepartmentService, PersonService, ReadingRateService, AuditService, SealService, NightlySeal, NumberService],
-  exports: [SessionService, SignInService, LinkService, DepartmentService, PersonService, ReadingRateService, SealService, NumberService],
+  providers: [SessionService, Admissions, SignInAttempts, SignInService, LinkService, DepartmentService, PersonService, ReadingRateService, AuditService, SealService, NightlySeal, NumberService],
+  exports: [SessionService, Admissions, SignInService, LinkService, DepartmentService, PersonService, ReadingRateService, SealService, NumberService],
 })
 export class AccessModule {}

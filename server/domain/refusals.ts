@@ -19,6 +19,7 @@ export const REFUSALS = {
   'too-large': no(413, 'This is larger than can be taken in one piece.'),
   'too-many': no(429, 'Too many tries in a short time. Wait a little and try again.'),
   'our-fault': no(500, 'Something went wrong on our side and nothing was changed. Try again; if it stays, show the person who runs this server the time.'),
+  'too-many-listening': no(503, 'Too many pages are open on this server to tell each of them at once. This one asks again by itself every few seconds.'),
   busy: no(503, 'The books are busy with another change. Try again in a moment.'),
   'version-missing': no(428, 'Say which version you changed: send If-Match with the version you saw.'),
   'stale-version': no(412, 'Somebody changed this since you opened it. Look at it again, then make your change.'),

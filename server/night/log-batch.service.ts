@@ -3,6 +3,7 @@ import { whyNotEntry } from '../domain/night/log-entry.ts';
 import { refuse, sentenceOfRefusal } from '../domain/refusals.ts';
 import type { RefusalCode } from '../domain/refusals.ts';
 import { newId } from '../platform/database/ids.ts';
+import { Notices } from '../platform/database/notices.ts';
 import { UnitOfWork } from '../platform/database/unit-of-work.ts';
 import { contentOf, digestOfContent } from './entry-content.ts';
 import type { EntryContent } from './entry-content.ts';
@@ -56,6 +57,7 @@ export class LogBatch {
     @Inject(UnitOfWork) private readonly work: UnitOfWork,
     @Inject(NightContexts) private readonly contexts: NightContexts,
     @Inject(RequestAnswers) private readonly requests: RequestAnswers,
+    @Inject(Notices) private readonly notices: Notices,
   ) {}
 
   /** @param isAmendment entries are taken although the night is signed off */
@@ -86,6 +88,7 @@ export class LogBatch {
     // The same id arrived for another night at this very moment; sent again it will be known.
     if (stored.length < entries.length) refuse('busy');
     await this.requests.take(night.id, entries);
+    await this.notices.tell('entries', night.id, entries.at(-1)!.number);
   }
 
   private async keepAside(night: LockedNight, contents: readonly EntryContent[]): Promise<void> {

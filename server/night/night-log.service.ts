@@ -61,6 +61,12 @@ export class NightLog {
     return night ?? refuse('not-found');
   }
 
+  /** Of the latest entry; 0 before the first. */
+  async lastNumber(nightId: string): Promise<number> {
+    const [row] = await this.work.sql<{ last: number }>('select coalesce(max(number), 0) as last from log_entry where department_id = $1 and night_id = $2', [nightId]);
+    return row!.last;
+  }
+
   async entries(nightId: string): Promise<LoggedEntry[]> {
     return this.work.sql<LoggedEntry>(LOG, [nightId]);
   }

@@ -5,6 +5,7 @@ import { SeasonModule } from '../season/season.module.ts';
 import { SponsorshipModule } from '../sponsorship/sponsorship.module.ts';
 import { Bundles } from './bundle.service.ts';
 import { DeskController } from './desk.controller.ts';
+import { LiveNights } from './live.service.ts';
 import { LogBatch } from './log-batch.service.ts';
 import { NightBooking } from './night-booking.service.ts';
 import { NightContexts } from './night-context.service.ts';
@@ -26,6 +27,6 @@ import { TableLinks } from './table-link.service.ts';
 @Module({
   imports: [PacketModule, PlanningModule, SeasonModule, SponsorshipModule],
   controllers: [NightTableController, DeskController, TableController, TableLinkController, RequestController, RequestFormController, AskController],
-  providers: [NightLog, LogBatch, NightContexts, NightCounting, NightBooking, NightTableService, Bundles, TableLinks, NightRequests, RequestAnswers, RequestForms, Asking],
+  providers: [NightLog, LiveNights, LogBatch, NightContexts, NightCounting, NightBooking, NightTableService, Bundles, TableLinks, NightRequests, RequestAnswers, RequestForms, Asking],
 })
 export class NightModule {}

@@ -57,6 +57,7 @@ export const ROUTES: Record<string, Right | 'open'> = {
   'PATCH /api/nights/{id}': 'change the season',
   'GET /api/nights/{id}': 'see the season',
   'GET /api/nights/{id}/bundle': 'log a night',
+  'GET /api/nights/{id}/live': 'log a night',
   'POST /api/nights/{id}/packet-issues': 'issue packets',
   'GET /api/nights/{id}/packet-issues': 'see packets',
   'GET /api/nights/{id}/packet.pdf': 'see packets',

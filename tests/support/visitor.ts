@@ -102,6 +102,11 @@ export class Visitor {
       },
       ...(body === undefined ? {} : { body: typeof body === 'string' ? body : JSON.stringify(body) }),
     });
+    // A stream of news has no end to wait for.
+    if (response.headers.get('content-type')?.startsWith('text/event-stream')) {
+      await response.body?.cancel();
+      return { status: response.status, body: '' as Body, headers: response.headers };
+    }
     const text = await response.text();
     const isJson = /json/.test(response.headers.get('content-type') ?? '');
     return { status: response.status, body: (isJson && text !== '' ? JSON.parse(text) : text) as Body, headers: response.headers };

@@ -5,6 +5,7 @@ import type { EntitySchema } from 'typeorm';
 import { CONFIG } from '../config/config.ts';
 import type { Config } from '../config/config.ts';
 import { SnakeCase } from './naming.ts';
+import { Notices } from './notices.ts';
 import { StatementLog } from './statement-log.ts';
 import { setTypeParsers } from './types.ts';
 import { UnitOfWork } from './unit-of-work.ts';
@@ -22,8 +23,9 @@ export class DatabaseModule implements OnApplicationShutdown {
       providers: [
         { provide: DataSource, inject: [CONFIG], useFactory: (config: Config) => openDatabase(config, entities) },
         UnitOfWork,
+        Notices,
       ],
-      exports: [DataSource, UnitOfWork],
+      exports: [DataSource, UnitOfWork, Notices],
     };
   }
 
