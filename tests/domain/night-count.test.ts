@@ -31,6 +31,31 @@ describe('an entry of the log', () => {
   });
 });
 
+describe('an entry of a kind', () => {
+  const plain = { ...aLog({ id: 'a', kind: 'note' })[0]!, teamId: 'kestrels', playerNumber: '12' };
+  test.each([
+    ['score', {}, null], ['score', { teamId: null }, 'play-without-team'],
+    ['serve', {}, null], ['serve', { teamId: null }, 'play-without-team'],
+    ['batter', {}, null], ['batter', { teamId: null }, 'play-without-team'],
+    ['basket', { teamId: null }, null],
+    ['book', { detail: { agrees: false } }, null], ['book', { detail: { agrees: 'no' } }, 'book-without-answer'], ['book', {}, 'book-without-answer'],
+    ['hold', { detail: { state: 'begun', situation: 'weather' } }, null], ['hold', { detail: { state: 'begun', situation: 'hunger' } }, 'hold-without-state'],
+    ['hold', { detail: { state: 'ended' } }, null], ['hold', { detail: { state: 'over', situation: 'weather' } }, 'hold-without-state'],
+    ['timeMoved', { detail: { what: 'start', clock: '19:12' } }, null], ['timeMoved', { detail: { what: 'start', clock: '7:12 PM' } }, 'moved-without-time'],
+    ['timeMoved', { detail: { what: 'halftime', seconds: 600 } }, null], ['timeMoved', { detail: { what: 'halftime', seconds: 3601 } }, 'moved-without-time'],
+    ['timeMoved', { detail: { what: 'start', seconds: 600 } }, 'moved-without-time'],
+    ['worn', { detail: { name: 'Tamsin Orlebar' } }, null], ['worn', { detail: { name: ' ' } }, 'worn-without-player'],
+    ['worn', { detail: { wornInstead: '21' } }, null], ['worn', { playerNumber: null, detail: { name: 'Tamsin Orlebar' } }, 'worn-without-player'],
+    ['worn', { teamId: null, detail: { name: 'Tamsin Orlebar' } }, 'worn-without-player'],
+    ['request', { detail: { requestKind: 'vehicle' } }, null], ['request', { detail: { requestKind: 'car' } }, 'request-without-kind'],
+    ['requestAnswered', { detail: { requestId: 'r', answer: 'read' } }, null], ['requestAnswered', { detail: { requestId: 'r', answer: 'waiting' } }, 'answer-without-request'],
+    ['requestAnswered', { detail: { answer: 'read' } }, 'answer-without-request'],
+  ] as const)('%s with %j: %s', (kind, change, refusal) => {
+    expect(whyNotEntry({ ...plain, kind, ...change })).toBe(refusal);
+    if (refusal !== null) expect(REFUSALS[refusal].sentence).toMatch(/\.$/);
+  });
+});
+
 describe('what counts as a read', () => {
   test('a read given counts once, with its placement and commitment', () => {
     expect(readsToCount(aLog({ id: 'a', ...gameBall }))).toEqual([

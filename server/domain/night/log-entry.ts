@@ -1,4 +1,6 @@
 import type { Instant } from '../instant.ts';
+import { ENTRY_RULES } from './entry-rules.ts';
+import type { KindRefusal } from './entry-rules.ts';
 
 /** What the table can log. `read` and `mention` carry an outcome; `takenBack` names the entry it takes back. */
 export const ENTRY_KINDS = [
@@ -83,13 +85,11 @@ export interface LogEntry {
 }
 
 export type EntryRefusal =
+  | KindRefusal
   | 'read-without-cue'
   | 'read-without-game'
   | 'read-without-outcome'
   | 'read-without-reason'
-  | 'happening-unnamed'
-  | 'foul-without-team'
-  | 'taking-back-nothing'
   | 'outcome-without-read';
 
 /**
@@ -99,7 +99,7 @@ export type EntryRefusal =
 export function whyNotEntry(
   entry: Pick<
     LogEntry,
-    'kind' | 'outcome' | 'reason' | 'cueKey' | 'gameId' | 'commitmentId' | 'teamId' | 'detail' | 'takesBackEntryId'
+    'kind' | 'outcome' | 'reason' | 'cueKey' | 'gameId' | 'commitmentId' | 'teamId' | 'playerNumber' | 'detail' | 'takesBackEntryId'
   >,
 ): EntryRefusal | null {
   if (entry.kind === 'read' || entry.kind === 'mention') {
@@ -109,9 +109,7 @@ export function whyNotEntry(
     return entry.commitmentId !== null && entry.gameId === null ? 'read-without-game' : null;
   }
   if (entry.outcome !== null) return 'outcome-without-read';
-  if (entry.kind === 'happening') return happeningOf(entry) === '' ? 'happening-unnamed' : null;
-  if (entry.kind === 'foul') return entry.teamId === null ? 'foul-without-team' : null;
-  return entry.kind === 'takenBack' && entry.takesBackEntryId === null ? 'taking-back-nothing' : null;
+  return ENTRY_RULES[entry.kind]?.(entry) ?? null;
 }
 
 /** The name of a happening, such as `bankShot`; empty text where it has none. */
