@@ -1,5 +1,6 @@
 import { applyDecorators } from '@nestjs/common';
 import { ApiProperty } from '@nestjs/swagger';
+import { Transform } from 'class-transformer';
 import { IsObject, IsOptional, Validate, ValidatorConstraint } from 'class-validator';
 import type { ValidatorConstraintInterface } from 'class-validator';
 import { ENTRY_KINDS, READ_OUTCOMES } from '../domain/night/log-entry.ts';
@@ -53,6 +54,19 @@ export class LogEntryDto {
   @InstantField() occurredAt: string;
 }
 
+const numberGiven = ({ value }: { value: unknown }): unknown => (value === undefined || value === '' ? undefined : Number(value));
+
+export class LogQuery {
+  /** only entries numbered above this one, without what they come to */
+  @CountField(0, 2_000_000_000, { optional: true })
+  @Transform(numberGiven)
+  after?: number;
+
+  @CountField(1, 1000, { optional: true })
+  @Transform(numberGiven)
+  limit?: number;
+}
+
 export class LogBatchDto {
   @IdField() deviceId: string;
   @ListOf(() => LogEntryDto, { least: 1, most: 500 }) entries: LogEntryDto[];
@@ -90,6 +104,9 @@ export interface BatchView {
 export interface LogEntryView {
   id: string;
   number: number;
+  deviceId: string;
+  /** the place on its device, 1 and up */
+  sequence: number;
   kind: EntryKind;
   outcome: ReadOutcome | null;
   reason: string | null;
@@ -126,6 +143,14 @@ export interface NightLogView {
   toCount: number;
   /** happenings two devices may both have logged, as pairs of entries */
   open: readonly { readonly entryIds: readonly [string, string] }[];
+}
+
+/** What is new in a log since the entry that a device has last. */
+export interface LogAfterView {
+  entries: LogEntryView[];
+  state: 'open' | 'signedOff';
+  /** of the whole log; above the last entry here there is more to ask for */
+  lastNumber: number;
 }
 
 export interface SignOffView {

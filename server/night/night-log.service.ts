@@ -20,6 +20,8 @@ export interface LoggedEntry extends LogEntry {
   sponsorName: string | null;
   readKindName: string | null;
   teamName: string | null;
+  /** of the entry that this one takes back */
+  takesBackNumber: number | null;
 }
 
 const LOG = `select log_entry.id, log_entry.night_id as "nightId", log_entry.game_id as "gameId", log_entry.number, log_entry.device_id as "deviceId", log_entry.sequence,
@@ -27,7 +29,8 @@ const LOG = `select log_entry.id, log_entry.night_id as "nightId", log_entry.gam
     log_entry.commitment_id as "commitmentId", log_entry.window_key as "windowKey", log_entry.team_id as "teamId", log_entry.player_id as "playerId",
     log_entry.player_number as "playerNumber", log_entry.period, log_entry.clock, log_entry.detail, log_entry.happening_entry_id as "happeningEntryId",
     log_entry.takes_back_entry_id as "takesBackEntryId", log_entry.occurred_at as "occurredAt", log_entry.content_digest as "contentDigest",
-    log_entry.recorded_at as "recordedAt", coalesce(person.name, link.label) as "loggedByName", sponsor.name as "sponsorName", read_kind.name as "readKindName", school.nickname as "teamName"
+    log_entry.recorded_at as "recordedAt", coalesce(person.name, link.label) as "loggedByName", sponsor.name as "sponsorName", read_kind.name as "readKindName", school.nickname as "teamName",
+    taken.number as "takesBackNumber"
   from log_entry
   left join person on person.id = log_entry.logged_by_person_id
   left join link on link.department_id = $1 and link.id = log_entry.logged_by_link_id
@@ -36,8 +39,12 @@ const LOG = `select log_entry.id, log_entry.night_id as "nightId", log_entry.gam
   left join contract on contract.department_id = $1 and contract.id = commitment.contract_id
   left join sponsor on sponsor.department_id = $1 and sponsor.id = contract.sponsor_id
   left join team on team.department_id = $1 and team.id = log_entry.team_id
+  left join log_entry taken on taken.department_id = $1 and taken.id = log_entry.takes_back_entry_id
   left join school on school.department_id = $1 and school.id = team.school_id
-  where log_entry.department_id = $1 and log_entry.night_id = $2 order by log_entry.number`;
+  where log_entry.department_id = $1 and log_entry.night_id = $2`;
+
+const ALL = `${LOG} order by log_entry.number`;
+const AFTER = `${LOG} and log_entry.number > $3 order by log_entry.number limit $4`;
 
 @Injectable()
 export class NightLog {
@@ -68,6 +75,11 @@ export class NightLog {
   }
 
   async entries(nightId: string): Promise<LoggedEntry[]> {
-    return this.work.sql<LoggedEntry>(LOG, [nightId]);
+    return this.work.sql<LoggedEntry>(ALL, [nightId]);
+  }
+
+  /** Those numbered above, in order, at most so many. */
+  async entriesAfter(nightId: string, number: number, limit: number): Promise<LoggedEntry[]> {
+    return this.work.sql<LoggedEntry>(AFTER, [nightId, number, limit]);
   }
 }

@@ -1,23 +1,27 @@
-import { Body, Controller, Get, HttpCode, Inject, Param, Post } from '@nestjs/common';
+import { Body, Controller, Get, HttpCode, Inject, Param, Post, Query } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
 import { Needs, OrLink } from '../access/needs.ts';
 import { TheVisitor } from '../access/visitor.ts';
 import type { Visitor } from '../access/visitor.ts';
 import { MovesMoney } from '../platform/http/unit.interceptor.ts';
-import { AmendDto, LogBatchDto, SignOffDto } from './log.dto.ts';
-import type { AmendView, BatchView, NightLogView, SignOffView } from './log.dto.ts';
+import { AmendDto, LogBatchDto, LogQuery, SignOffDto } from './log.dto.ts';
+import type { AmendView, BatchView, LogAfterView, NightLogView, SignOffView } from './log.dto.ts';
+import { LogReading } from './log-reading.service.ts';
 import { NightTableService } from './night.service.ts';
 
 @ApiTags('night')
 @Controller('api/nights/:id')
 export class NightTableController {
-  constructor(@Inject(NightTableService) private readonly nights: NightTableService) {}
+  constructor(
+    @Inject(NightTableService) private readonly nights: NightTableService,
+    @Inject(LogReading) private readonly reading: LogReading,
+  ) {}
 
   @Get('log')
   @Needs('log a night')
   @OrLink('work the table')
-  async log(@Param('id') id: string): Promise<NightLogView> {
-    return this.nights.show(id);
+  async log(@Param('id') id: string, @Query() { after, limit }: LogQuery): Promise<NightLogView | LogAfterView> {
+    return after === undefined ? this.nights.show(id) : this.reading.after(id, after, limit);
   }
 
   @Post('log')

@@ -7,6 +7,7 @@ import { Bundles } from './bundle.service.ts';
 import { DeskController } from './desk.controller.ts';
 import { LiveNights } from './live.service.ts';
 import { LogBatch } from './log-batch.service.ts';
+import { LogReading } from './log-reading.service.ts';
 import { NightBooking } from './night-booking.service.ts';
 import { NightContexts } from './night-context.service.ts';
 import { NightTableController } from './night.controller.ts';
@@ -27,6 +28,6 @@ import { TableLinks } from './table-link.service.ts';
 @Module({
   imports: [PacketModule, PlanningModule, SeasonModule, SponsorshipModule],
   controllers: [NightTableController, DeskController, TableController, TableLinkController, RequestController, RequestFormController, AskController],
-  providers: [NightLog, LiveNights, LogBatch, NightContexts, NightCounting, NightBooking, NightTableService, Bundles, TableLinks, NightRequests, RequestAnswers, RequestForms, Asking],
+  providers: [NightLog, LogReading, LiveNights, LogBatch, NightContexts, NightCounting, NightBooking, NightTableService, Bundles, TableLinks, NightRequests, RequestAnswers, RequestForms, Asking],
 })
 export class NightModule {}

@@ -101,7 +101,7 @@ function viewsOf(entries: readonly LoggedEntry[], { games, count }: CountedNight
   const outcomeOf = new Map(count.reads.map((read) => [read.entryId, read]));
   const happeningOf = new Map([...count.occurrences.values()].flat().flatMap((one) => one.entryIds.map((id) => [id, one.number] as const)));
   return entries.map((entry) => {
-    const { nightId: _, deviceId: __, sequence: ___, playerId: ____, contentDigest: _____, readKindName, teamName: ______, ...shown } = entry;
+    const { nightId: _, playerId: ____, contentDigest: _____, readKindName, teamName: ______, takesBackNumber: _______, ...shown } = entry;
     const read = outcomeOf.get(entry.id);
     return {
       ...shown,

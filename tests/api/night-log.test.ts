@@ -118,3 +118,34 @@ test('a bank shot that is mentioned counts once, however many tables logged it, 
   expect([amended.counted, amended.released]).toEqual([0, 1]);
   expect((await bank.director.look(`/api/contracts/${contract.id}`)).standing).toMatchObject({ given: 1, extra: 0 });
 });
+
+test('a device asks for what is new since the entry it has last, in pieces, with the device and the place of each', async () => {
+  const { department, nightId, gameId, contract, device, send } = await aTable();
+  const read = device.read(contract.commitments[0].id, gameId, 1);
+  await send([read, device.entry({ kind: 'note', reason: 'A full house' }), device.entry({ kind: 'takenBack', takesBackEntryId: read.id })]);
+  const after = async (query: string) => department.announcer.look(`/api/nights/${nightId}/log?${query}`);
+  expect(await after('after=0&limit=2')).toMatchObject({ lastNumber: 3, state: 'open', entries: [{ number: 1, deviceId: device.deviceId, sequence: 1, sponsorName: 'Juniper & Pike Hardware' }, { number: 2, sequence: 2 }] });
+  expect(await after('after=2')).toMatchObject({ lastNumber: 3, entries: [{ number: 3, takesBackEntryId: read.id, sentence: 'Entry 1 is taken back.' }] });
+  expect((await after('after=3')).entries).toEqual([]);
+  expect((await department.announcer.get(`/api/nights/${nightId}/log?after=-1`)).status).toBe(400);
+  expect((await after('limit=1')).entries).toHaveLength(3);
+});
+
+test('every kind of entry is taken with what it has to say, and refused alone without it', async () => {
+  const { department, season, nightId, gameId, device, send } = await aTable();
+  const at = { gameId, teamId: season.opponentTeamId, period: '1st quarter' };
+  const whole = [
+    { kind: 'score', ...at, detail: { points: 6, what: 'touchdown' } }, { kind: 'serve', ...at }, { kind: 'batter', ...at, playerNumber: '4' },
+    { kind: 'bout', ...at, detail: { weightClass: '132', how: 'fall', points: 6 } }, { kind: 'book', gameId, detail: { agrees: true } },
+    { kind: 'hold', detail: { state: 'begun', situation: 'weather' } }, { kind: 'timeMoved', gameId, detail: { what: 'start', clock: '19:12' } },
+    { kind: 'worn', ...at, playerNumber: '14', detail: { name: 'Fern Gallagher', sayAs: 'fern GAL-uh-her' } },
+    { kind: 'request', detail: { requestKind: 'vehicle', fields: { plate: 'ABC 123' } } }, { kind: 'requestAnswered', detail: { requestId: 'one', answer: 'approved' } },
+  ];
+  expect((await send(whole.map((fields) => device.entry(fields)))).body.results.map((one: { status: string }) => one.status)).toEqual(whole.map(() => 'stored'));
+  const empty = ['score', 'serve', 'batter', 'book', 'hold', 'timeMoved', 'worn', 'request', 'requestAnswered'];
+  expect((await send(empty.map((kind) => device.entry({ kind, gameId })))).body.results.map((one: { code: string }) => one.code)).toEqual([
+    'play-without-team', 'play-without-team', 'play-without-team', 'book-without-answer', 'hold-without-state', 'moved-without-time', 'worn-without-player', 'request-without-kind', 'answer-without-request',
+  ]);
+  const { entries } = await department.director.look(`/api/nights/${nightId}/log`);
+  expect(entries.map((entry: { sentence: string }) => entry.sentence).filter((sentence: string) => /undefined|null|NaN|\[object/.test(sentence))).toEqual([]);
+});
