@@ -176,6 +176,7 @@ export const ROUTES: Record<string, Right | 'open'> = {
 /** Which of them the link of that very night opens too. */
 export const OR_LINK_ROUTES: Record<string, LinkRight> = {
   'GET /api/nights/{id}/bundle': 'work the table',
+  'GET /api/nights/{id}/live': 'work the table',
   'GET /api/nights/{id}/log': 'work the table',
   'POST /api/nights/{id}/log': 'work the table',
   'GET /api/nights/{id}/requests': 'work the table',
