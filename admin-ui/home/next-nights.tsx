@@ -5,6 +5,7 @@ import { dayText } from '../format/day.ts';
 import { EmptyList } from '../lists/empty-list.tsx';
 import { gameUnder } from '../nights/game-words.ts';
 import { PacketState } from '../nights/packet-state.tsx';
+import { OpenDeskButton } from '../nights/table/open-desk-button.tsx';
 import type { Night } from '../nights/types.ts';
 import { iMay } from '../session/rights.ts';
 import { Section } from '../show/section.tsx';
@@ -21,6 +22,7 @@ function NightCard({ night }: { night: Night }) {
       <div>{count(night.placementCount, 'sponsor read')} planned</div>
       <PacketState night={night} />
       {night.state === 'open' && first && <Box sx={{ color: 'text.secondary' }}>{first}{more.length > 0 ? ` And ${count(more.length, 'more thing')}.` : ''}</Box>}
+      {night.state === 'open' && <Box sx={{ mt: 'auto', pt: 1 }}><OpenDeskButton nightId={night.id} title={night.title} variant="outlined" size="small" /></Box>}
     </Paper>
   );
 }

@@ -4,10 +4,12 @@ import { Go } from '../fields/go.tsx';
 import { dayText, today } from '../format/day.ts';
 import { choiceFilter } from '../lists/filters.tsx';
 import { ListPage } from '../lists/list-page.tsx';
+import { iMay } from '../session/rights.ts';
 import { NIGHT_STATES } from '../words/choices.ts';
 import { count } from '../words/count.ts';
 import { gameUnder } from './game-words.ts';
 import { PacketState } from './packet-state.tsx';
+import { OpenDeskButton } from './table/open-desk-button.tsx';
 import type { Night } from './types.ts';
 
 /** A day or a count is not broken over two lines. */
@@ -27,6 +29,7 @@ export const NightList = () => (
       { label: 'Games', show: (night) => night.games.length === 0 ? 'None' : night.games.map((game) => <div key={game.id}>{gameUnder(night, game)}</div>) },
       { label: 'Planned', show: (night) => <Whole>{count(night.placementCount, 'read')}</Whole> },
       { label: 'Packet', show: (night) => <PacketState night={night} /> },
+    ...(iMay('log', 'show') ? [{ label: 'Table', show: (night: Night) => night.state === 'open' && <OpenDeskButton nightId={night.id} title={night.title} variant="outlined" size="small" /> }] : []),
     ]}
   />
 );

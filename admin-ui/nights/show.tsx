@@ -15,6 +15,7 @@ import { PacketSheet } from './packet/packet-sheet.tsx';
 import { PacketState } from './packet-state.tsx';
 import { PeopleSheet } from './people-sheet.tsx';
 import { PlacementSheet } from './placement-sheet.tsx';
+import { TableSheet } from './table/table-sheet.tsx';
 import type { Night } from './types.ts';
 
 function Head({ night }: { night: Night }) {
@@ -41,6 +42,7 @@ function sheetsOf(night: Night) {
     { key: 'placements', label: 'Planned reads', content: () => <PlacementSheet night={night} />, open: iMay('placements', 'show') },
     { key: 'honours', label: 'Honors', content: () => <HonoursSheet night={night} />, open: iMay('rosters', 'show') },
     { key: 'people', label: 'People', content: () => <PeopleSheet night={night} />, open: true },
+    { key: 'table', label: 'Table', content: () => <TableSheet night={night} />, open: iMay('log', 'show') || iMay('links', 'list') },
     { key: 'log', label: 'Log', content: () => <LogSheet night={night} />, open: iMay('log', 'show') },
     { key: 'sign-off', label: 'Sign-off', content: () => <SignOffSheet night={night} />, open: iMay('sign-off', 'show') },
   ].filter((sheet) => sheet.open);
