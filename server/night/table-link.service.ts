@@ -49,11 +49,13 @@ export class TableLinks {
     return this.links.revoke('table', (await this.log.night(nightId)).id, linkId);
   }
 
-  /** Exchanges a sign-in for the person's own link to one table; the cookie is null where this browser holds a good one already. */
-  async openFor(visitor: Visitor, nightId: string, held: readonly string[]): Promise<{ cookie: string | null; table: TableView }> {
+  /** Exchanges a sign-in for the person's own link to one table; a good one that this browser holds already stays. */
+  async openFor(visitor: Visitor, nightId: string, held: readonly string[]): Promise<{ cookie: string; table: TableView }> {
     const enough = addSeconds(nowAt(), ENOUGH_HOURS * 3600);
-    const good = await this.links.visitorOf(held, (one) => one.state === 'open' && one.subjectId === nightId && one.personId === visitor.personId && one.endsAt > enough);
-    if (good) return { cookie: null, table: viewOf(good) };
+    for (const cookie of held) {
+      const good = await this.links.visitorOf([cookie], (one) => one.state === 'open' && one.subjectId === nightId && one.personId === visitor.personId && one.endsAt > enough);
+      if (good) return { cookie, table: viewOf(good) };
+    }
     return this.work.run(async () => {
       const night = await this.log.night(nightId);
       const { endsAt } = await this.hoursOf(night);

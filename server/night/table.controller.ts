@@ -32,7 +32,7 @@ export class TableController {
   @Needs('log a night')
   async open(@Body() form: OpenTableDto, @TheVisitor() visitor: Visitor, @Req() request: VisitedRequest, @Res({ passthrough: true }) reply: FastifyReply): Promise<TableView> {
     const { cookie, table } = await this.tables.openFor(visitor, form.nightId, linkCookies(request, this.config));
-    if (cookie) addLinkCookie(request, reply, this.config, cookie, new Date(table.endsAt));
+    addLinkCookie(request, reply, this.config, cookie, new Date(table.endsAt));
     return table;
   }
 }

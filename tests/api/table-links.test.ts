@@ -137,6 +137,9 @@ test('the desk opened again on the same device keeps its link; a link that ends 
   const table = await aTable();
   const announcer = await table.department.announcer.opensTable(table.nightId);
   expect((await announcer.opensTable(table.nightId)).linkCookie).toBe(announcer.linkCookie);
+  const other = await announcer.opensTable((await aNightInDays(table.department, 1)).nightId);
+  expect((await other.look('/api/table')).nightId).not.toBe(table.nightId);
+  expect((await (await other.opensTable(table.nightId)).look('/api/table')).nightId).toBe(table.nightId);
   const [own] = (await table.director.look(table.links)).data;
   expect(own).toMatchObject({ state: 'open', personName: expect.stringContaining('announcer'), label: null });
   await table.department.ask(`update link set expires_at = now() + interval '1 hour' where department_id = $1 and id = $2`, [table.department.id, own.id]);
