@@ -118,19 +118,6 @@ export class LinkService {
     return null;
   }
 
-  /** Whether a link still opens its subject: for streams that were let in a while ago. Opens a short unit of its own. */
-  async isLive(id: string): Promise<boolean> {
-    const rows = await this.work.run(() =>
-      this.work.sql(
-        `select 1 from link where department_id = $1 and id = $2 and revoked_at is null and expires_at > now()
-            and (person_id is null or exists (select from membership where membership.department_id = $1 and membership.person_id = link.person_id
-              and (membership.ended_on is null or membership.ended_on > current_date)))`,
-        [id],
-      ),
-    );
-    return rows.length > 0;
-  }
-
   /** The person's own ways in, here; a new password ends them like the sessions. */
   async revokeAllOf(personId: string): Promise<void> {
     await this.work.sql('update link set revoked_at = now(), version = version + 1 where department_id = $1 and person_id = $2 and revoked_at is null', [personId]);
