@@ -1,3 +1,35 @@
+import { useState } from 'react';
+import { useDesk } from '../desk.ts';
+import { keyName, useKey } from '../keys.ts';
+import { CueCard } from './cue-card.tsx';
+import { HappeningButtons } from './happening-buttons.tsx';
+import { useLogging } from './logging.ts';
+import { MentionQueue } from './mention-queue.tsx';
+import { useReading } from './reading.ts';
+import { RequestsToRead } from './requests-to-read.tsx';
+import { useRequestCues } from './use-request-cues.ts';
+import { TallyList } from './tally-list.tsx';
+import './now.css';
+
+/** What is read now. For a spotter it is the list of codes to tick. */
 export function NowRegion() {
-  return null;
+  const { way } = useDesk();
+  const reading = useReading();
+  const requests = useRequestCues();
+  const logging = useLogging();
+  const [showsCue, setShowsCue] = useState(false);
+  const isTally = way === 'tally' && !showsCue;
+  useKey(way === 'tally' ? 'w' : null, isTally ? 'Show the cue' : 'Show the codes', () => setShowsCue(isTally));
+  return (
+    <div className="desk-now" data-way={way}>
+      {way === 'tally' && (
+        <button type="button" className="desk-button desk-now-quiet" onClick={() => setShowsCue(isTally)}>{isTally ? 'Show the cue in full' : 'Show the codes'} <kbd>{keyName('w')}</kbd></button>
+      )}
+      {isTally ? <TallyList reading={reading} logging={logging} /> : <CueCard reading={reading} requests={requests} logging={logging} />}
+      <p className={logging.isTrouble ? 'desk-now-said desk-now-trouble' : 'desk-now-said'} role={logging.isTrouble ? 'alert' : 'status'}>{logging.said}</p>
+      <HappeningButtons reading={reading} logging={logging} />
+      <MentionQueue reading={reading} logging={logging} />
+      <RequestsToRead reading={reading} requests={requests} />
+    </div>
+  );
 }

@@ -1,0 +1,96 @@
+import { useState } from 'react';
+import type { HowRead } from '../../../server/domain/night/desk/read-entry.ts';
+import { useDesk } from '../desk.ts';
+import { keyName, useKey } from '../keys.ts';
+import { HoldWords } from '../hold/hold-words.tsx';
+import { cueInHand, windowLine } from './cue-in-hand.ts';
+import type { CueInHand } from './cue-in-hand.ts';
+import { AT_THE_END, nextOpenAfter, useCurrentCue } from './current-cue.ts';
+import { CueWords } from './cue-words.tsx';
+import type { Logging } from './logging.ts';
+import { OtherwisePanel } from './otherwise-panel.tsx';
+import type { Reading } from './reading.ts';
+import type { RequestCue } from './request-cues.ts';
+import { countOf, standingText } from './words.ts';
+
+interface Props {
+  reading: Reading;
+  requests: readonly RequestCue[];
+  logging: Logging;
+}
+
+/** What the big button does with the cue in hand. */
+type Main = { label: string; run: () => void; isOff: boolean };
+
+/** The cue to read, large; its buttons keep their places whatever comes. */
+export function CueCard({ reading, requests, logging }: Props) {
+  const { write } = useDesk();
+  const { cueKey, jump, step } = useCurrentCue(reading);
+  const [otherwise, setOtherwise] = useState<string | null>(null);
+  const inHand = cueInHand(reading, requests, cueKey);
+  const isOtherwise = inHand !== null && otherwise === cueKey;
+  const next = nextOpenAfter(reading, inHand?.isRequest ? null : cueKey);
+  const goOn = (): void => {
+    setOtherwise(null);
+    jump(next?.cueKey ?? AT_THE_END);
+  };
+  const logIt = async (how: HowRead, said: string): Promise<void> => {
+    if (inHand && (await logging.log('main', `${inHand.cue.code}: ${said}.`, inHand.entry(how)))) goOn();
+  };
+  const separate = (): void => void write({ kind: 'note', detail: { words: 'Play has gone on after the hold' } });
+  const main = mainOf({ reading, inHand, goOn, separate, logRead: () => void logIt({}, 'read') });
+  const toOtherwise = (): void => setOtherwise(isOtherwise ? null : cueKey);
+  useKey(main.isOff ? null : 'r', main.label, main.run);
+  useKey('n', 'Next cue', () => step(1));
+  useKey('p', 'Cue before', () => step(-1));
+  useKey(inHand === null ? null : 'x', 'Cut short, not read, another window', toOtherwise);
+  return (
+    <article className="desk-now-card" aria-label="The cue to read">
+      <CueHead reading={reading} inHand={inHand} />
+      <div className="desk-now-words" tabIndex={0} role="group" aria-label="Words">
+        {reading.hold.isOn && !isOtherwise ? (
+          <HoldWords hold={reading.hold} />
+        ) : isOtherwise ? (
+          <OtherwisePanel
+            windows={reading.bundle.windows.filter(({ gameId }) => gameId === inHand.cue.gameId)} ownWindowKey={inHand.isRequest ? null : inHand.cue.windowKey}
+            isHeld={reading.hold.isOn} choose={(how, said) => void logIt(how, said)} close={() => setOtherwise(null)}
+          />
+        ) : inHand === null ? (
+          <p className="desk-now-direction">{reading.left.reads === 0 ? 'Everything planned for tonight has been read or accounted for.' : `The order of the night is read to its end. ${countOf(reading.left.reads, 'read')} still open: choose one from what is coming.`}</p>
+        ) : !reading.mayReadSponsors && inHand.cue.isSponsored ? (
+          <p className="desk-now-caution">The hold is over. No sponsor’s words come right after it: read something of the house, or wait until play has gone on.</p>
+        ) : (
+          <CueWords cue={inHand.cue} />
+        )}
+      </div>
+      <div className="desk-now-buttons">
+        <button type="button" className="desk-button desk-now-step" onClick={() => step(-1)}>Before <kbd>{keyName('p')}</kbd></button>
+        <button type="button" className="desk-button desk-now-main" disabled={main.isOff} onClick={main.run}>{main.label} <kbd>{keyName('r')}</kbd></button>
+        <button type="button" className="desk-button desk-now-step" onClick={() => step(1)}>Next <kbd>{keyName('n')}</kbd></button>
+        <button type="button" className="desk-button desk-now-second" disabled={inHand === null} aria-pressed={isOtherwise} onClick={toOtherwise}>Cut short, not read, another window <kbd>{keyName('x')}</kbd></button>
+      </div>
+    </article>
+  );
+}
+
+function mainOf({ reading, inHand, goOn, separate, logRead }: { reading: Reading; inHand: CueInHand | null; goOn: () => void; separate: () => void; logRead: () => void }): Main {
+  if (inHand === null) return { label: 'Read', run: goOn, isOff: true };
+  if (!inHand.isOpen && inHand.standing?.state !== 'notRead') return { label: 'Next open cue', run: goOn, isOff: false };
+  if (!inHand.cue.isSponsored || reading.mayReadSponsors) return { label: inHand.isOpen ? 'Read' : 'Read after all', run: logRead, isOff: false };
+  return reading.hold.isOn ? { label: 'Hold is on', run: goOn, isOff: true } : { label: 'Play has gone on', run: separate, isOff: false };
+}
+
+function CueHead({ reading, inHand }: { reading: Reading; inHand: CueInHand | null }) {
+  const { bundle } = reading;
+  if (inHand === null) return <header className="desk-now-head"><h2>Nothing more in the order</h2><p className="desk-now-window">&nbsp;</p><p className="desk-now-standing">&nbsp;</p></header>;
+  const { cue, standing } = inHand;
+  const line = windowLine(reading, inHand);
+  const game = bundle.games.length > 1 ? bundle.games.find(({ gameId }) => gameId === cue.gameId) : undefined;
+  return (
+    <header className="desk-now-head" data-sponsored={cue.isSponsored}>
+      <h2><span className="desk-now-code">{cue.code}</span> {cue.sponsorName ?? cue.title}{cue.sponsorSayAs !== null && <span className="desk-now-say-as"> say: {cue.sponsorSayAs}</span>}</h2>
+      <p className={line.isOver ? 'desk-now-window desk-now-over' : 'desk-now-window'}>{game && `${game.level}: `}{line.text}</p>
+      <p className="desk-now-standing" data-state={standing?.state}>{(standing && standingText(standing, bundle)) || (cue.sponsorName === null ? '\u00a0' : cue.title)}</p>
+    </header>
+  );
+}

@@ -1,0 +1,56 @@
+import { useEffect, useSyncExternalStore } from 'react';
+import type { DeskCue } from '../../../server/domain/night/desk/bundle.ts';
+import type { Reading } from './reading.ts';
+
+/** The cue in hand. It is held fast: what another device logs, or what is approved meanwhile, never moves it. */
+let held: { nightId: string; cueKey: string } | null = null;
+const watchers = new Set<() => void>();
+const watch = (watcher: () => void) => {
+  watchers.add(watcher);
+  return () => void watchers.delete(watcher);
+};
+
+/** Where the order of the night has been read to its end. */
+export const AT_THE_END = 'end';
+
+export function jumpTo(nightId: string, cueKey: string): void {
+  held = { nightId, cueKey };
+  for (const watcher of watchers) watcher();
+}
+
+const isOpen = (reading: Reading, cue: DeskCue): boolean => reading.standings.get(cue.cueKey)?.state === 'open';
+
+/** The open cue that comes after one in the order of the night; where a hold keeps sponsors away, none of theirs. */
+export function nextOpenAfter(reading: Reading, cueKey: string | null): DeskCue | null {
+  const place = reading.run.findIndex((cue) => cue.cueKey === cueKey);
+  const mayCome = (cue: DeskCue): boolean => isOpen(reading, cue) && (reading.mayReadSponsors || !cue.isSponsored);
+  return reading.run.slice(place + 1).find(mayCome) ?? null;
+}
+
+/** Where a page that is opened in the middle of a night goes on: after the last cue that was logged. */
+function beginning(reading: Reading): string {
+  const last = reading.run.findLast((cue) => !isOpen(reading, cue));
+  return (nextOpenAfter(reading, last?.cueKey ?? null) ?? reading.run.find((cue) => isOpen(reading, cue)))?.cueKey ?? AT_THE_END;
+}
+
+export interface CurrentCue {
+  readonly cueKey: string;
+  readonly jump: (cueKey: string) => void;
+  /** the neighbor in the order of the night, whatever its state */
+  readonly step: (by: 1 | -1) => void;
+}
+
+export function useCurrentCue(reading: Reading): CurrentCue {
+  const { nightId } = reading.bundle;
+  const found = useSyncExternalStore(watch, () => held);
+  const cueKey = found?.nightId === nightId ? found.cueKey : beginning(reading);
+  useEffect(() => {
+    if (found?.nightId !== nightId) jumpTo(nightId, cueKey);
+  }, [found, nightId, cueKey]);
+  const step = (by: 1 | -1): void => {
+    const place = cueKey === AT_THE_END ? reading.run.length : reading.run.findIndex((cue) => cue.cueKey === cueKey);
+    const next = reading.run[Math.max(0, place + by)];
+    jumpTo(nightId, next?.cueKey ?? AT_THE_END);
+  };
+  return { cueKey, jump: (key) => jumpTo(nightId, key), step };
+}

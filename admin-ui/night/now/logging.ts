@@ -1,0 +1,43 @@
+import { useRef, useState } from 'react';
+import type { DeskEntry, NewDeskEntry } from '../../../server/domain/night/desk/desk-entry.ts';
+import { useDesk } from '../desk.ts';
+
+/** A second tap on the same place so soon is a bounce of the first. */
+const BOUNCE_MILLISECONDS = 500;
+
+export interface Logging {
+  /** what the last tap came to, for the line below the buttons */
+  readonly said: string;
+  readonly isTrouble: boolean;
+  /**
+   * Writes entries one after the other. A tap that bounces writes nothing: the next cue is never logged by accident.
+   *
+   * @param slot the place on the screen that was tapped
+   * @returns whether all of it is on this device
+   */
+  readonly log: (slot: string, said: string, ...entries: readonly (NewDeskEntry | ((before: DeskEntry) => NewDeskEntry))[]) => Promise<boolean>;
+}
+
+export function useLogging(): Logging {
+  const { write } = useDesk();
+  const [state, setState] = useState({ said: '', isTrouble: false });
+  const taps = useRef(new Map<string, number>());
+  return {
+    ...state,
+    log: async (slot, said, ...entries) => {
+      const now = performance.now();
+      if (now - (taps.current.get(slot) ?? -BOUNCE_MILLISECONDS) < BOUNCE_MILLISECONDS) return false;
+      taps.current.set(slot, now);
+      try {
+        let before: DeskEntry | null = null;
+        for (const entry of entries) before = await write(typeof entry === 'function' ? entry(before!) : entry);
+        setState({ said, isTrouble: false });
+        taps.current.set(slot, performance.now());
+        return true;
+      } catch {
+        setState({ said: 'This device could not store it. Nothing else was lost; note it on paper and try again.', isTrouble: true });
+        return false;
+      }
+    },
+  };
+}

@@ -1,0 +1,52 @@
+import { mentionEntry } from '../../../server/domain/night/desk/read-entry.ts';
+import type { QueuedMention } from '../../../server/domain/night/desk/mention-queue.ts';
+import { keyName, useKey } from '../keys.ts';
+import { Segments } from './cue-words.tsx';
+import type { Logging } from './logging.ts';
+import type { Reading } from './reading.ts';
+import { countOf } from './words.ts';
+
+const WHEN = { atOnce: 'Call it now', deadBall: 'At the next dead ball, four seconds or less', held: 'Held for the next time-out or break' } as const;
+
+function shootersText({ shooters }: QueuedMention): string {
+  const numbers = shooters.flatMap(({ playerNumber }) => (playerNumber === null ? [] : [playerNumber]));
+  const count = shooters.length > 1 ? `${countOf(shooters.length, 'time')} · ` : '';
+  return `${count}${numbers.length === 0 ? 'no number' : `number ${numbers.join(', ')}`}`;
+}
+
+/** The mentions that are owed, the first of them with its words and its own large button. */
+export function MentionQueue({ reading, logging }: { reading: Reading; logging: Logging }) {
+  const { queue, mayReadSponsors, bundle } = reading;
+  const [first, ...others] = queue;
+  const give = (one: QueuedMention): void => void logging.log('mention', `Mention of ${one.mention.sponsorName} given.`, mentionEntry(one));
+  const leave = (one: QueuedMention, reason: 'noTime' | 'gameEnded'): void =>
+    void logging.log('mention', `Mention of ${one.mention.sponsorName} not read.`, mentionEntry(one, { outcome: 'notRead', reason }));
+  const canGive = first !== undefined && mayReadSponsors;
+  useKey(canGive ? 'm' : null, 'Mention given', () => first && give(first));
+  if (bundle.mentions.length === 0) return null;
+  return (
+    <section className="desk-now-queue" aria-label="Mentions that are owed">
+      <h3>Mentions owed: {queue.length}</h3>
+      <div className="desk-now-mention">
+        {first ? (
+          <>
+            <p className="desk-now-when">{mayReadSponsors ? WHEN[first.moment] : 'A hold is on, or has just ended: no sponsor’s words now'} · {first.mention.sponsorName} · {shootersText(first)}</p>
+            <Segments segments={first.mention.segments.filter(({ kind }) => kind === 'spoken')} />
+          </>
+        ) : (
+          <p className="desk-now-direction">None. They queue here when it happens.</p>
+        )}
+      </div>
+      <div className="desk-now-row">
+        <button type="button" className="desk-button desk-now-give" disabled={!canGive} onClick={() => first && give(first)}>Mention given <kbd>{keyName('m')}</kbd></button>
+        <button type="button" className="desk-button" disabled={!first} onClick={() => first && leave(first, 'noTime')}>No time</button>
+        <button type="button" className="desk-button" disabled={!first} onClick={() => first && leave(first, 'gameEnded')}>The game ended</button>
+      </div>
+      {others.length > 0 && (
+        <ol className="desk-now-others" start={2}>
+          {others.map((one) => <li key={`${one.mention.commitmentId} ${one.happeningEntryIds[0]}`}>{one.mention.sponsorName} · {shootersText(one)}</li>)}
+        </ol>
+      )}
+    </section>
+  );
+}
