@@ -6,7 +6,7 @@ import { useCurrentCue } from '../now/current-cue.ts';
 import { useReading } from '../now/reading.ts';
 import type { Reading } from '../now/reading.ts';
 import { useRequestCues } from '../now/use-request-cues.ts';
-import { countOf, secondsText, standingText } from '../now/words.ts';
+import { capital, countOf, secondsText, standingText } from '../now/words.ts';
 import { PaperSheet } from '../paper/paper-sheet.tsx';
 import { TimesSheet } from '../times/times-sheet.tsx';
 import './coming.css';
@@ -42,7 +42,7 @@ function WindowGroup({ window, reading, currentKey, out, jump }: { window: Windo
   const room = window.capacitySeconds === null ? '' : ` · ${secondsText(window.capacitySeconds)} to speak in`;
   return (
     <section className="desk-coming-window">
-      <h3>{game}{window.title}<small>{window.readsLeft === 0 ? 'nothing of a sponsor left' : `${countOf(window.readsLeft, 'read')}`} · {secondsText(window.secondsLeft)}{room}{window.isUncertain ? ' · if it comes' : ''}</small></h3>
+      <h3>{capital(`${game}${window.title}`)}<small>{window.readsLeft === 0 ? 'nothing of a sponsor left' : `${countOf(window.readsLeft, 'read')}`} · {secondsText(window.secondsLeft)}{room}{window.isUncertain ? ' · if it comes' : ''}</small></h3>
       <ol>{window.cues.map((standing) => <CueRow key={standing.cue.cueKey} standing={standing} reading={reading} isCurrent={standing.cue.cueKey === currentKey} isOut={out.has(standing.cue.cueKey)} jump={jump} />)}</ol>
     </section>
   );
@@ -67,7 +67,7 @@ export function ComingRegion() {
     <div className="desk-coming">
       <h2>What is coming</h2>
       <p className="desk-coming-left">
-        <b>{countOf(left.reads, 'read')}</b> left tonight, {secondsText(left.seconds)}{left.ifItComes > 0 && <>; {countOf(left.ifItComes, 'more')} if the time-out comes</>}. <b>{countOf(queue.length, 'mention')}</b> owed.
+        {left.reads === 0 ? 'No sponsor’s read left tonight' : <><b>{countOf(left.reads, 'read')}</b> left tonight, {secondsText(left.seconds)}</>}{left.ifItComes > 0 && <>; {left.ifItComes} more if the time-out comes</>}. <b>{countOf(queue.length, 'mention')}</b> owed.
       </p>
       <div className="desk-coming-buttons">
         <button type="button" className="desk-button" onClick={() => setSheet('times')}>Times <kbd>{keyName('t')}</kbd></button>

@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import type { ReactNode } from 'react';
 import type { HowRead } from '../../../server/domain/night/desk/read-entry.ts';
 import { useDesk } from '../desk.ts';
 import { keyName, useKey } from '../keys.ts';
@@ -17,13 +18,15 @@ interface Props {
   reading: Reading;
   requests: readonly RequestCue[];
   logging: Logging;
+  /** what is asked right now and stands where the words stand */
+  inFront: ReactNode;
 }
 
 /** What the big button does with the cue in hand. */
 type Main = { label: string; run: () => void; isOff: boolean };
 
 /** The cue to read, large; its buttons keep their places whatever comes. */
-export function CueCard({ reading, requests, logging }: Props) {
+export function CueCard({ reading, requests, logging, inFront }: Props) {
   const { write } = useDesk();
   const { cueKey, jump, step } = useCurrentCue(reading);
   const [otherwise, setOtherwise] = useState<string | null>(null);
@@ -48,7 +51,9 @@ export function CueCard({ reading, requests, logging }: Props) {
     <article className="desk-now-card" aria-label="The cue to read">
       <CueHead reading={reading} inHand={inHand} />
       <div className="desk-now-words" tabIndex={0} role="group" aria-label="Words">
-        {reading.hold.isOn && !isOtherwise ? (
+        {inFront ? (
+          inFront
+        ) : reading.hold.isOn && !isOtherwise ? (
           <HoldWords hold={reading.hold} />
         ) : isOtherwise ? (
           <OtherwisePanel
@@ -64,10 +69,10 @@ export function CueCard({ reading, requests, logging }: Props) {
         )}
       </div>
       <div className="desk-now-buttons">
-        <button type="button" className="desk-button desk-now-step" onClick={() => step(-1)}>Before <kbd>{keyName('p')}</kbd></button>
         <button type="button" className="desk-button desk-now-main" disabled={main.isOff} onClick={main.run}>{main.label} <kbd>{keyName('r')}</kbd></button>
-        <button type="button" className="desk-button desk-now-step" onClick={() => step(1)}>Next <kbd>{keyName('n')}</kbd></button>
-        <button type="button" className="desk-button desk-now-second" disabled={inHand === null} aria-pressed={isOtherwise} onClick={toOtherwise}>Cut short, not read, another window <kbd>{keyName('x')}</kbd></button>
+        <button type="button" className="desk-button desk-now-before" onClick={() => step(-1)}>Before <kbd>{keyName('p')}</kbd></button>
+        <button type="button" className="desk-button desk-now-second" disabled={inHand === null} aria-pressed={isOtherwise} onClick={toOtherwise}>Cut short, not read … <kbd>{keyName('x')}</kbd></button>
+        <button type="button" className="desk-button desk-now-next" onClick={() => step(1)}>Next <kbd>{keyName('n')}</kbd></button>
       </div>
     </article>
   );

@@ -42,11 +42,7 @@ export function MentionQueue({ reading, logging }: { reading: Reading; logging: 
         <button type="button" className="desk-button" disabled={!first} onClick={() => first && leave(first, 'noTime')}>No time</button>
         <button type="button" className="desk-button" disabled={!first} onClick={() => first && leave(first, 'gameEnded')}>The game ended</button>
       </div>
-      {others.length > 0 && (
-        <ol className="desk-now-others" start={2}>
-          {others.map((one) => <li key={`${one.mention.commitmentId} ${one.happeningEntryIds[0]}`}>{one.mention.sponsorName} · {shootersText(one)}</li>)}
-        </ol>
-      )}
+      <p className="desk-now-others">{others.length > 0 && `Then: ${others.map((one) => `${one.mention.sponsorName}, ${shootersText(one)}`).join('; ')}`}</p>
     </section>
   );
 }

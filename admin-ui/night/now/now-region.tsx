@@ -2,7 +2,8 @@ import { useState } from 'react';
 import { useDesk } from '../desk.ts';
 import { keyName, useKey } from '../keys.ts';
 import { CueCard } from './cue-card.tsx';
-import { HappeningButtons } from './happening-buttons.tsx';
+import type { HappeningButton } from '../../../server/domain/night/desk/mention-queue.ts';
+import { HappeningButtons, Shooter } from './happening-buttons.tsx';
 import { useLogging } from './logging.ts';
 import { MentionQueue } from './mention-queue.tsx';
 import { useReading } from './reading.ts';
@@ -18,6 +19,8 @@ export function NowRegion() {
   const requests = useRequestCues();
   const logging = useLogging();
   const [showsCue, setShowsCue] = useState(false);
+  const [open, setOpen] = useState<HappeningButton | null>(null);
+  const shooter = open && <Shooter reading={reading} logging={logging} open={open} close={() => setOpen(null)} />;
   const isTally = way === 'tally' && !showsCue;
   useKey(way === 'tally' ? 'w' : null, isTally ? 'Show the cue' : 'Show the codes', () => setShowsCue(isTally));
   return (
@@ -25,9 +28,9 @@ export function NowRegion() {
       {way === 'tally' && (
         <button type="button" className="desk-button desk-now-quiet" onClick={() => setShowsCue(isTally)}>{isTally ? 'Show the cue in full' : 'Show the codes'} <kbd>{keyName('w')}</kbd></button>
       )}
-      {isTally ? <TallyList reading={reading} logging={logging} /> : <CueCard reading={reading} requests={requests} logging={logging} />}
+      {isTally ? (shooter ?? <TallyList reading={reading} logging={logging} />) : <CueCard reading={reading} requests={requests} logging={logging} inFront={shooter} />}
       <p className={logging.isTrouble ? 'desk-now-said desk-now-trouble' : 'desk-now-said'} role={logging.isTrouble ? 'alert' : 'status'}>{logging.said}</p>
-      <HappeningButtons reading={reading} logging={logging} />
+      <HappeningButtons reading={reading} open={open} setOpen={setOpen} />
       <MentionQueue reading={reading} logging={logging} />
       <RequestsToRead reading={reading} requests={requests} />
     </div>

@@ -14,11 +14,15 @@ export const SITUATION_WORDS: Readonly<Record<HoldSituation, string>> = {
 /** "1 read", "3 reads" */
 export const countOf = (count: number, one: string, several = `${one}s`): string => `${count} ${count === 1 ? one : several}`;
 
-/** "45 s", "7:30 min" */
+/** "45 s", "7:30 min", "10 min" */
 export function secondsText(seconds: number): string {
   const whole = Math.max(0, Math.round(seconds));
-  return whole < 100 ? `${whole} s` : `${Math.floor(whole / 60)}:${String(whole % 60).padStart(2, '0')} min`;
+  if (whole < 100) return `${whole} s`;
+  const rest = whole % 60;
+  return `${Math.floor(whole / 60)}${rest === 0 ? '' : `:${String(rest).padStart(2, '0')}`} min`;
 }
+
+export const capital = (text: string): string => text.replace(/^./, (first) => first.toUpperCase());
 
 /** A moment on the wall of the venue, by the device's clock. */
 export function wallClock(occurredAt: string, zone: string): string {
