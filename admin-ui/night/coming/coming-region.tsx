@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { useContext, useState } from 'react';
 import type { CueStanding, WindowTonight } from '../../../server/domain/night/desk/reads-left.ts';
 import { useDesk } from '../desk.ts';
 import { keyName, useKey } from '../keys.ts';
@@ -8,6 +8,7 @@ import type { Reading } from '../now/reading.ts';
 import { useRequestCues } from '../now/use-request-cues.ts';
 import { capital, countOf, secondsText, standingText } from '../now/words.ts';
 import { PaperSheet } from '../paper/paper-sheet.tsx';
+import { ShowRegion } from '../shell/show-region.ts';
 import { TimesSheet } from '../times/times-sheet.tsx';
 import './coming.css';
 
@@ -53,7 +54,12 @@ export function ComingRegion() {
   const { bundle } = useDesk();
   const reading = useReading();
   const requests = useRequestCues().filter(({ isOpen }) => isOpen);
-  const { cueKey, jump } = useCurrentCue(reading);
+  const { cueKey, jump: take } = useCurrentCue(reading);
+  const show = useContext(ShowRegion);
+  const jump = (key: string): void => {
+    take(key);
+    show('now');
+  };
   const [sheet, setSheet] = useState<'times' | 'paper' | null>(null);
   useKey('t', 'Times tonight', () => setSheet('times'));
   useKey('y', 'Type in a paper tally', () => setSheet('paper'));

@@ -9,6 +9,7 @@ import type { Sync } from '../sync/sync.ts';
 import { DeskBar } from './desk-bar.tsx';
 import { DeskSheets } from './desk-sheets.tsx';
 import type { SheetName } from './desk-sheets.tsx';
+import { ShowRegion } from './show-region.ts';
 import { TabBar } from './tab-bar.tsx';
 import type { RegionName } from './tab-bar.tsx';
 
@@ -43,7 +44,7 @@ export function DeskScreen({ keeper, sync }: { keeper: Keeper; sync: Sync }) {
         <DeskBar keeper={keeper} sync={sync} snapshot={snapshot} onOpen={setSheet} />
         <main className="desk-regions">
           <section className="desk-region desk-region-now" aria-label="Now"><NowRegion /></section>
-          <section className="desk-region desk-region-coming" aria-label="What is coming"><ComingRegion /></section>
+          <section className="desk-region desk-region-coming" aria-label="What is coming"><ShowRegion value={setRegion}><ComingRegion /></ShowRegion></section>
           {night.way !== 'reads' && <section className="desk-region desk-region-game" aria-label="The game"><GameRegion /></section>}
         </main>
         <TabBar region={shown} onRegion={setRegion} onOpen={setSheet} hasGame={night.way !== 'reads'} />
