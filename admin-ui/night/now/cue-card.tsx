@@ -12,7 +12,7 @@ import type { Logging } from './logging.ts';
 import { OtherwisePanel } from './otherwise-panel.tsx';
 import type { Reading } from './reading.ts';
 import type { RequestCue } from './request-cues.ts';
-import { countOf, standingText } from './words.ts';
+import { capital, countOf, standingText } from './words.ts';
 
 interface Props {
   reading: Reading;
@@ -50,7 +50,7 @@ export function CueCard({ reading, requests, logging, inFront }: Props) {
   return (
     <article className="desk-now-card" aria-label="The cue to read">
       <CueHead reading={reading} inHand={inHand} />
-      <div className="desk-now-words" tabIndex={0} role="group" aria-label="Words">
+      <div key={`${cueKey} ${isOtherwise} ${reading.hold.isOn} ${inFront !== null}`} className="desk-now-words" tabIndex={0} role="group" aria-label="Words">
         {inFront ? (
           inFront
         ) : reading.hold.isOn && !isOtherwise ? (
@@ -79,10 +79,11 @@ export function CueCard({ reading, requests, logging, inFront }: Props) {
 }
 
 function mainOf({ reading, inHand, goOn, separate, logRead }: { reading: Reading; inHand: CueInHand | null; goOn: () => void; separate: () => void; logRead: () => void }): Main {
+  if (reading.hold.isOn) return { label: 'Hold is on', run: goOn, isOff: true };
   if (inHand === null) return { label: 'Read', run: goOn, isOff: true };
   if (!inHand.isOpen && inHand.standing?.state !== 'notRead') return { label: 'Next open cue', run: goOn, isOff: false };
   if (!inHand.cue.isSponsored || reading.mayReadSponsors) return { label: inHand.isOpen ? 'Read' : 'Read after all', run: logRead, isOff: false };
-  return reading.hold.isOn ? { label: 'Hold is on', run: goOn, isOff: true } : { label: 'Play has gone on', run: separate, isOff: false };
+  return { label: 'Play has gone on', run: separate, isOff: false };
 }
 
 function CueHead({ reading, inHand }: { reading: Reading; inHand: CueInHand | null }) {
@@ -94,7 +95,7 @@ function CueHead({ reading, inHand }: { reading: Reading; inHand: CueInHand | nu
   return (
     <header className="desk-now-head" data-sponsored={cue.isSponsored}>
       <h2><span className="desk-now-code">{cue.code}</span> {cue.sponsorName ?? cue.title}{cue.sponsorSayAs !== null && <span className="desk-now-say-as"> say: {cue.sponsorSayAs}</span>}</h2>
-      <p className={line.isOver ? 'desk-now-window desk-now-over' : 'desk-now-window'}>{game && `${game.level}: `}{line.text}</p>
+      <p className={line.isOver ? 'desk-now-window desk-now-over' : 'desk-now-window'}>{capital(`${game ? `${game.level}: ` : ''}${line.text}`)}</p>
       <p className="desk-now-standing" data-state={standing?.state}>{(standing && standingText(standing, bundle)) || (cue.sponsorName === null ? '\u00a0' : cue.title)}</p>
     </header>
   );
