@@ -3,6 +3,9 @@ import { WayOut, command } from '../../server/commands/terminal.mjs'
 import { changeSet } from './change-set.mjs'
 import { deliveryStatement } from './delivery-statement.mjs'
 import { deskBundle } from './desk-bundle.mjs'
+import { deskPaint } from './desk-paint.mjs'
+import { deskScript } from './desk-script.mjs'
+import { deskTap } from './desk-tap.mjs'
 import { gamesList } from './games-list.mjs'
 import { logBatches } from './log-batches.mjs'
 import { nightDesk } from './night-desk.mjs'
@@ -12,7 +15,7 @@ import { Stage } from './stage.mjs'
 /** @type {Record<string, (stage: Stage) => Promise<boolean>>} */
 const figures = {
   'games-list': gamesList, 'log-batches': logBatches, 'delivery-statement': deliveryStatement, packet, 'change-set': changeSet,
-  'night-desk': nightDesk, 'desk-bundle': deskBundle,
+  'night-desk': nightDesk, 'desk-bundle': deskBundle, 'desk-script': deskScript, 'desk-tap': deskTap, 'desk-paint': deskPaint,
 }
 
 /** Each figure stands on a stage of its own, which is cleared whatever happens. @param {string} name */

@@ -6,10 +6,10 @@ import { signIn } from './stage.mjs'
 
 /** @typedef {{ id: string, heldOn: string, title: string, packetIssued: number | null, games: { id: string }[] }} Night */
 /** @typedef {{ ask: (method: string, path: string, body?: unknown, version?: number) => Promise<any>, paper: (path: string) => Promise<Buffer>, nights: () => Promise<Night[]>,
- *   database: import('./stage.mjs').Database, departmentId: string }} Demo */
+ *   database: import('./stage.mjs').Database, departmentId: string, port: number, token: string }} Demo */
 
-/** @param {import('./stage.mjs').Stage} stage @param {string} name @returns {Promise<Demo>} */
-export async function toldDemo(stage, name) {
+/** @param {import('./stage.mjs').Stage} stage @param {string} name @param {Record<string, string>} [environment] of the server @returns {Promise<Demo>} */
+export async function toldDemo(stage, name, environment = {}) {
   const database = await stage.database(name)
   const folder = stage.file(name)
   mkdirSync(folder)
@@ -19,7 +19,7 @@ export async function toldDemo(stage, name) {
   const departmentId = (await client.query('select id from department')).rows[0].id
   await client.end()
   const { token } = await signIn(database, departmentId)
-  const { port } = await stage.server(database)
+  const { port } = await stage.server(database, environment)
   /** @param {string} method @param {string} path @param {unknown} [body] @param {number} [version] */
   const send = async (method, path, body, version) => {
     const headers = { 'x-rafterline': '1', cookie: `rafterline-${port}=${token}`, ...(body ? { 'content-type': 'application/json' } : {}), ...(version ? { 'if-match': `"${version}"` } : {}) }
@@ -33,5 +33,7 @@ export async function toldDemo(stage, name) {
     nights: async () => (await (await send('GET', '/nights?perPage=100&sort=heldOn')).json()).data,
     database,
     departmentId,
+    port,
+    token,
   }
 }
