@@ -1,5 +1,4 @@
 /** The built page at the scorer's table in a real browser, served by the real server, the demo's next night before it. */
-import { loadavg } from 'node:os'
 import { join } from 'node:path'
 import { chromium } from 'playwright-core'
 import { build, checkout } from '../../server/commands/build.mjs'
@@ -23,6 +22,3 @@ export async function deskPage(stage, name) {
   }
   return { night, address, device }
 }
-
-/** What else the machine has to do. */
-export const load = () => `load of the machine ${loadavg().map((one) => one.toFixed(1)).join(', ')}`

@@ -1,6 +1,6 @@
 /** From the finger on the button to the entry being stored on the device and shown: in Chromium, with 2,000 entries in the store and no network. */
-import { deskPage, load } from './desk-page.mjs'
-import { figure, raw } from './figure.mjs'
+import { deskPage } from './desk-page.mjs'
+import { figure, load, raw } from './figure.mjs'
 
 const stored = 2000
 const warmUp = 5

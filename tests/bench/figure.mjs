@@ -1,4 +1,8 @@
 /** A figure as it is printed. */
+import { loadavg } from 'node:os'
+
+/** What the machine has to do just now, for figures that are no ratio. */
+export const load = () => `load of the machine ${loadavg().map((one) => one.toFixed(1)).join(', ')}`
 
 /** @param {readonly number[]} values */
 export function median(values) {

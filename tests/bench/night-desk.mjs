@@ -3,7 +3,7 @@ import { randomUUID } from 'node:crypto'
 import { availableParallelism } from 'node:os'
 import { Agent, request } from 'node:http'
 import pg from 'pg'
-import { figure, raw } from './figure.mjs'
+import { figure, load, raw } from './figure.mjs'
 import { fillDepartments, namesIn } from './fill.mjs'
 import { signIn } from './stage.mjs'
 
@@ -27,7 +27,7 @@ export async function nightDesk(stage) {
   const waited = await drain(port, devices)
   const found = await foundIn(database.adminUrl, devices)
   const sent = devices.length * queued
-  console.log(`    ${devices.length} devices on ${departments * nightsEach} nights of ${departments} departments, ${queued} entries each in batches of at most ${batchSize}; ${availableParallelism()} cores for server, database and devices`)
+  console.log(`    ${devices.length} devices on ${departments * nightsEach} nights of ${departments} departments, ${queued} entries each in batches of at most ${batchSize}; ${availableParallelism()} cores for server, database and devices; ${load()}`)
   console.log(`    ${waited.lost} answers lost and sent for again, ${waited.again} tries without an answer; ${found.entries} of ${sent} entries stored, ${found.doubled} doubled, ${found.gaps} nights with a gap`)
   raw('a device, from its first request to its last answer', waited.seconds, 's')
   if (found.entries !== sent || found.doubled > 0 || found.gaps > 0) throw new Error('the log does not hold every entry exactly once')

@@ -3,7 +3,8 @@ import { addDays } from '../../server/domain/day.ts'
 import type { Day } from '../../server/domain/day.ts'
 import { aDepartment } from '../support/department.ts'
 import type { Department } from '../support/department.ts'
-import { TableDevice, aSeason, aSignedContract } from '../support/season.ts'
+import { TableDevice, aNightInDays, aSeason, aSignedContract } from '../support/season.ts'
+import { Visitor } from '../support/visitor.ts'
 import type { Answer } from '../support/visitor.ts'
 
 /** A step is named; what it does may be asked for once. */
@@ -22,12 +23,13 @@ function ordersOf(people: readonly (readonly string[])[]): string[][] {
   })
 }
 
-async function untilWaiting(department: Department, count: number): Promise<void> {
-  for (const until = Date.now() + 10_000; Date.now() < until; await new Promise((done) => setTimeout(done, 15))) {
+/** Until each step that was sent either waits for the night or has its answer. */
+async function untilSettled(department: Department, sent: number, answered: () => number): Promise<void> {
+  for (const until = Date.now() + 20_000; Date.now() < until; await new Promise((done) => setTimeout(done, 15))) {
     const { rows } = await department.pool.query(`select count(*)::int as waiting from pg_stat_activity where datname = current_database() and wait_event_type = 'Lock'`)
-    if (rows[0].waiting >= count) return
+    if (rows[0].waiting + answered() >= sent) return
   }
-  throw new Error(`${count} steps were to wait for the night`)
+  throw new Error(`${sent} steps were to wait for the night or be answered`)
 }
 
 /** Takes the steps in this order; all at once means that another connection holds the night until the last one waits. */
@@ -44,7 +46,7 @@ async function take(department: Department, nightId: string, steps: Steps, order
     const sent: Promise<void>[] = []
     for (const name of order) {
       sent.push(steps[name]!().then((answer) => void (answers[name] = answer)))
-      await untilWaiting(department, sent.length)
+      await untilSettled(department, sent.length, () => Object.keys(answers).length)
     }
     await holder.query('commit')
     await Promise.all(sent)
@@ -142,6 +144,40 @@ test.each(WAYS)('a device syncs and sends again while the night is signed off: i
     expect(counted.map((one) => one.entry_id).sort(), order.join(', ')).toEqual(standing.map((one) => one.id).sort())
     expect(standing).toHaveLength(entries.length)
   }
+})
+
+test.each(WAYS)('a link is revoked while its device syncs: in every order, %s, a batch is stored whole or not at all, and nothing gets in after the answer to the revoking', async (way) => {
+  const department = await aDepartment()
+  const { director, announcer } = department
+  const { nightId } = await aNightInDays(department, 0)
+  const log = `/api/nights/${nightId}/log`
+  const orders = ordersOf([['device sends', 'device sends again, with more'], ['other device sends'], ['director revokes']])
+  for (const order of orders) {
+    const link = await director.make(`/api/nights/${nightId}/table-links`, { label: 'Odell, substitute', maySignOff: false })
+    const substitute = await Visitor.atTable(link)
+    const [device, other] = [new TableDevice(), new TableDevice()]
+    const notes = [1, 2, 3].map((place) => device.entry({ kind: 'note', detail: { words: `${order.join(', ')}: ${place}` } }))
+    const answers = await take(department, nightId, {
+      'device sends': () => substitute.post(log, { deviceId: device.deviceId, entries: notes.slice(0, 2) }),
+      'device sends again, with more': () => substitute.post(log, { deviceId: device.deviceId, entries: notes }),
+      'other device sends': () => announcer.post(log, { deviceId: other.deviceId, entries: [other.entry({ kind: 'note', detail: { words: 'somebody else' } })] }),
+      'director revokes': () => director.post(`/api/nights/${nightId}/table-links/${link.id}/revoke`),
+    }, order, way)
+    expect([answers['director revokes']!.status, answers['other device sends']!.status], order.join(', ')).toEqual([200, 200])
+    const batches = ['device sends', 'device sends again, with more'].map((name) => [name, answers[name]!] as const)
+    for (const [name, answer] of batches) {
+      const isAfter = way === 'one after the other' && order.indexOf(name) > order.indexOf('director revokes')
+      if (isAfter || answer.status !== 200) expect([answer.status, answer.body.code], `${name} in ${order.join(', ')}`).toEqual([403, 'table-link-revoked'])
+    }
+    const stored = batches.flatMap(([, answer]) => (answer.status === 200 ? resultsOf(answer).map((result) => result.id) : []))
+    const { entries } = await foundIn(department, nightId)
+    const found = new Set(entries.map((entry) => entry.id))
+    expect(notes.filter((note) => found.has(note.id)).map((note) => note.id), order.join(', ')).toEqual(notes.filter((note) => stored.includes(note.id)).map((note) => note.id))
+    const late = await substitute.post(log, { deviceId: device.deviceId, entries: [device.entry({ kind: 'note', detail: { words: 'too late' } })] })
+    expect([late.status, late.body.code]).toEqual([403, 'table-link-revoked'])
+  }
+  const { entries } = await foundIn(department, nightId)
+  expect(entries.map((entry) => entry.number)).toEqual(entries.map((_, place) => place + 1))
 })
 
 /** An entry that came twice may be refused late and known early; then it is there. */
