@@ -1,0 +1,41 @@
+import { useMemo, useRef } from 'react';
+import type { DeskGame } from '../../../server/domain/night/desk/bundle.ts';
+import type { NewDeskEntry } from '../../../server/domain/night/desk/desk-entry.ts';
+import { periodName } from '../../../server/domain/night/desk/period.ts';
+import { rosterTonight } from '../../../server/domain/night/desk/roster-tonight.ts';
+import { SheetKeeper } from '../../../server/domain/night/desk/sheet-keeper.ts';
+import { currentPeriod } from '../../../server/domain/night/desk/table-sheet.ts';
+import type { TableSheet } from '../../../server/domain/night/desk/table-sheet.ts';
+import type { TeamSheet } from '../../../server/domain/packet/packet.ts';
+import { useDesk } from '../desk.ts';
+import { takeClock, useAtHand } from './at-hand.ts';
+
+/** The game that is played, as the table sees it. */
+export interface Table {
+  readonly game: DeskGame;
+  /** null for a sport the house does not know */
+  readonly sheet: TableSheet | null;
+  /** the lists as they are worn tonight */
+  readonly visitors: TeamSheet;
+  readonly home: TeamSheet;
+  readonly period: number;
+  /** as entries name it; null where the sport has no periods to speak of */
+  readonly periodText: string | null;
+  /** What every entry of this game says by itself: game, period, and a clock that was typed for it. */
+  place(): Pick<NewDeskEntry, 'gameId' | 'period' | 'clock'>;
+}
+
+/** Null on a night without games. */
+export function useTable(): Table | null {
+  const { bundle, lines } = useDesk();
+  const hand = useAtHand();
+  const game = bundle.games.find((one) => one.gameId === hand.gameId) ?? bundle.games[0] ?? null;
+  const keeper = useRef<{ game: DeskGame; keeper: SheetKeeper } | null>(null);
+  if (game?.rules && keeper.current?.game !== game) keeper.current = { game, keeper: new SheetKeeper(game, game.rules) };
+  const sheet = useMemo(() => (game?.rules && keeper.current ? keeper.current.keeper.of(lines) : null), [game, lines]);
+  const [visitors, home] = useMemo(() => (game ? [rosterTonight(game.visitors, lines), rosterTonight(game.home, lines)] : [null, null]), [game, lines]);
+  if (!game || !visitors || !home) return null;
+  const period = hand.period ?? (sheet ? currentPeriod(sheet) : 1);
+  const periodText = game.rules && game.rules.bouts.length === 0 ? periodName(game.rules, period) : null;
+  return { game, sheet, visitors, home, period, periodText, place: () => ({ gameId: game.gameId, period: periodText, clock: takeClock() }) };
+}
