@@ -123,6 +123,17 @@ export class LinkService {
     await this.work.sql('update link set revoked_at = now(), version = version + 1 where department_id = $1 and person_id = $2 and revoked_at is null', [personId]);
   }
 
+  /** Signing out is meant: the person's own ways in that this browser holds are worth nothing any more. */
+  async revokeHeld(cookies: readonly string[], personId: string): Promise<void> {
+    for (const cookie of cookies) {
+      const own = await this.visitorOf([cookie], (one) => one.personId === personId);
+      if (!own) continue;
+      await this.work.runAs({ departmentId: own.departmentId, personId }, () =>
+        this.work.sql('update link set revoked_at = now(), version = version + 1 where department_id = $1 and id = $2 and revoked_at is null', [own.linkId]),
+      );
+    }
+  }
+
   private async find(token: string): Promise<Found | null> {
     const [row] = await this.work.runAs(NOWHERE, () => this.work.sqlEverywhere<Found>(FOUND, [hashOf(token)]));
     return row ?? null;

@@ -6,8 +6,9 @@ import type { Config } from '../platform/config/config.ts';
 import { NOWHERE } from '../platform/database/scope.ts';
 import { UnitOfWork } from '../platform/database/unit-of-work.ts';
 import { OutsideUnit } from '../platform/http/unit.interceptor.ts';
-import { clearSessionCookie, setSessionCookie } from './cookie.ts';
+import { clearSessionCookie, linkCookies, setSessionCookie } from './cookie.ts';
 import { Open } from '../platform/http/open.ts';
+import { LinkService } from './link.service.ts';
 import { Needs } from './needs.ts';
 import { SessionService } from './session.service.ts';
 import { ChangePasswordDto, ChooseDepartmentDto, SignInDto } from './sign-in.dto.ts';
@@ -23,6 +24,7 @@ export class SignInController {
   constructor(
     @Inject(SignInService) private readonly signIns: SignInService,
     @Inject(SessionService) private readonly sessions: SessionService,
+    @Inject(LinkService) private readonly links: LinkService,
     @Inject(UnitOfWork) private readonly work: UnitOfWork,
     @Inject(CONFIG) private readonly config: Config,
   ) {}
@@ -47,6 +49,7 @@ export class SignInController {
   @HttpCode(204)
   async signOut(@TheVisitor() visitor: Visitor, @Req() request: VisitedRequest, @Res({ passthrough: true }) reply: FastifyReply): Promise<void> {
     await this.work.runAs(NOWHERE, () => this.sessions.close(visitor.tokenHash));
+    await this.links.revokeHeld(linkCookies(request, this.config), visitor.personId);
     clearSessionCookie(request, reply, this.config);
   }
 

@@ -162,6 +162,21 @@ test('the own link ends with the membership and with a revocation, and then sign
   expect((await staying.get(log)).body.code).toBe('not-signed-in');
 });
 
+test('signing out ends the own link of this browser; the link that was given out, and other devices, stay', async () => {
+  const { department, director, nightId, links, log } = await aTable();
+  const elsewhere = await department.announcer.opensTable(nightId);
+  const given = await giveOut(director, links);
+  const answer = await department.announcer.post('/api/table/open', { nightId });
+  const own = /-link=([^;]+)/.exec(answer.headers.get('set-cookie')!)![1]!;
+  const both = `${own}~${(await Visitor.atTable(given)).linkCookie}`;
+  const here = new Visitor(department.announcer.personId, department.announcer.token, director.baseUrl, both);
+  expect((await here.post('/api/sign-out')).status).toBe(204);
+  const without = (linkCookie: string | null) => new Visitor('after signing out', null, director.baseUrl, linkCookie);
+  expect((await without(own).get(log)).status).toBe(401);
+  expect((await without(both).look('/api/table')).workerName).toBe('Odell, substitute');
+  expect((await without(elsewhere.linkCookie).get(log)).status).toBe(200);
+});
+
 test('a bookkeeper, who may not log, works the table with a link like anybody', async () => {
   const { department, director, links, log } = await aTable();
   expect((await department.bookkeeper.get(log)).body.code).toBe('role-missing');
