@@ -1,16 +1,9 @@
-import { AxeBuilder } from '@axe-core/playwright';
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { WIDTHS, aPage, open, press, write } from '../support/browser-page.ts';
 import { aDepartment } from '../support/department.ts';
 import { aNightInDays } from '../support/season.ts';
-
-/** Levels A and AA of WCAG 2.2, as far as axe-core can decide them, and nothing wider than the screen. */
-async function faultsOf(page: Page): Promise<string[]> {
-  const { violations } = await new AxeBuilder({ page: page as never }).setLegacyMode().withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa']).analyze();
-  const width = await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
-  return [...violations.flatMap(({ id, nodes }) => nodes.map((node) => `${id}: ${node.html.slice(0, 160)}`)), ...(width > 0 ? [`${width} px too wide`] : [])];
-}
+import { atTheDesk, countsAre, faultsOf, logNotes } from './desk.ts';
 
 const shot = (page: Page, name: string) => (process.env['PICTURES'] ? page.screenshot({ path: `${process.env['PICTURES']}/${name}.png` }) : undefined);
 
@@ -77,4 +70,48 @@ test('the link is shown once with its PIN and a square for the camera, and print
   await open(office, '/nights', 'Nights');
   await office.getByRole('link', { name: `Open the desk: ${title}` }).waitFor();
   await shot(office, 'nights');
+});
+
+test('a substitute works the table by link and PIN, and what comes after the link is taken back stays on the device', { timeout: 180_000 }, async () => {
+  const department = await aDepartment();
+  const { nightId } = await aNightInDays(department, 0);
+  const { title } = await department.director.look(`/api/nights/${nightId}`);
+  const office = await aPage({ visitor: department.director });
+  await open(office, `/nights/${nightId}/show?tab=table`, title);
+  const { address, pin } = await givenOut(office, 'Odell Brandvold, substitute');
+  await press(office.getByRole('dialog'), 'Done');
+
+  const phone = await aPage({ width: WIDTHS.phone });
+  const asked: string[] = [];
+  phone.on('request', (request) => asked.push(request.url()));
+  await phone.goto(address);
+  await phone.getByLabel('PIN').fill('000000' === pin ? '000001' : '000000');
+  await press(phone, 'Start');
+  await phone.getByRole('alert').getByText('does not open anything').waitFor();
+  await phone.getByLabel('PIN').fill(pin);
+  await press(phone, 'Start');
+  await atTheDesk(phone);
+  const token = address.split('/').at(-1)!;
+  expect(phone.url()).not.toContain(token);
+  expect(asked.filter((url) => url.includes(token) && !url.includes('#'))).toEqual([]);
+
+  await logNotes(phone, 'Doors open');
+  await countsAre(phone, [0, 1, 0]);
+  await open(office, `/nights/${nightId}/show?tab=log`, title);
+  await office.getByText('Odell Brandvold, substitute').first().waitFor();
+
+  await open(office, `/nights/${nightId}/show?tab=table`, title);
+  await office.getByRole('row', { name: /Odell Brandvold/ }).getByRole('button', { name: 'Revoke' }).click();
+  await press(office.getByRole('dialog'), 'Revoke');
+  await office.getByRole('row', { name: /Odell Brandvold/ }).getByText('Revoked').waitFor();
+
+  await logNotes(phone, 'Tip-off');
+  await countsAre(phone, [0, 1, 1]);
+  await phone.locator('.desk-counts').click();
+  await phone.getByText('has taken this link back').first().waitFor();
+  await shot(phone, 'revoked');
+  await phone.reload();
+  await atTheDesk(phone);
+  await countsAre(phone, [0, 1, 1]);
+  expect((await department.director.look(`/api/nights/${nightId}/log`)).entries).toHaveLength(1);
 });
