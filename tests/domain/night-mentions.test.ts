@@ -67,6 +67,7 @@ describe('one shot logged on two devices', () => {
     ['clocks nine seconds apart', { clock: '5:23' }, 2, 0],
     ['another player', { playerNumber: '14' }, 2, 0],
     ['another quarter', { period: '3' }, 2, 0],
+    ['no quarter said on one of them', { period: null }, 2, 1],
     ['no clock', { clock: null }, 2, 1],
     ['no player', { playerNumber: null }, 2, 1],
   ] as const)('%s: %s makes %i shots and %i questions', (_, change, shots, questions) => {

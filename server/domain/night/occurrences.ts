@@ -38,8 +38,8 @@ export type Settled = ReadonlyMap<string, { readonly sameAs: string } | 'differe
 
 /**
  * Numbers the happenings of a night that a commitment counts, game by game. Entries of two devices for
- * the same team, player and period with nearby clocks are one happening; where the clock or the player
- * is missing on one of them the question is left to a person, and they count as two until it is answered.
+ * the same team, player and period with nearby clocks are one happening; where the clock, the player
+ * or the period is missing on one of them the question is left to a person, and they count as two until it is answered.
  * Numbers go by the order of arrival, so entries that come after sign-off never renumber earlier ones.
  *
  * @param ourTeamIds the teams whose happenings count where the contract says "ours"
@@ -106,13 +106,14 @@ function likeness(group: readonly LogEntry[], entry: LogEntry): 'same' | 'maybe'
   const first = group[0]!;
   if (group.some((other) => other.deviceId === entry.deviceId)) return 'other';
   if (first.gameId !== entry.gameId) return 'other';
-  if (first.teamId !== entry.teamId || first.period !== entry.period) return 'other';
+  const periodUnsure = (first.period === null) !== (entry.period === null);
+  if (first.teamId !== entry.teamId || (!periodUnsure && first.period !== entry.period)) return 'other';
   const playerKnown = playerOf(first) !== null && playerOf(entry) !== null;
   if (playerKnown && playerOf(first) !== playerOf(entry)) return 'other';
   const one = secondsOfClock(first.clock);
   const two = secondsOfClock(entry.clock);
   if (one !== null && two !== null && Math.abs(one - two) > NEARBY_CLOCK_SECONDS) return 'other';
-  return playerKnown && one !== null && two !== null ? 'same' : 'maybe';
+  return playerKnown && !periodUnsure && one !== null && two !== null ? 'same' : 'maybe';
 }
 
 function playerOf(entry: LogEntry): string | null {
