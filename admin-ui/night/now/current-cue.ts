@@ -27,10 +27,12 @@ export function nextOpenAfter(reading: Reading, cueKey: string | null): DeskCue 
   return reading.run.slice(place + 1).find(mayCome) ?? null;
 }
 
+/** The last cue in the order of the night that something was logged for. */
+export const lastLogged = (reading: Reading): string | null => reading.run.findLast((cue) => !isOpen(reading, cue))?.cueKey ?? null;
+
 /** Where a page that is opened in the middle of a night goes on: after the last cue that was logged. */
 function beginning(reading: Reading): string {
-  const last = reading.run.findLast((cue) => !isOpen(reading, cue));
-  return (nextOpenAfter(reading, last?.cueKey ?? null) ?? reading.run.find((cue) => isOpen(reading, cue)))?.cueKey ?? AT_THE_END;
+  return (nextOpenAfter(reading, lastLogged(reading)) ?? reading.run.find((cue) => isOpen(reading, cue)))?.cueKey ?? AT_THE_END;
 }
 
 export interface CurrentCue {

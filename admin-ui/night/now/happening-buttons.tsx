@@ -1,12 +1,14 @@
 import { happeningButtons } from '../../../server/domain/night/desk/mention-queue.ts';
 import type { HappeningButton } from '../../../server/domain/night/desk/mention-queue.ts';
+import { useDesk } from '../desk.ts';
+import { useTable } from '../game/use-table.ts';
 import { keyName, useKey } from '../keys.ts';
 import type { Logging } from './logging.ts';
 import type { Reading } from './reading.ts';
 import { ShooterNumber } from './shooter-number.tsx';
 import { capital } from './words.ts';
 
-const KEYS = ['b', 'd', 'j', 'k'];
+const KEYS = ['u', 'U', 'B', 'J'];
 
 function titleOf({ gameId, occurrence }: HappeningButton, { bundle }: Reading): string {
   return capital(`${occurrence}${bundle.games.length > 1 ? `, ${bundle.games.find((game) => game.gameId === gameId)?.level ?? ''}` : ''}`);
@@ -44,15 +46,21 @@ export function HappeningButtons({ reading, open, setOpen }: Props) {
 
 /** Whose it was, and the number where somebody saw it: stands where the words stand, so no button moves. */
 export function Shooter({ reading, logging, open, close }: { reading: Reading; logging: Logging; open: HappeningButton; close: () => void }) {
-  const game = reading.bundle.games.find(({ gameId }) => gameId === open.gameId);
-  if (!game) return null;
+  const table = useTable();
+  const { way } = useDesk();
+  const planned = reading.bundle.games.find(({ gameId }) => gameId === open.gameId);
+  if (!planned) return null;
+  const isAtTable = table?.game.gameId === open.gameId;
+  const game = isAtTable ? { ...planned, visitors: table.visitors, home: table.home } : planned;
+  // Whoever logs only reads says no period: the one of the table would stay the first all night.
+  const place = () => (isAtTable && way !== 'reads' ? table.place() : {});
   const title = titleOf(open, reading);
   return (
     <ShooterNumber
       game={game} title={title} close={close}
       pick={(teamId, playerNumber) => {
         const said = `${title}${playerNumber === null ? '' : ` by number ${playerNumber}`} logged.`;
-        const entry = { kind: 'happening', gameId: open.gameId, teamId, playerNumber, detail: { happening: open.happening } } as const;
+        const entry = { ...place(), kind: 'happening', gameId: open.gameId, teamId, playerNumber, detail: { happening: open.happening } } as const;
         void logging.log('happening', said, entry).then((isStored) => isStored && close());
       }}
     />

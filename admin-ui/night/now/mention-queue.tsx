@@ -18,7 +18,9 @@ function shootersText({ shooters }: QueuedMention): string {
 export function MentionQueue({ reading, logging }: { reading: Reading; logging: Logging }) {
   const { queue, mayReadSponsors, bundle } = reading;
   const [first, ...others] = queue;
-  const give = (one: QueuedMention): void => void logging.log('mention', `Mention of ${one.mention.sponsorName} given.`, mentionEntry(one));
+  const give = (one: QueuedMention): void => {
+    if (mayReadSponsors) void logging.log('mention', `Mention of ${one.mention.sponsorName} given.`, mentionEntry(one));
+  };
   const leave = (one: QueuedMention, reason: 'noTime' | 'gameEnded'): void =>
     void logging.log('mention', `Mention of ${one.mention.sponsorName} not read.`, mentionEntry(one, { outcome: 'notRead', reason }));
   const canGive = first !== undefined && mayReadSponsors;

@@ -22,11 +22,11 @@ export function NowRegion() {
   const [open, setOpen] = useState<HappeningButton | null>(null);
   const shooter = open && <Shooter reading={reading} logging={logging} open={open} close={() => setOpen(null)} />;
   const isTally = way === 'tally' && !showsCue;
-  useKey(way === 'tally' ? 'w' : null, isTally ? 'Show the cue' : 'Show the codes', () => setShowsCue(isTally));
+  useKey(way === 'tally' ? 'T' : null, isTally ? 'Show the cue' : 'Show the codes', () => setShowsCue(isTally));
   return (
     <div className="desk-now" data-way={way}>
       {way === 'tally' && (
-        <button type="button" className="desk-button desk-now-quiet" onClick={() => setShowsCue(isTally)}>{isTally ? 'Show the cue in full' : 'Show the codes'} <kbd>{keyName('w')}</kbd></button>
+        <button type="button" className="desk-button desk-now-quiet" onClick={() => setShowsCue(isTally)}>{isTally ? 'Show the cue in full' : 'Show the codes'} <kbd>{keyName('T')}</kbd></button>
       )}
       {isTally ? (shooter ?? <TallyList reading={reading} logging={logging} />) : <CueCard reading={reading} requests={requests} logging={logging} inFront={shooter} />}
       <p className={logging.isTrouble ? 'desk-now-said desk-now-trouble' : 'desk-now-said'} role={logging.isTrouble ? 'alert' : 'status'}>{logging.said}</p>

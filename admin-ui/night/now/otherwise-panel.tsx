@@ -28,13 +28,13 @@ export function OtherwisePanel({ windows, ownWindowKey, isHeld, choose, close }:
   const [words, setWords] = useState('');
   useKey('Escape', 'Back to the words', close);
   useKey('c', 'Cut short', () => setOutcome('cutShort'));
-  useKey('u', 'Not read', () => setOutcome('notRead'));
+  useKey('N', 'Not read', () => setOutcome('notRead'));
   const said = outcome === 'cutShort' ? 'cut short' : 'not read';
   const pick = (reason: NotReadReason): void => (reason === 'other' ? setAsksWords(true) : choose({ outcome, reason }, said));
   return (
     <div className="desk-now-otherwise" role="group" aria-label="Otherwise than read in full">
       <div className="desk-now-outcomes" role="group" aria-label="What happened">
-        <button type="button" className="desk-button" aria-pressed={outcome === 'notRead'} onClick={() => setOutcome('notRead')}>Not read <kbd>U</kbd></button>
+        <button type="button" className="desk-button" aria-pressed={outcome === 'notRead'} onClick={() => setOutcome('notRead')}>Not read <kbd>{keyName('N')}</kbd></button>
         <button type="button" className="desk-button" aria-pressed={outcome === 'cutShort'} onClick={() => setOutcome('cutShort')}>Cut short <kbd>C</kbd></button>
         <button type="button" className="desk-button desk-now-quiet" onClick={close}>Back to the words <kbd>Esc</kbd></button>
       </div>

@@ -7,8 +7,3 @@ export interface RequestCue {
   /** false once it has been read or has expired */
   readonly isOpen: boolean;
 }
-
-/** Until requests are at hand there are none. */
-export function requestCues(): readonly RequestCue[] {
-  return [];
-}
