@@ -35,7 +35,9 @@ export async function deskTap(stage) {
     const box = await button.boundingBox()
     if (!box) break
     await page.mouse.click(box.x + box.width / 2, box.y + box.height / 2)
-    milliseconds.push(await page.evaluate(() => /** @type {any} */ (window).tapShown))
+    const shown = await page.evaluate(() => /** @type {any} */ (window).tapShown)
+    if (shown === null) throw new Error(`after ${milliseconds.length} taps "${label}" was tapped and nothing was logged; the page says: ${await page.locator('.desk-status').textContent()}`)
+    milliseconds.push(shown)
     await page.evaluate(watchTaps)
   }
   const measured = milliseconds.slice(warmUp)
@@ -89,5 +91,6 @@ function watchTaps() {
       requestAnimationFrame(() => done(performance.now() - from))
     })
     watcher.observe(document.body, { subtree: true, childList: true, characterData: true })
+    setTimeout(() => done(null), 10_000)
   })
 }
