@@ -34,7 +34,7 @@ test('all script of the page at the table is under 110 kB packed, its service wo
 test.each([
   ['/night/', 'text/html', 'no-cache'],
   ['/night/index.html', 'text/html', 'no-cache'],
-  ['/night/sw.js', 'javascript', 'no-cache'],
+  ['/night/service-worker.js', 'javascript', 'no-cache'],
   ['/night/manifest.webmanifest', 'manifest+json', 'no-cache'],
 ])('%s is asked for anew each time and keeps the strict policy', async (path, type, caching) => {
   const { status, headers } = await sent(path);

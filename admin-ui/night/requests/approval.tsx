@@ -1,9 +1,17 @@
 import { useId, useState } from 'react';
 import { formNamesPerson } from '../../../server/domain/night/desk/request-form.ts';
 import { whyNotAnswer } from '../../../server/domain/night/desk/request-states.ts';
+import type { RequestRefusal } from '../../../server/domain/night/desk/request-states.ts';
 import type { RequestFields, RequestKind } from '../../../server/domain/night/desk/request.ts';
-import { sentenceOfRefusal } from '../../../server/domain/refusals.ts';
 import type { Approval } from './use-requests.ts';
+
+/** As the server says them; its whole table of refusals would be a tenth of the page. */
+const SENTENCES: Readonly<Record<RequestRefusal, string>> = {
+  'request-answered-already': 'This request is answered already.',
+  'request-names-person': 'A person may be named here, so the director has to allow it first. Say who allowed it.',
+  'request-words-unchecked': 'Read the words of the song from end to end first, then say that they are checked.',
+  'request-declined-without-reason': 'Say in a few words why the request is declined.',
+};
 
 /** What has to be known before a request is approved: who allowed a name, that a song's words were read. Mostly nothing. */
 export function ApprovalFields({ kind, fields, approval, onChange }: { kind: RequestKind; fields: RequestFields; approval: Approval; onChange: (approval: Approval) => void }) {
@@ -30,7 +38,7 @@ export function ApprovalFields({ kind, fields, approval, onChange }: { kind: Req
 /** The sentence that says what is still missing for an approval, or null. */
 export function whyNotApprove(kind: RequestKind, fields: RequestFields, { nameAllowedBy = null, wordsChecked = false }: Approval): string | null {
   const no = whyNotAnswer({ state: 'waiting', kind, namesPerson: formNamesPerson(kind, fields) }, { answer: 'approved', reason: null, nameAllowedBy, wordsChecked });
-  return no && sentenceOfRefusal(no);
+  return no && SENTENCES[no];
 }
 
 /** The approval of one request while it is being decided, and what keeps it from being given. */
