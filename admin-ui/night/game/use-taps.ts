@@ -26,13 +26,13 @@ export function useTaps(table: Table) {
   };
 
   const tapWhat = (one: What): void => {
-    if (isTrembling(one.id)) return;
+    if (who === null && isTrembling(one.id)) return;
     if (who !== null) write(one, who, one.id);
     else setWhat(what?.id === one.id ? null : one);
   };
   const tapWho = (whose: Who): void => {
     const spot = `${whose.teamId} ${whose.playerNumber ?? ''}`;
-    if (isTrembling(spot)) return;
+    if (what === null && isTrembling(spot)) return;
     if (what !== null) write(what, whose, spot);
     else setWho(who?.teamId === whose.teamId && who.playerNumber === whose.playerNumber ? null : whose);
   };
