@@ -14,6 +14,7 @@ import { NightTableController } from './night.controller.ts';
 import { NightCounting } from './night-counting.service.ts';
 import { NightLog } from './night-log.service.ts';
 import { NightTableService } from './night.service.ts';
+import { WornNumbers } from './worn-numbers.service.ts';
 import { AskController } from './requests/ask.controller.ts';
 import { Asking } from './requests/ask.service.ts';
 import { RequestAnswers } from './requests/request-answers.service.ts';
@@ -28,6 +29,6 @@ import { TableLinks } from './table-link.service.ts';
 @Module({
   imports: [PacketModule, PlanningModule, SeasonModule, SponsorshipModule],
   controllers: [NightTableController, DeskController, TableController, TableLinkController, RequestController, RequestFormController, AskController],
-  providers: [NightLog, LogReading, LiveNights, LogBatch, NightContexts, NightCounting, NightBooking, NightTableService, Bundles, TableLinks, NightRequests, RequestAnswers, RequestForms, Asking],
+  providers: [NightLog, LogReading, LiveNights, LogBatch, NightContexts, NightCounting, NightBooking, NightTableService, WornNumbers, Bundles, TableLinks, NightRequests, RequestAnswers, RequestForms, Asking],
 })
 export class NightModule {}

@@ -16,6 +16,7 @@ import { NightCounting } from './night-counting.service.ts';
 import type { CountedNight } from './night-counting.service.ts';
 import { NightLog } from './night-log.service.ts';
 import type { LoggedEntry } from './night-log.service.ts';
+import { WornNumbers } from './worn-numbers.service.ts';
 
 @Injectable()
 export class NightTableService {
@@ -26,6 +27,7 @@ export class NightTableService {
     @Inject(LogBatch) private readonly batch: LogBatch,
     @Inject(NightCounting) private readonly counting: NightCounting,
     @Inject(NightBooking) private readonly booking: NightBooking,
+    @Inject(WornNumbers) private readonly worn: WornNumbers,
   ) {}
 
   async show(nightId: string): Promise<NightLogView> {
@@ -56,6 +58,7 @@ export class NightTableService {
       newId(), nightId, this.work.personId, note,
     ]);
     const booked = await this.booking.book(night, counted);
+    await this.worn.keep(entries);
     return { night: { id: night.id, heldOn: night.heldOn, state: 'signedOff', games }, counted: booked.counted, earnedCents: booked.earnedCents };
   }
 
