@@ -7,8 +7,10 @@ import { aDepartment } from '../support/department.ts';
 import type { Department } from '../support/department.ts';
 import { operationsOf } from '../support/open-document.ts';
 import type { OpenDocument } from '../support/open-document.ts';
-import { aSeason, aSignedContract } from '../support/season.ts';
+import { aNightInDays, aSeason, aSignedContract } from '../support/season.ts';
 import type { Season } from '../support/season.ts';
+import { Visitor } from '../support/visitor.ts';
+import { OR_LINK_ROUTES } from './routes.ts';
 
 const CANARY = 'Zx9CanaryQv7';
 
@@ -30,6 +32,7 @@ async function theDepartmentNextDoor(): Promise<{ department: Department; season
   await rename(`/api/players/${season.playerIds[0]}`, { name: `${CANARY} Wren` });
   await aSignedContract(department, season, { title: `${CANARY} contract` });
   await director.make(`/api/nights/${season.games[0]!.nightId}/requests`, { kind: 'other', fields: { text: CANARY } });
+  await director.make(`/api/nights/${season.games[0]!.nightId}/table-links`, { label: `${CANARY} substitute`, maySignOff: true });
   return { department, season, names: [department.director.personId, department.id] };
 }
 
@@ -59,6 +62,16 @@ test('nothing of one department shows in an answer, a paper, an error or the log
       const address = path.replace(/\{\w+\}/g, id ?? next.season.sponsorId);
       const answer = await department.director.send(method, address, method === 'GET' ? undefined : { name: 'x' }, { version: 1, key: crypto.randomUUID() });
       note(`${method} ${address}`, JSON.stringify(answer.body) + JSON.stringify([...answer.headers]));
+    }
+  }
+  const tonight = await aNightInDays(department, 0);
+  const atTable = await Visitor.atTable(await department.director.make(`/api/nights/${tonight.nightId}/table-links`, { label: 'Odell, substitute', maySignOff: true }));
+  note('GET /api/table', JSON.stringify((await atTable.get(`/api/table?nightId=${theirs['nights']}`)).body));
+  for (const route of Object.keys(OR_LINK_ROUTES).filter((one) => !one.endsWith('/live'))) {
+    const [method, path] = route.split(' ') as [string, string];
+    for (const id of [tonight.nightId, theirs['nights']!]) {
+      const answer = await atTable.send(method, path.replace('{id}', id), method === 'GET' ? undefined : {}, { key: crypto.randomUUID() });
+      note(`by a table’s link: ${route}`, JSON.stringify(answer.body) + JSON.stringify([...answer.headers]));
     }
   }
   for (const paper of [`/api/nights/${season.games[0]!.nightId}/packet.pdf`, `/api/invoices/${invoice.id}/invoice.pdf`]) {
