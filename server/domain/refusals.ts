@@ -162,6 +162,8 @@ export const REFUSALS = {
   'unknown-entry': no(422, 'There is no such entry in this log.'),
   'entry-of-another-night': no(422, 'This entry belongs to another night.'),
   'entry-taken-back-already': no(409, 'This entry was taken back already.'),
+  'file-of-another-night': no(422, 'This file is of another night. Open that night, then import it there.'),
+  'aside-settled-already': no(409, 'This entry is settled already.'),
   'taking-back-stays': no(422, 'A taking back stays. Log again what was taken back by mistake.'),
   'requests-closed': no(409, 'Nothing can be asked here now: the form of this night is closed.'),
   'requests-of-night-over': no(422, 'This night is over, so its form is not opened any more.'),

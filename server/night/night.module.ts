@@ -3,10 +3,14 @@ import { PacketModule } from '../packet/packet.module.ts';
 import { PlanningModule } from '../planning/planning.module.ts';
 import { SeasonModule } from '../season/season.module.ts';
 import { SponsorshipModule } from '../sponsorship/sponsorship.module.ts';
+import { Asides } from './aside.service.ts';
 import { Bundles } from './bundle.service.ts';
 import { DeskController } from './desk.controller.ts';
+import { LateEntries } from './late-entries.service.ts';
 import { LiveNights } from './live.service.ts';
 import { LogBatch } from './log-batch.service.ts';
+import { LogCareController } from './log-care.controller.ts';
+import { LogImport } from './log-import.service.ts';
 import { LogReading } from './log-reading.service.ts';
 import { NightBooking } from './night-booking.service.ts';
 import { NightContexts } from './night-context.service.ts';
@@ -28,7 +32,7 @@ import { TableLinks } from './table-link.service.ts';
 
 @Module({
   imports: [PacketModule, PlanningModule, SeasonModule, SponsorshipModule],
-  controllers: [NightTableController, DeskController, TableController, TableLinkController, RequestController, RequestFormController, AskController],
-  providers: [NightLog, LogReading, LiveNights, LogBatch, NightContexts, NightCounting, NightBooking, NightTableService, WornNumbers, Bundles, TableLinks, NightRequests, RequestAnswers, RequestForms, Asking],
+  controllers: [NightTableController, LogCareController, DeskController, TableController, TableLinkController, RequestController, RequestFormController, AskController],
+  providers: [NightLog, LateEntries, LogImport, Asides, LogReading, LiveNights, LogBatch, NightContexts, NightCounting, NightBooking, NightTableService, WornNumbers, Bundles, TableLinks, NightRequests, RequestAnswers, RequestForms, Asking],
 })
 export class NightModule {}

@@ -92,7 +92,7 @@ test('a stream ends when its session does, and a heartbeat keeps the others', { 
   await staying.until('heartbeat', 0);
 });
 
-test('a server that stops ends its streams and does not wait for their readers', async () => {
+test('a server that stops ends its streams and does not wait for their readers', { timeout: 120_000 }, async () => {
   const own = await anApplication();
   const { reader } = await aTable({ baseUrl: own.baseUrl, pool: own.webPool, checksBooks: false });
   const readers = [await reader(), await reader()];

@@ -41,6 +41,9 @@ async function everyObject(department: Department): Promise<Objects> {
   });
   const asked = await director.make(`/api/nights/${season.games[0]!.nightId}/requests`, { kind: 'other', fields: { text: 'The snack stand closes at halftime.' } });
   const people = await director.look('/api/people');
+  const atTheDoors = { id: v7(), sequence: 1, kind: 'note', occurredAt: '2026-12-05T02:00:00.000Z' };
+  for (const text of ['Doors open', 'Doors shut']) await director.make(`/api/nights/${season.games[0]!.nightId}/log`, { deviceId: signed.id, entries: [{ ...atTheDoors, detail: { text } }] });
+  const aside = (await director.look(`/api/nights/${season.games[0]!.nightId}/log/aside`)).data[0];
   return {
     'people/id': people.data[0].id, 'requests/id': asked.id, 'ask/token': link.token,
     'schools/id': season.schoolId, 'venues/id': season.venueId, 'seasons/id': season.seasonId, 'teams/id': season.teamId, 'players/id': season.playerIds[0]!,
@@ -48,7 +51,7 @@ async function everyObject(department: Department): Promise<Objects> {
     'sponsor-categories/id': season.categoryId, 'sponsors/id': season.sponsorId, 'sellers/id': season.sellerId, 'payers/id': season.payerId,
     'read-kinds/id': season.readKinds.gameBall, 'rate-card-lines/id': line.id, 'contracts/id': signed.id, 'contracts/benefitId': signed.benefits[0].id,
     'copies/id': copy.id, 'copies/versionId': copy.versions[0].id, 'slogans/id': slogan.id, 'sponsors/linkId': link.id, 'sponsor-page/versionId': copy.versions[0].id, linkToken: link.token, 'nights/linkId': tableLink.id, tableAddress: tableLink.address, tablePin: tableLink.pin, tonightId: tonight.nightId, 'placements/id': placement.id, 'honours-lists/id': honours.id, 'scripts/id': script.id,
-    'invoices/id': invoice.id, 'payments/id': payment.id, 'applications/id': payment.applications[0].id, draft: draft.id,
+    'nights/asideId': aside.id, 'invoices/id': invoice.id, 'payments/id': payment.id, 'applications/id': payment.applications[0].id, draft: draft.id,
   };
 }
 
@@ -148,6 +151,8 @@ const BODIES: Record<string, Record<string, unknown>> = {
   'POST /api/copies/{id}/versions': { text: 'Juniper and Pike Hardware.' },
   'POST /api/copies/{id}/versions/{versionId}/approve': { approvedByName: 'Hazel Juniper', approvedOn: on },
   'POST /api/nights/{id}/log': { deviceId: v7(), entries: [{ id: v7(), sequence: 1, kind: 'note', occurredAt: '2026-12-05T02:00:00.000Z', detail: { text: 'Doors open' } }] },
+  'POST /api/nights/{id}/log/import': { format: 'rafterline-table-entries', version: 1, nightId: v7(), entries: [{ id: v7(), deviceId: v7(), sequence: 1, kind: 'note', occurredAt: '2026-12-05T02:00:00.000Z' }] },
+  'POST /api/nights/{id}/log/aside/{asideId}/settle': { answer: 'setAside' },
   'POST /api/nights/{id}/amend': { deviceId: v7(), entries: [{ id: v7(), sequence: 1, kind: 'note', occurredAt: '2026-12-05T02:00:00.000Z', detail: { text: 'Doors open' } }] },
   'POST /api/nights/{id}/honours-lists': { title: 'Senior night', kind: 'seniors', windowKind: 'pregame' },
   'PUT /api/honours-lists/{id}/students': { students: [] },
