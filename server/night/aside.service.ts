@@ -8,7 +8,7 @@ import type { AsideView, SettleAsideDto } from './aside.dto.ts';
 import type { EntryContent } from './entry-content.ts';
 import { LateEntries } from './late-entries.service.ts';
 import { sentenceOfEntry } from './log-sentence.ts';
-import type { EntryResult, LogEntryDto } from './log.dto.ts';
+import type { LogEntryDto } from './log.dto.ts';
 import { NightLog } from './night-log.service.ts';
 import type { LoggedEntry } from './night-log.service.ts';
 

@@ -30,10 +30,10 @@ export class LogImport {
 }
 
 function batchesOf(entries: readonly HeldEntryDto[]): { deviceId: string; entries: HeldEntryDto[] }[] {
-  const devices = Map.groupBy(entries, (entry) => entry.deviceId.toLowerCase());
-  return [...devices].flatMap(([deviceId, own]) => {
-    const sorted = own.toSorted((a, b) => a.sequence - b.sequence);
-    return Array.from({ length: Math.ceil(sorted.length / MOST_AT_ONCE) }, (_, place) => ({ deviceId, entries: sorted.slice(place * MOST_AT_ONCE, (place + 1) * MOST_AT_ONCE) }));
+  const deviceIds = [...new Set(entries.map((entry) => entry.deviceId.toLowerCase()))];
+  return deviceIds.flatMap((deviceId) => {
+    const own = entries.filter((entry) => entry.deviceId.toLowerCase() === deviceId).toSorted((a, b) => a.sequence - b.sequence);
+    return Array.from({ length: Math.ceil(own.length / MOST_AT_ONCE) }, (_, place) => ({ deviceId, entries: own.slice(place * MOST_AT_ONCE, (place + 1) * MOST_AT_ONCE) }));
   });
 }
 

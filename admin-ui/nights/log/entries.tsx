@@ -10,6 +10,7 @@ import { isStanding } from './use-log.ts';
 /** The whole log, newest first; what was taken back stays to be seen. */
 export function Entries({ log, add, busy }: { log: NightLog; add: (entry: EntryToLog) => Promise<boolean>; busy: boolean }) {
   const entries = [...log.entries].sort((a, b) => b.number - a.number);
+  const devices = [...new Set(log.entries.map((entry) => entry.deviceId))];
   return (
     <Section title="Everything logged">
       {entries.length === 0 ? (
@@ -23,6 +24,7 @@ export function Entries({ log, add, busy }: { log: NightLog; add: (entry: EntryT
             { label: 'Number', numeric: true, show: (entry) => entry.number },
             { label: 'At', show: (entry) => clockText(entry.occurredAt) },
             { label: 'By', show: (entry) => entry.loggedByName ?? '–' },
+            ...(devices.length > 1 ? [{ label: 'Device', show: (entry: LogEntryView) => `Device ${devices.indexOf(entry.deviceId) + 1}` }] : []),
             { label: 'Change', show: (entry) => isStanding(entry) && <Button disabled={busy} onClick={() => void add({ kind: 'takenBack', takesBackEntryId: entry.id })} aria-label={`Take back entry ${entry.number}`}>Take back</Button> },
           ]}
         />

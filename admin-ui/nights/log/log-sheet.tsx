@@ -8,6 +8,7 @@ import type { Night, NightLog } from '../types.ts';
 import { BankShots } from './bank-shots.tsx';
 import { CueRow } from './cue-row.tsx';
 import { Entries } from './entries.tsx';
+import { FromDevices } from './from-devices.tsx';
 import { useLog } from './use-log.ts';
 
 function Reads({ night, cues, log, add, busy }: { night: Night; cues: readonly Cue[]; log: NightLog } & Pick<ReturnType<typeof useLog>, 'add' | 'busy'>) {
@@ -39,6 +40,7 @@ export function LogSheet({ night }: { night: Night }) {
                 <Reads night={night} cues={cues} log={entries} add={add} busy={busy} />
                 <BankShots cues={cues} games={games} log={entries} add={add} busy={busy} />
                 <Entries log={entries} add={add} busy={busy} />
+                <FromDevices night={night} onChange={() => void log.refetch()} />
               </>
             )}
           </Reading>
