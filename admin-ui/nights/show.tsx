@@ -16,6 +16,7 @@ import { PacketState } from './packet-state.tsx';
 import { PeopleSheet } from './people-sheet.tsx';
 import { PlacementSheet } from './placement-sheet.tsx';
 import { TableSheet } from './table/table-sheet.tsx';
+import { RequestsSheet } from './requests/requests-sheet.tsx';
 import type { Night } from './types.ts';
 
 function Head({ night }: { night: Night }) {
@@ -43,6 +44,7 @@ function sheetsOf(night: Night) {
     { key: 'honours', label: 'Honors', content: () => <HonoursSheet night={night} />, open: iMay('rosters', 'show') },
     { key: 'people', label: 'People', content: () => <PeopleSheet night={night} />, open: true },
     { key: 'table', label: 'Table', content: () => <TableSheet night={night} />, open: iMay('log', 'show') || iMay('links', 'list') },
+    { key: 'requests', label: 'Requests', content: () => <RequestsSheet night={night} />, open: iMay('log', 'show') },
     { key: 'log', label: 'Log', content: () => <LogSheet night={night} />, open: iMay('log', 'show') },
     { key: 'sign-off', label: 'Sign-off', content: () => <SignOffSheet night={night} />, open: iMay('sign-off', 'show') },
   ].filter((sheet) => sheet.open);
