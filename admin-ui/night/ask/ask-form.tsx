@@ -16,6 +16,11 @@ export function AskForm({ token, kind, onEnd, onBack }: { token: string; kind: P
   const [sentences, setSentences] = useState<FieldSentences>({});
   const [problem, setProblem] = useState<string | null>(null);
   const [isSending, setIsSending] = useState(false);
+  const write = (key: string, value: string) => {
+    setRaw({ ...raw, [key]: value });
+    setSentences(Object.fromEntries(Object.entries(sentences).filter(([other]) => other !== key)));
+    setProblem(null);
+  };
   const send = async (event: FormEvent) => {
     event.preventDefault();
     const read = readForm(kind, raw);
@@ -33,7 +38,7 @@ export function AskForm({ token, kind, onEnd, onBack }: { token: string; kind: P
     <form className="desk-ask-form" noValidate onSubmit={(event) => void send(event)}>
       <h2>{REQUEST_TITLES[kind]}</h2>
       {REQUEST_FORMS[kind].map((form, place) => (
-        <FieldInput key={form.key} form={form} value={raw[form.key] ?? ''} sentence={sentences[form.key] ?? null} hasFocus={place === 0} onChange={(value) => setRaw({ ...raw, [form.key]: value })} />
+        <FieldInput key={form.key} form={form} value={raw[form.key] ?? ''} sentence={sentences[form.key] ?? null} hasFocus={place === 0} onChange={(value) => write(form.key, value)} />
       ))}
       <div className="desk-ask-unseen" aria-hidden="true">
         <label htmlFor="website">Website</label>

@@ -23,7 +23,7 @@ export function FieldInput({ form, value, sentence, hasFocus, onChange }: { form
         />
       )}
       {sentence !== null && <span id={said} className="desk-request-no">{form.label} {sentence}.</span>}
-      <span id={`${id}-hint`} className="desk-soft">{form.usual.length > 0 ? form.hint : `Such as: ${form.hint}`}</span>
+      <span id={`${id}-hint`} className="desk-soft">{form.hint}</span>
       {form.usual.length > 0 && (
         <div className="desk-request-usual">
           {form.usual.map((text) => (

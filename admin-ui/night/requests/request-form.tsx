@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { useRef, useState } from 'react';
 import { REQUEST_FORMS, readForm } from '../../../server/domain/night/desk/request-form.ts';
 import type { FieldSentences } from '../../../server/domain/night/desk/request-form.ts';
 import { REQUEST_TITLES } from '../../../server/domain/night/desk/request-text.ts';
@@ -15,20 +15,34 @@ export function RequestForm({ kind, requests, onDone }: { kind: RequestKind; req
   const [sentences, setSentences] = useState<FieldSentences>({});
   const { fields } = readForm(kind, raw);
   const { approval, setApproval, problem, given } = useApproval(kind, fields);
+  const isKept = useRef(false);
+  const write = (key: string, value: string) => {
+    setRaw({ ...raw, [key]: value });
+    setSentences(Object.fromEntries(Object.entries(sentences).filter(([other]) => other !== key)));
+  };
   const keep = async (approves: boolean) => {
+    // A thumb that taps twice asks once.
+    if (isKept.current) return;
     const read: { fields: RequestFields; sentences: FieldSentences } = readForm(kind, raw);
     setSentences(read.sentences);
     if (Object.keys(read.sentences).length > 0) return;
     const allowed = approves ? given() : null;
     if (approves && allowed === null) return;
-    await requests.ask(kind, read.fields, allowed);
+    isKept.current = true;
+    try {
+      await requests.ask(kind, read.fields, allowed);
+    } catch {
+      // The desk says in its own line that the entry is not stored.
+      isKept.current = false;
+      return;
+    }
     onDone(approves ? `${REQUEST_TITLES[kind]} is to be read.` : `${REQUEST_TITLES[kind]} waits for approval.`);
   };
   return (
     <form className="desk-request-form" aria-label={REQUEST_TITLES[kind]} noValidate onSubmit={(event) => { event.preventDefault(); void keep(true); }}>
       <h3>{REQUEST_TITLES[kind]}</h3>
       {forms.map((form, place) => (
-        <FieldInput key={form.key} form={form} value={raw[form.key] ?? ''} sentence={sentences[form.key] ?? null} hasFocus={place === 0} onChange={(value) => setRaw({ ...raw, [form.key]: value })} />
+        <FieldInput key={form.key} form={form} value={raw[form.key] ?? ''} sentence={sentences[form.key] ?? null} hasFocus={place === 0} onChange={(value) => write(form.key, value)} />
       ))}
       {forms.length === 0 && <><p>The words are fixed. Nothing is added to them.</p><RequestCue request={{ kind, fields: {} }} /></>}
       <ApprovalFields kind={kind} fields={fields} approval={approval} onChange={setApproval} />

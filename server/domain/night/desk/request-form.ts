@@ -33,28 +33,28 @@ const WRONG_WITH_CARS = ['the lights are on', 'it blocks the way', 'a window is 
 /** What each kind asks for, in the order in which it is said. A kind without fields has fixed words. @source common practice, no source */
 export const REQUEST_FORMS: Readonly<Record<RequestKind, readonly RequestField[]>> = {
   vehicle: [
-    field('car', 'Color and make', 'blue Honda Civic', 60, 'color and make'),
-    field('where', 'Where it is parked', 'the north entrance', 80, 'where'),
-    field('plate', 'License plate', 'letters and digits', LONGEST_PLATE, 'plate', { form: 'plate' }),
-    field('wrong', 'What is wrong', 'what the owner has to see to', 100, 'what is wrong', { usual: WRONG_WITH_CARS }),
+    field('car', 'Color and make', 'Such as blue Honda Civic', 60, 'color and make'),
+    field('where', 'Where it is parked', 'Such as the north entrance', 80, 'where'),
+    field('plate', 'License plate', 'Letters and digits', LONGEST_PLATE, 'plate', { form: 'plate' }),
+    field('wrong', 'What is wrong', 'What the owner has to see to', 100, 'what is wrong', { usual: WRONG_WITH_CARS }),
   ],
   fundraiser: [
-    field('group', 'Group or club', 'the band boosters', 80, 'group', { mayHoldName: true }),
-    field('what', 'What it is', 'a pancake breakfast', 100, 'what', { mayHoldName: true }),
-    field('day', 'Day and time', 'Saturday from 7 to 10 in the morning', 60, 'day'),
-    field('where', 'Where', 'the cafeteria', 80, 'where', { mayHoldName: true }),
-    field('purpose', 'What the money is for', 'new uniforms', 100, 'what for', { mayHoldName: true }),
+    field('group', 'Group or club', 'Such as the band boosters', 80, 'group', { mayHoldName: true }),
+    field('what', 'What it is', 'Such as a pancake breakfast', 100, 'what', { mayHoldName: true }),
+    field('day', 'Day and time', 'Such as Saturday from 7 to 10 in the morning', 60, 'day'),
+    field('where', 'Where', 'Such as the cafeteria', 80, 'where', { mayHoldName: true }),
+    field('purpose', 'What the money is for', 'Such as new uniforms', 100, 'what for', { mayHoldName: true }),
   ],
   music: [
-    field('title', 'Title of the song', 'as it is written on the recording', 100, 'title'),
-    field('artist', 'Artist', 'who plays it', 80, 'artist'),
+    field('title', 'Title of the song', 'As it is written on the recording', 100, 'title'),
+    field('artist', 'Artist', 'Who plays it', 80, 'artist'),
   ],
-  other: [field('text', 'The words to be read', 'one or two sentences', 280, 'text', { form: 'lines', mayHoldName: true })],
+  other: [field('text', 'The words to be read', 'One or two sentences', 280, 'text', { form: 'lines', mayHoldName: true })],
   lostChild: [],
   foundItem: [
-    field('thing', 'What kind of thing', 'a set of keys', 40, 'what kind of thing', { mayHoldName: true }),
-    field('where', 'Where it was found', 'the north bleachers', 80, 'where'),
-    field('askAt', 'Where its owner asks', 'where it is kept', 80, 'where', { usual: ['the scorer’s table', 'the ticket table', 'the main office'] }),
+    field('thing', 'What kind of thing', 'Such as a set of keys', 40, 'what kind of thing', { mayHoldName: true }),
+    field('where', 'Where it was found', 'Such as the north bleachers', 80, 'where'),
+    field('askAt', 'Where its owner asks', 'Where it is kept', 80, 'where', { usual: ['the scorer’s table', 'the ticket table', 'the main office'] }),
   ],
   medical: [],
 };

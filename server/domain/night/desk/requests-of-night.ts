@@ -27,7 +27,7 @@ const ANSWERS: readonly RequestAnswerKind[] = ['approved', 'declined', 'read', '
  */
 export function approvedRequests(lines: readonly RequestEntry[], kept: readonly KeptRequest[], isSignedOff = false): RequestsOfNight {
   const gone = takenBackIds(lines);
-  const standing = lines.filter((line) => !gone.has(line.id));
+  const standing = [...new Map(lines.map((line) => [line.id, line])).values()].filter((line) => !gone.has(line.id));
   const answers = answersByRequest(standing);
   const atTable = standing.flatMap((line) => askedAtTable(line) ?? []);
   const all = [...atTable, ...kept.map(({ answers: known, ...asked }) => ({ asked, known }))]
