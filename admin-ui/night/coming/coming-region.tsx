@@ -1,4 +1,5 @@
 import { useContext, useState } from 'react';
+import { createPortal } from 'react-dom';
 import type { CueStanding, WindowTonight } from '../../../server/domain/night/desk/reads-left.ts';
 import { useDesk } from '../desk.ts';
 import { keyName, useKey } from '../keys.ts';
@@ -85,8 +86,8 @@ export function ComingRegion() {
       )}
       {reading.windows.map((window) => <WindowGroup key={`${window.gameId} ${window.windowKey}`} window={window} reading={reading} currentKey={cueKey} out={out} jump={jump} />)}
       {outside.length > 0 && <section className="desk-coming-window"><h3>At any time</h3><ol>{rows(outside.map((cue) => reading.standings.get(cue.cueKey)!))}</ol></section>}
-      {sheet === 'times' && <TimesSheet close={() => setSheet(null)} />}
-      {sheet === 'paper' && <PaperSheet close={() => setSheet(null)} />}
+      {sheet === 'times' && createPortal(<TimesSheet close={() => setSheet(null)} />, document.body)}
+      {sheet === 'paper' && createPortal(<PaperSheet close={() => setSheet(null)} />, document.body)}
     </div>
   );
 }
