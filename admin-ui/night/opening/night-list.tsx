@@ -30,7 +30,7 @@ export function NightList() {
       )}
       <h2>To get a night</h2>
       <p>
-        With an account: sign in at <a href="/">the office pages</a>, open the night and choose “Open the table”. Without one: open the link that the athletic
+        With an account: sign in at <a href="/">the office pages</a>, open the night and choose “Open the desk”. Without one: open the link that the athletic
         department sent you, and type the PIN that came with it.
       </p>
       <HomeScreenHint />
