@@ -36,11 +36,13 @@ export function PaperSheet({ close }: { close: () => void }) {
     <Sheet title="A tally kept on paper" onClose={close}>
       <p id="paper-how">Codes as the packet prints them, how often, and the window where it was another one: <b>H3, T1 x2, M1 x4, T2 in halftime</b>. No times are needed.</p>
       <label className="desk-paper-text">The tally<textarea rows={4} value={text} aria-describedby="paper-how" autoFocus onChange={(event) => setText(event.target.value)} /></label>
-      <ul className="desk-paper-problems" role="alert">
+      <div role="alert">
+      <ul className="desk-paper-problems">
         {problems.map(({ text: piece, sentence, nearestCode }) => (
           <li key={piece}>{sentence} {nearestCode !== null && <button type="button" className="desk-link" onClick={() => setText(text.replace(/(?:\d+-)?\p{L}\d+/giu, (code) => (piece.toLowerCase().startsWith(code.toLowerCase()) ? nearestCode : code)))}>Take {nearestCode}</button>}</li>
         ))}
       </ul>
+      </div>
       <ul className="desk-paper-lines">
         {lines.map((line) => (
           <li key={line.text}><b>{line.cue.code}</b> {line.cue.sponsorName ?? line.cue.title}{line.times > 1 && ` × ${line.times}`}{line.windowKey !== null && `, in: ${bundle.windows.find((one) => one.gameId === line.cue.gameId && one.windowKey === line.windowKey)?.title.toLowerCase()}`}{line.times > 1 && line.mention === null && '. A planned read counts once'}</li>
