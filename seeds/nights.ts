@@ -2,6 +2,7 @@ import { addSeconds, instantAt } from '../server/domain/instant.ts';
 import type { Instant } from '../server/domain/instant.ts';
 import type { NotReadReason, ReadOutcome } from '../server/domain/night/log-entry.ts';
 import type { LogEntryDto } from '../server/night/log.dto.ts';
+import { NightClosing } from '../server/night/night-closing.service.ts';
 import { NightTableService } from '../server/night/night.service.ts';
 import { newId } from '../server/platform/database/ids.ts';
 import { PlacementService } from '../server/planning/placement.service.ts';
@@ -84,7 +85,7 @@ export async function tellNight(story: Story, places: SeasonPlaces, games: Games
 
 export async function signOffNight(story: Story, games: Games, key: NightKey, note: string | null = null): Promise<void> {
   const { day, nightId } = games[key]!;
-  await story.on(day, () => story.of(NightTableService).signOff(nightId, { note }, story.visitor('announcer')), 'announcer');
+  await story.on(day, () => story.of(NightClosing).signOff(nightId, { note }, story.visitor('announcer').roles), 'announcer');
 }
 
 interface GameToTell {

@@ -181,6 +181,8 @@ export const REFUSALS = {
   'unknown-cue': no(422, 'This cue belongs to no game of this night.'),
   'cue-of-another-read': no(422, 'This cue belongs to another read.'),
   'mention-on-schedule': no(422, 'This commitment is planned, not owed when something happens. Log it as a read.'),
+  'sign-off-without-name': no(422, 'Say who signs the night off: the name of an adult who is responsible tonight.'),
+  'amendment-without-reason': no(422, 'This night is signed off. Say why it is changed now.'),
   'settling-no-read': no(422, 'Only a read or a mention counts or does not count.'),
   'settling-no-happening': no(422, 'Only what happened on the floor, such as a bank shot, is the same as another entry or a different one.'),
   'same-as-nothing': no(422, 'Say which entry this one is the same as.'),

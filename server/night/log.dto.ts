@@ -6,7 +6,7 @@ import type { ValidatorConstraintInterface } from 'class-validator';
 import { ENTRY_KINDS, READ_OUTCOMES } from '../domain/night/log-entry.ts';
 import type { EntryKind, ReadOutcome } from '../domain/night/log-entry.ts';
 import type { RefusalCode } from '../domain/refusals.ts';
-import { ChoiceField, CountField, FlagField, IdField, InstantField, ListOf, OptionalTextField, PatternField } from '../platform/http/fields.ts';
+import { ChoiceField, CountField, IdField, InstantField, ListOf, OptionalTextField, PatternField } from '../platform/http/fields.ts';
 
 const LARGEST_DETAIL = 4000;
 
@@ -72,22 +72,6 @@ export class LogBatchDto {
   @ListOf(() => LogEntryDto, { least: 1, most: 500 }) entries: LogEntryDto[];
 }
 
-export class DecisionDto {
-  @IdField() entryId: string;
-  @FlagField() counts: boolean;
-}
-
-export class AmendDto extends LogBatchDto {
-  @ListOf(() => DecisionDto, { most: 500 }, { optional: true }) decisions?: DecisionDto[];
-}
-
-export class SignOffDto {
-  @OptionalTextField(1000) note?: string | null;
-  @ListOf(() => DecisionDto, { most: 500 }, { optional: true }) decisions?: DecisionDto[];
-  /** why the director signs off before the night's day */
-  @OptionalTextField(300) overrideReason?: string | null;
-}
-
 export interface EntryResult {
   id: string;
   status: 'stored' | 'already' | 'aside' | 'refused';
@@ -151,17 +135,4 @@ export interface LogAfterView {
   state: 'open' | 'signedOff';
   /** of the whole log; above the last entry here there is more to ask for */
   lastNumber: number;
-}
-
-export interface SignOffView {
-  night: { id: string; heldOn: string; state: 'signedOff'; games: { id: string; status: string }[] };
-  /** reads that moved from owed to given, or are extra */
-  counted: number;
-  earnedCents: number;
-}
-
-export interface AmendView extends BatchView {
-  counted: number;
-  released: number;
-  earnedCents: number;
 }

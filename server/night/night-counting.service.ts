@@ -3,9 +3,11 @@ import { DepartmentService } from '../access/department.service.ts';
 import type { Decisions } from '../domain/night/count-outcome.ts';
 import { happeningKey } from '../domain/night/happening-key.ts';
 import type { LogEntry } from '../domain/night/log-entry.ts';
+import { WITHOUT_HAPPENING } from '../domain/night/mentions-to-count.ts';
 import type { OccurrenceTerms } from '../domain/night/occurrences.ts';
 import { countNight } from '../domain/night/reads-to-count.ts';
 import type { NightCount } from '../domain/night/reads-to-count.ts';
+import { settledOf } from '../domain/night/settle.ts';
 import type { CountedClaim } from '../domain/night/sign-off.ts';
 import { covers } from '../domain/sponsorship/covered-games.ts';
 import { UnitOfWork } from '../platform/database/unit-of-work.ts';
@@ -13,6 +15,7 @@ import { PlannedGames } from '../planning/planned-games.service.ts';
 import type { PlannedGame } from '../planning/planned-games.service.ts';
 import { SignedCommitments } from '../planning/signed-commitments.service.ts';
 import type { SignedCommitment } from '../planning/signed-commitments.service.ts';
+import { Settlements } from './settlement.service.ts';
 
 export interface HeldClaim extends CountedClaim {
   id: string;
@@ -25,10 +28,9 @@ export interface CountedNight {
   commitments: Map<string, SignedCommitment>;
   claims: HeldClaim[];
   count: NightCount;
+  /** what persons said of single entries */
+  decisions: Decisions;
 }
-
-/** Occurrences of mentions that a person counted without a happening are numbered from here. */
-const WITHOUT_HAPPENING = 100_000;
 
 /** Counts a night's log: the domain says what counts, this says over which games and for whom. */
 @Injectable()
@@ -38,13 +40,15 @@ export class NightCounting {
     @Inject(DepartmentService) private readonly departments: DepartmentService,
     @Inject(PlannedGames) private readonly games: PlannedGames,
     @Inject(SignedCommitments) private readonly commitments: SignedCommitments,
+    @Inject(Settlements) private readonly settlements: Settlements,
   ) {}
 
   /**
-   * @param decisions what a person said of single entries
+   * What the log comes to by all that persons have settled so far.
+   *
    * @param newIds entries that came after sign-off; what was counted before stays decided
    */
-  async count(nightId: string, entries: readonly LogEntry[], decisions: Decisions, isSignedOff: boolean, newIds: ReadonlySet<string> = new Set()): Promise<CountedNight> {
+  async count(nightId: string, entries: readonly LogEntry[], isSignedOff: boolean, newIds: ReadonlySet<string> = new Set()): Promise<CountedNight> {
     const games = await this.games.ofNight(nightId);
     const onOccurrence = await this.occurring(games);
     const named = [...new Set(entries.flatMap((entry) => entry.commitmentId ?? []))];
@@ -52,13 +56,15 @@ export class NightCounting {
     const claims = await this.claims(nightId);
     const countable = entries.map((entry) => withNamedHappening(entry, commitments));
     const { settings } = await this.departments.here();
+    const { settled, decisions } = settledOf(await this.settlements.of(nightId));
     const decided = decidedOf(countable, decisions, claims, isSignedOff, newIds, settings.cutShortCounts);
     const count = countNight(countable, {
       decisions: decided,
+      settled,
       occurrenceTerms: [...commitments.values()].filter((one) => one.counting === 'onOccurrence').map((one) => occurrenceTerms(one, games)),
       ourTeamIds: games.flatMap((game) => game.ourTeamIds),
     });
-    return { games, commitments, claims, count };
+    return { games, commitments, claims, count, decisions };
   }
 
   private async occurring(games: readonly PlannedGame[]): Promise<SignedCommitment[]> {

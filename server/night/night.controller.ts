@@ -1,11 +1,8 @@
 import { Body, Controller, Get, HttpCode, Inject, Param, Post, Query } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
 import { Needs, OrLink } from '../access/needs.ts';
-import { TheVisitor } from '../access/visitor.ts';
-import type { Visitor } from '../access/visitor.ts';
-import { MovesMoney } from '../platform/http/unit.interceptor.ts';
-import { AmendDto, LogBatchDto, LogQuery, SignOffDto } from './log.dto.ts';
-import type { AmendView, BatchView, LogAfterView, NightLogView, SignOffView } from './log.dto.ts';
+import { LogBatchDto, LogQuery } from './log.dto.ts';
+import type { BatchView, LogAfterView, NightLogView } from './log.dto.ts';
 import { LogReading } from './log-reading.service.ts';
 import { NightTableService } from './night.service.ts';
 
@@ -30,21 +27,5 @@ export class NightTableController {
   @OrLink('work the table')
   async take(@Param('id') id: string, @Body() form: LogBatchDto): Promise<BatchView> {
     return this.nights.take(id, form);
-  }
-
-  @Post('sign-off')
-  @HttpCode(200)
-  @MovesMoney()
-  @Needs('sign off a night')
-  async signOff(@Param('id') id: string, @Body() form: SignOffDto, @TheVisitor() visitor: Visitor): Promise<SignOffView> {
-    return this.nights.signOff(id, form, visitor);
-  }
-
-  @Post('amend')
-  @HttpCode(200)
-  @MovesMoney()
-  @Needs('amend a night')
-  async amend(@Param('id') id: string, @Body() form: AmendDto): Promise<AmendView> {
-    return this.nights.amend(id, form);
   }
 }

@@ -58,7 +58,7 @@ test('the golden contract, played night by night at the table, comes to the cent
   await night('2026-12-18' as Day, [1, 2]);
   expect(await books()).toEqual(['2/4', '4/4', 35_000, 6_820, 0, -1_750, 36_750, -41_820]);
   const taken = device.entry({ kind: 'takenBack', takesBackEntryId: eighth.entries[1]!.id });
-  await director.make(`/api/nights/${eighth.nightId}/amend`, { deviceId: device.deviceId, entries: [taken] });
+  await director.make(`/api/nights/${eighth.nightId}/amend`, { reason: 'found the next morning', deviceId: device.deviceId, entries: [taken] });
   expect(await books()).toEqual(['2/4', '5/3', 35_000, 3_184, 0, -1_750, 36_750, -38_184]);
   await director.make(`/api/contracts/${draft.id}/amend`, { commitmentId: lines[1], reads: 4, priceCents: 12_000, amendedOn: '2027-01-06' });
   expect(await books()).toEqual(['2/4', '9/3', 47_000, 3_184, 0, -1_750, 36_750, -38_184]);

@@ -85,8 +85,9 @@ test('sign-off moves what was read from owed to given once, and the night takes 
   const { standing } = await director.look(`/api/contracts/${contract.id}`);
   expect([standing.owed, standing.given]).toEqual([13, 1]);
   expect((await send([device.entry({ kind: 'note', reason: 'late' })])).body.results[0].code).toBe('night-already-signed-off');
-  expect((await announcer.post(`/api/nights/${nightId}/amend`, { deviceId: device.deviceId, entries: [device.entry({ kind: 'note', reason: 'late' })] })).status).toBe(403);
+  expect((await announcer.post(`/api/nights/${nightId}/amend`, { reason: 'found the next morning', deviceId: device.deviceId, entries: [device.entry({ kind: 'note', reason: 'late' })] })).status).toBe(403);
   const amended = await director.post(`/api/nights/${nightId}/amend`, {
+    reason: 'found the next morning',
     deviceId: device.deviceId,
     entries: [device.read(concession, gameId, 4), device.entry({ kind: 'takenBack', takesBackEntryId: given.id })],
   });
@@ -114,7 +115,7 @@ test('a bank shot that is mentioned counts once, however many tables logged it, 
   await bank.announcer.make(`/api/nights/${nightId}/log`, { deviceId: other.deviceId, entries: [second, mention(other, second.id)] });
   expect((await bank.director.make(`/api/nights/${nightId}/sign-off`, DECEMBER)).counted).toBe(2);
   expect((await bank.director.look(`/api/contracts/${contract.id}`)).standing).toMatchObject({ promised: 2, given: 2, owed: 0 });
-  const amended = await bank.director.make(`/api/nights/${nightId}/amend`, { deviceId: one.deviceId, entries: [one.entry({ kind: 'takenBack', takesBackEntryId: third.id })] });
+  const amended = await bank.director.make(`/api/nights/${nightId}/amend`, { reason: 'found the next morning', deviceId: one.deviceId, entries: [one.entry({ kind: 'takenBack', takesBackEntryId: third.id })] });
   expect([amended.counted, amended.released]).toEqual([0, 1]);
   expect((await bank.director.look(`/api/contracts/${contract.id}`)).standing).toMatchObject({ given: 1, extra: 0 });
 });

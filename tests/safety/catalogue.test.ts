@@ -6,8 +6,8 @@ const BEFORE_A_DEPARTMENT = ['department', 'person', 'session', 'sign_in_attempt
 /** A second policy: my own memberships, the link whose token I bear. */
 const SECOND_POLICIES = { membership: ['my_own'], link: ['bearer'] } as Record<string, string[]>;
 const HISTORY = [
-  'application', 'audit_row', 'benefit_delivery', 'credit_memo', 'idempotency_record', 'invoice', 'invoice_line', 'invoice_void', 'ledger_entry',
-  'ledger_event', 'log_entry', 'log_entry_aside', 'month_close', 'packet_issue', 'payment', 'posting', 'script_version', 'seal', 'sign_off',
+  'amendment', 'application', 'audit_row', 'benefit_delivery', 'credit_memo', 'idempotency_record', 'invoice', 'invoice_line', 'invoice_void', 'ledger_entry',
+  'ledger_event', 'log_entry', 'log_entry_aside', 'month_close', 'night_settlement', 'packet_issue', 'payment', 'posting', 'script_version', 'seal', 'sign_off',
 ];
 
 async function rows<T extends Record<string, any>>(sql: string): Promise<T[]> {

@@ -158,6 +158,7 @@ export const ROUTES: Record<string, Right | 'open'> = {
   'POST /api/nights/{id}/amend': 'amend a night',
   'GET /api/nights/{id}/log': 'log a night',
   'POST /api/nights/{id}/log': 'log a night',
+  'POST /api/nights/{id}/settle': 'log a night',
   'POST /api/nights/{id}/sign-off': 'sign off a night',
   'GET /api/nights/{id}/requests': 'log a night',
   'POST /api/nights/{id}/requests': 'log a night',
@@ -170,6 +171,7 @@ export const ROUTES: Record<string, Right | 'open'> = {
   'POST /api/nights/{id}/request-form/new-code': 'give out links',
   'GET /api/ask/{token}': 'open',
   'POST /api/ask/{token}': 'open',
+  'GET /api/nights/{id}/tidy': 'log a night',
   'GET /api/nights/{id}/table-links': 'give out links',
   'POST /api/nights/{id}/table-links': 'give out links',
   'POST /api/nights/{id}/table-links/{linkId}/revoke': 'give out links',
@@ -183,6 +185,8 @@ export const OR_LINK_ROUTES: Record<string, LinkRight> = {
   'GET /api/nights/{id}/log': 'work the table',
   'POST /api/nights/{id}/log': 'work the table',
   'GET /api/nights/{id}/requests': 'work the table',
+  'POST /api/nights/{id}/sign-off': 'sign off by link',
+  'GET /api/nights/{id}/tidy': 'work the table',
 };
 
 /** What the bearer of a link may ask, and which right of the link that is; nobody signed in may. */

@@ -1,4 +1,4 @@
-import { Alert } from '@mui/material';
+import { Alert, TextField } from '@mui/material';
 import type { Cue } from '../../../server/domain/packet/packet.ts';
 import { EmptyList } from '../../lists/empty-list.tsx';
 import { Reading } from '../../show/reading.tsx';
@@ -26,12 +26,17 @@ function Reads({ night, cues, log, add, busy }: { night: Night; cues: readonly C
 
 /** What really happened, entry by entry. */
 export function LogSheet({ night }: { night: Night }) {
-  const { log, packet, add, busy } = useLog(night);
+  const { log, packet, add, busy, reason, setReason } = useLog(night);
   const late = night.state === 'signedOff';
   if (late && !iMay('sign-off', 'edit')) return null;
   return (
     <>
-      {late && <Alert severity="info" icon={false} sx={{ mb: 2 }}>This night is signed off. What you add now is an amendment: it is counted at once and stays visible as such.</Alert>}
+      {late && (
+        <Alert severity="info" icon={false} sx={{ mb: 2, '& .MuiAlert-message': { width: '100%' } }}>
+          This night is signed off. What you add now is an amendment: it is counted at once and stays visible as such, with your reason.
+          <TextField label="Why the log is changed now" value={reason} onChange={(event) => setReason(event.target.value)} required fullWidth helperText="Needed before anything can be added" slotProps={{ htmlInput: { maxLength: 300 } }} sx={{ mt: 1.5 }} />
+        </Alert>
+      )}
       <Reading of={packet}>
         {({ cues, games }) => (
           <Reading of={log}>

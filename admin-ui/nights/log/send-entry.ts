@@ -40,14 +40,18 @@ function nextSequence(): number {
   return next;
 }
 
-/** Logs one entry; what was refused is thrown as the sentence that says why. `late` is for a night already signed off. */
-export async function sendEntry(nightId: string, entry: EntryToLog, late = false): Promise<void> {
-  const id = newKey();
+/**
+ * Logs one entry; what was refused is thrown as the sentence that says why.
+ *
+ * @param reason why a night that is signed off is changed; null while it is open
+ */
+export async function sendEntry(nightId: string, entry: EntryToLog, reason: string | null): Promise<void> {
   const body = {
+    ...(reason === null ? {} : { reason }),
     deviceId: deviceId(),
-    entries: [{ id, sequence: nextSequence(), occurredAt: new Date().toISOString(), ...entry }],
+    entries: [{ id: newKey(), sequence: nextSequence(), occurredAt: new Date().toISOString(), ...entry }],
   };
-  const { results } = await ask<{ results?: Result[] }>(`/nights/${nightId}/${late ? 'amend' : 'log'}`, { method: 'POST', body, idempotencyKey: newKey() });
+  const { results } = await ask<{ results?: Result[] }>(`/nights/${nightId}/${reason === null ? 'log' : 'amend'}`, { method: 'POST', body, idempotencyKey: newKey() });
   const refused = results?.find((one) => one.status === 'refused');
   if (refused) throw new Error(refused.sentence ?? 'This entry was not taken.');
 }

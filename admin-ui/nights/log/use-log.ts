@@ -10,12 +10,14 @@ export function useLog(night: Night) {
   const log = useServer<NightLog>(`/nights/${night.id}/log`);
   const packet = useServer<Packet>(`/nights/${night.id}/packet`);
   const [busy, setBusy] = useState(false);
+  const [reason, setReason] = useState('');
+  const isLate = night.state === 'signedOff';
   const notify = useNotify();
   const refresh = useRefresh();
   const add = async (entry: EntryToLog): Promise<boolean> => {
     setBusy(true);
     try {
-      await sendEntry(night.id, entry, night.state === 'signedOff');
+      await sendEntry(night.id, entry, isLate ? reason.trim() : null);
       await log.refetch();
       refresh();
       return true;
@@ -26,7 +28,7 @@ export function useLog(night: Night) {
       setBusy(false);
     }
   };
-  return { log, packet, add, busy };
+  return { log, packet, add, busy: busy || (isLate && reason.trim() === ''), reason, setReason };
 }
 
 export const isStanding = (entry: LogEntryView): boolean => entry.kind !== 'takenBack' && !entry.takenBack;

@@ -1,0 +1,87 @@
+import { Inject, Injectable } from '@nestjs/common';
+import { DepartmentService } from '../access/department.service.ts';
+import { mayUse } from '../domain/access/rights.ts';
+import type { Role } from '../domain/access/rights.ts';
+import { statusAtSignOff, whyNotSignOff } from '../domain/night/sign-off.ts';
+import { refuse } from '../domain/refusals.ts';
+import { newId } from '../platform/database/ids.ts';
+import { UnitOfWork } from '../platform/database/unit-of-work.ts';
+import { settlementsOf } from './closing.dto.ts';
+import type { SignOffDto, SignOffView } from './closing.dto.ts';
+import { NightBooking } from './night-booking.service.ts';
+import { NightCounting } from './night-counting.service.ts';
+import { NightLog } from './night-log.service.ts';
+import type { LockedNight } from './night-log.service.ts';
+import { Settlements } from './settlement.service.ts';
+import { WornNumbers } from './worn-numbers.service.ts';
+
+type GamesAfter = SignOffView['night']['games'];
+
+/** Closes a night: one tap by an adult, one unit of work for both ledgers. */
+@Injectable()
+export class NightClosing {
+  constructor(
+    @Inject(UnitOfWork) private readonly work: UnitOfWork,
+    @Inject(DepartmentService) private readonly departments: DepartmentService,
+    @Inject(NightLog) private readonly log: NightLog,
+    @Inject(NightCounting) private readonly counting: NightCounting,
+    @Inject(NightBooking) private readonly booking: NightBooking,
+    @Inject(Settlements) private readonly settlements: Settlements,
+    @Inject(WornNumbers) private readonly worn: WornNumbers,
+  ) {}
+
+  /**
+   * What was read moves from owed to given, and earns. What is still open holds nothing up: it does not count yet.
+   *
+   * @param roles of whoever is signed in; none for the bearer of a link
+   */
+  async signOff(nightId: string, form: SignOffDto, roles: readonly Role[]): Promise<SignOffView> {
+    const night = await this.log.lock(nightId);
+    const games = await this.playOut(night, form, roles);
+    const entries = await this.log.entries(nightId);
+    const decisions = settlementsOf(form.decisions);
+    if (decisions.length > 0 && roles.length === 0) refuse('role-missing');
+    await this.settlements.keep(nightId, decisions, entries, null);
+    const counted = await this.counting.count(nightId, entries, false);
+    const signed = await this.sign(nightId, form);
+    const booked = await this.booking.book(night, counted);
+    await this.worn.keep(entries);
+    return { night: { id: night.id, heldOn: night.heldOn, state: 'signedOff', games }, ...signed, counted: booked.counted, earnedCents: booked.earnedCents };
+  }
+
+  private async sign(nightId: string, form: SignOffDto): Promise<{ signedOffAt: string; signedOffByName: string }> {
+    const { personId } = this.work.scope;
+    const name = form.name ?? null;
+    if (personId === null && name === null) refuse('sign-off-without-name', {}, { name: 'is missing' });
+    const note = [form.note, form.overrideReason && `Signed off before its day: ${form.overrideReason}`].filter(Boolean).join('\n') || null;
+    await this.work.add('sign_off', [{
+      id: newId(), nightId, note, signedOffByPersonId: personId, signedOffByLinkId: this.work.tableLinkId, signedOffByName: personId === null ? name : null,
+      attendance: form.attendance ?? null, bookAgrees: form.bookAgrees ?? null, bookWords: form.bookWords ?? null,
+    }]);
+    const [row] = await this.work.sql<{ signedOffAt: string; signedOffByName: string }>(
+      `select recorded_at as "signedOffAt", coalesce(signed_off_by_name, person.name) as "signedOffByName" from sign_off
+         left join person on person.id = sign_off.signed_off_by_person_id where sign_off.department_id = $1 and night_id = $2`,
+      [nightId],
+    );
+    return row!;
+  }
+
+  /** What was logged and not suspended has been played. */
+  private async playOut(night: LockedNight, form: SignOffDto, roles: readonly Role[]): Promise<GamesAfter> {
+    const games = await this.work.sql<{ id: string; status: Parameters<typeof statusAtSignOff>[0]; hasLog: boolean }>(
+      `select game.id, game.status, exists (select from log_entry where log_entry.department_id = $1 and log_entry.night_id = $2 and log_entry.game_id = game.id) as "hasLog"
+         from game_night join game on game.department_id = game_night.department_id and game.id = game_night.game_id
+        where game_night.department_id = $1 and game_night.night_id = $2 order by game.id for update of game`,
+      [night.id],
+    );
+    const no = whyNotSignOff({ heldOn: night.heldOn, isSignedOff: night.isSignedOff, games }, await this.departments.today());
+    const isOverridden = no === 'night-not-yet-held' && form.overrideReason && mayUse(roles, 'override a refusal');
+    if (no && !isOverridden) refuse(no);
+    const after = games.map((game) => ({ id: game.id, before: game.status, status: statusAtSignOff(game.status, game.hasLog) }));
+    const played = after.filter((game) => game.status === 'played' && game.before !== 'played').map((game) => game.id);
+    if (played.length > 0) {
+      await this.work.sql(`update game set status = 'played', version = version + 1 where department_id = $1 and id = any($2::uuid[])`, [played]);
+    }
+    return after.map(({ id, status }) => ({ id, status }));
+  }
+}
