@@ -21,7 +21,7 @@ export class SignOffDto {
   /** whether the table's sheet and the official scorer's book agree */
   @FlagField(MAYBE) bookAgrees?: boolean | null;
   @OptionalTextField(300) bookWords?: string | null;
-  /** who signs off, where nobody is signed in */
+  /** the adult who signs off, where that is not simply who is signed in */
   @OptionalTextField(80) name?: string | null;
   @ListOf(() => DecisionDto, { most: 500 }, { optional: true }) decisions?: DecisionDto[];
   /** why the director signs off before the night's day */

@@ -55,7 +55,7 @@ export class NightClosing {
     if (personId === null && name === null) refuse('sign-off-without-name', {}, { name: 'is missing' });
     const note = [form.note, form.overrideReason && `Signed off before its day: ${form.overrideReason}`].filter(Boolean).join('\n') || null;
     await this.work.add('sign_off', [{
-      id: newId(), nightId, note, signedOffByPersonId: personId, signedOffByLinkId: this.work.tableLinkId, signedOffByName: personId === null ? name : null,
+      id: newId(), nightId, note, signedOffByPersonId: personId, signedOffByLinkId: this.work.tableLinkId, signedOffByName: name,
       attendance: form.attendance ?? null, bookAgrees: form.bookAgrees ?? null, bookWords: form.bookWords ?? null,
     }]);
     const [row] = await this.work.sql<{ signedOffAt: string; signedOffByName: string }>(

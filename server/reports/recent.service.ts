@@ -14,10 +14,10 @@ interface RecentRow {
 
 /** What happened lately, one line each, newest first; each branch reads an index and at most `$2` rows. */
 const RECENT = `
-  select recent.at, coalesce(person.name, recent."byLink") as who, what, resource, recent.id, recent.name, "isMoney" from (
+  select recent.at, coalesce(recent."signedBy", person.name) as who, what, resource, recent.id, recent.name, "isMoney" from (
     (select recorded_at as at, signed_off_by_person_id as person_id, 'signed off the night of' as what, 'nights' as resource, night_id as id,
             (select coalesce(night.title, to_char(night.held_on, 'FMMon FMDD')) from night where night.department_id = $1 and night.id = sign_off.night_id) as name, false as "isMoney",
-            signed_off_by_name as "byLink"
+            signed_off_by_name as "signedBy"
        from sign_off where department_id = $1 order by recorded_at desc limit $2)
     union all
     (select recorded_at, amended_by_person_id, 'amended the night of', 'nights', night_id,

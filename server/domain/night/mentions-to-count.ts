@@ -89,7 +89,8 @@ function namesHappening(mention: LogEntry): boolean {
   return happeningIdsOf(mention).length > 0;
 }
 
-function happeningIdsOf(mention: LogEntry): string[] {
+/** The happenings that a mention names. */
+export function happeningIdsOf(mention: Pick<LogEntry, 'detail' | 'happeningEntryId'>): string[] {
   const several = mention.detail?.['happeningEntryIds'];
   const ids = Array.isArray(several) ? several.filter((id) => typeof id === 'string') : [];
   return mention.happeningEntryId === null ? ids : [mention.happeningEntryId, ...ids];

@@ -2,7 +2,7 @@ import type { GameStatus } from '../season/game.ts';
 import type { Decisions } from './count-outcome.ts';
 import { inOrder } from './log-entry.ts';
 import type { LogEntry } from './log-entry.ts';
-import { WITHOUT_HAPPENING } from './mentions-to-count.ts';
+import { WITHOUT_HAPPENING, happeningIdsOf } from './mentions-to-count.ts';
 import { isAbout, sentenceOfTally, tallyOfNight } from './night-tally.ts';
 import type { NightTally, PlannedCue } from './night-tally.ts';
 import { reasonInWords } from './reason-words.ts';
@@ -167,7 +167,7 @@ function happeningsOf(night: NightToTidy, entries: readonly EntryToTidy[]): Pick
 }
 
 function whyHeld(entryIds: readonly string[], commitmentId: string, entries: readonly EntryToTidy[]): string {
-  const answer = entries.find((entry) => entry.kind === 'mention' && entry.commitmentId === commitmentId && entry.happeningEntryId !== null && entryIds.includes(entry.happeningEntryId) && entry.outcome !== 'given');
+  const answer = entries.find((entry) => entry.kind === 'mention' && entry.commitmentId === commitmentId && entry.outcome !== 'given' && happeningIdsOf(entry).some((id) => entryIds.includes(id)));
   if (!answer) return 'held, and never read';
   return `${answer.outcome === 'cutShort' ? 'cut short' : 'not read'}, ${reasonInWords(answer.reason, answer.detail)}`;
 }
