@@ -19,6 +19,8 @@ export interface Desk {
   readonly workerName: string;
   readonly maySignOff: boolean;
   readonly isSignedOff: boolean;
+  /** asks the server at once what has changed about the night */
+  lookAgain?(): void;
 }
 
 export const DeskContext = createContext<Desk | null>(null);

@@ -22,6 +22,7 @@ export function DeskScreen({ keeper, sync }: { keeper: Keeper; sync: Sync }) {
   const desk = useMemo<Desk>(
     () => ({
       bundle: night.bundle, lines, way: night.way, workerName: night.workerName, maySignOff: night.maySignOff, isSignedOff: night.isSignedOff,
+      lookAgain: sync.tryNow,
       write: async (said) => {
         const entry = await keeper.write(said);
         sync.nudge();

@@ -14,11 +14,16 @@ const NO_ANSWER = 'The server does not answer. Everything you log stays on this 
 /** A request that hangs in a crowded gym's wireless is given up and tried again. */
 const PATIENCE_MILLISECONDS = 20_000;
 
-/** Asks the server below `/api`. What the browser believes about the network is not asked. @throws ServerSaysNo */
-export async function ask<T>(path: string, body?: unknown): Promise<T> {
+/**
+ * Asks the server below `/api`. What the browser believes about the network is not asked.
+ *
+ * @param key of what happens once, however often it is sent
+ * @throws ServerSaysNo
+ */
+export async function ask<T>(path: string, body?: unknown, key?: string): Promise<T> {
   const response = await fetch(`/api${path}`, {
     method: body === undefined ? 'GET' : 'POST',
-    headers: { accept: 'application/json', 'x-rafterline': '1', ...(body === undefined ? {} : { 'content-type': 'application/json' }) },
+    headers: { accept: 'application/json', 'x-rafterline': '1', ...(body === undefined ? {} : { 'content-type': 'application/json' }), ...(key === undefined ? {} : { 'idempotency-key': key }) },
     credentials: 'same-origin',
     cache: 'no-store',
     signal: AbortSignal.timeout(PATIENCE_MILLISECONDS),
