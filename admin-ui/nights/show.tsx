@@ -10,13 +10,13 @@ import { ANTHEM_FORM_WORDS, FLAG_FORM_WORDS, wordFor } from '../words/choices.ts
 import { gameOfNight } from './game-words.ts';
 import { HonoursSheet } from './honours/honours-sheet.tsx';
 import { LogSheet } from './log/log-sheet.tsx';
-import { SignOffSheet } from './log/sign-off-sheet.tsx';
 import { PacketSheet } from './packet/packet-sheet.tsx';
 import { PacketState } from './packet-state.tsx';
 import { PeopleSheet } from './people-sheet.tsx';
 import { PlacementSheet } from './placement-sheet.tsx';
 import { TableSheet } from './table/table-sheet.tsx';
 import { RequestsSheet } from './requests/requests-sheet.tsx';
+import { TidySheet } from './tidy/tidy-sheet.tsx';
 import type { Night } from './types.ts';
 
 function Head({ night }: { night: Night }) {
@@ -46,7 +46,7 @@ function sheetsOf(night: Night) {
     { key: 'table', label: 'Table', content: () => <TableSheet night={night} />, open: iMay('log', 'show') || iMay('links', 'list') },
     { key: 'requests', label: 'Requests', content: () => <RequestsSheet night={night} />, open: iMay('log', 'show') },
     { key: 'log', label: 'Log', content: () => <LogSheet night={night} />, open: iMay('log', 'show') },
-    { key: 'sign-off', label: 'Sign-off', content: () => <SignOffSheet night={night} />, open: iMay('sign-off', 'show') },
+    { key: 'tidy', label: 'Tidy up', content: () => <TidySheet night={night} />, open: iMay('sign-off', 'show') },
   ].filter((sheet) => sheet.open);
 }
 

@@ -15,6 +15,7 @@ const RIGHTS: Record<string, { see: Right; change: Right }> = {
   placements: { see: 'see packets', change: 'plan placements' },
   log: { see: 'log a night', change: 'log a night' },
   'sign-off': { see: 'sign off a night', change: 'sign off a night' },
+  amendments: { see: 'log a night', change: 'amend a night' },
   sponsors: { see: 'see contracts', change: 'change contracts' },
   'sponsor-categories': { see: 'see contracts', change: 'change contracts' },
   sellers: { see: 'see contracts', change: 'change contracts' },

@@ -28,7 +28,7 @@ function Reads({ night, cues, log, add, busy }: { night: Night; cues: readonly C
 export function LogSheet({ night }: { night: Night }) {
   const { log, packet, add, busy, reason, setReason } = useLog(night);
   const late = night.state === 'signedOff';
-  if (late && !iMay('sign-off', 'edit')) return null;
+  if (late && !iMay('amendments', 'edit')) return <Alert severity="info" icon={false}>This night is signed off. Tell the athletic director what was forgotten; it is added with a reason.</Alert>;
   return (
     <>
       {late && (
