@@ -86,6 +86,8 @@ export interface NightTidyView extends NightTidy {
   state: 'open' | 'signedOff';
   signOff: SignedOffView | null;
   amendments: AmendmentView[];
+  /** requests that wait or were approved and not read; they expire at sign-off */
+  requestsOpen: number;
   /** for those who see contracts; else empty */
   shortfalls: ProposedShortfall[];
 }

@@ -12,6 +12,7 @@ import { NightBooking } from './night-booking.service.ts';
 import { NightCounting } from './night-counting.service.ts';
 import { NightLog } from './night-log.service.ts';
 import type { LockedNight } from './night-log.service.ts';
+import { RequestAnswers } from './requests/request-answers.service.ts';
 import { Settlements } from './settlement.service.ts';
 import { WornNumbers } from './worn-numbers.service.ts';
 
@@ -28,6 +29,7 @@ export class NightClosing {
     @Inject(NightBooking) private readonly booking: NightBooking,
     @Inject(Settlements) private readonly settlements: Settlements,
     @Inject(WornNumbers) private readonly worn: WornNumbers,
+    @Inject(RequestAnswers) private readonly requests: RequestAnswers,
   ) {}
 
   /**
@@ -46,6 +48,7 @@ export class NightClosing {
     const signed = await this.sign(nightId, form);
     const booked = await this.booking.book(night, counted);
     await this.worn.keep(entries);
+    await this.requests.expireOpen(nightId);
     return { night: { id: night.id, heldOn: night.heldOn, state: 'signedOff', games }, ...signed, counted: booked.counted, earnedCents: booked.earnedCents };
   }
 

@@ -48,6 +48,7 @@ export class NightTidying {
       state: night.isSignedOff ? 'signedOff' : 'open',
       signOff: await this.signOff(nightId),
       amendments: await this.amendments.of(nightId),
+      requestsOpen: await this.requestsOpen(nightId),
       shortfalls: mayUse(roles, 'see contracts') ? await this.shortfalls(tidy, commitments, counted, night.isSignedOff) : [],
     };
   }
@@ -58,6 +59,14 @@ export class NightTidying {
          from placement where placement.department_id = $1 and placement.night_id = $2 order by placement.game_id, placement.window_key, placement.place`,
       [nightId],
     );
+  }
+
+  private async requestsOpen(nightId: string): Promise<number> {
+    const [row] = await this.work.sql<{ open: number }>(
+      `select count(*)::int as open from night_request where department_id = $1 and night_id = $2 and state in ('waiting', 'approved')`,
+      [nightId],
+    );
+    return row!.open;
   }
 
   private async signOff(nightId: string): Promise<SignedOffView | null> {

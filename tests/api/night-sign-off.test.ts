@@ -122,7 +122,7 @@ describe('sign-off', () => {
     expect((await night.director.post(`/api/nights/${night.nightId}/sign-off`, form)).body.code).toBe('night-already-signed-off');
     const tidy = await night.tidy();
     expect(tidy.signOff).toMatchObject({ at: first.body.signedOffAt, attendance: 412, bookAgrees: false, bookWords: 'One foul less on number 3' });
-    expect([tidy.state, tidy.book.length, tidy.notes.length, tidy.held.length]).toEqual(['signedOff', 1, 1, 1]);
+    expect([tidy.state, tidy.book.length, tidy.notes.length, tidy.held.length, tidy.requestsOpen]).toEqual(['signedOff', 1, 1, 1, 0]);
     expect(tidy.shortfalls.map((one: { sentence: string }) => one.sentence)).toEqual([
       'Juniper & Pike Hardware, Concession read: 1 read missed (nothing was logged). It stays owed.',
       'Juniper & Pike Hardware, Bank-shot mention: 1 read missed (mention held, and never read). It stays owed.',

@@ -31,6 +31,7 @@ function Head({ night, tidy, reason, setReason, asksReason }: { night: Night; ti
       {night.state === 'open' && tally.unlogged > 0 && (
         <Alert severity="warning" icon={false} sx={{ my: 1 }}>Some planned reads have no entry. They stay owed. <Go to={`/nights/${night.id}/show?tab=log`}>Log what happened</Go> first, if you know it.</Alert>
       )}
+      {tidy.requestsOpen > 0 && <p>{tidy.requestsOpen === 1 ? '1 request was neither read nor declined; it expires' : `${tidy.requestsOpen} requests were neither read nor declined; they expire`} at sign-off.</p>}
       {night.state === 'open' && iMay('sign-off', 'edit') && <Actions><SignOffButton night={night} /></Actions>}
       {asksReason && (
         <TextField label="Why something is changed now" value={reason} onChange={(event) => setReason(event.target.value)} fullWidth helperText="This night is signed off: the answers below wait for a reason, and are booked at once with it." slotProps={{ htmlInput: { maxLength: 300 } }} sx={{ mt: 1 }} />
