@@ -5,6 +5,7 @@ import type { Role } from '../domain/access/rights.ts';
 import { statusAtSignOff, whyNotSignOff } from '../domain/night/sign-off.ts';
 import { refuse } from '../domain/refusals.ts';
 import { newId } from '../platform/database/ids.ts';
+import { Notices } from '../platform/database/notices.ts';
 import { UnitOfWork } from '../platform/database/unit-of-work.ts';
 import { settlementsOf } from './closing.dto.ts';
 import type { SignOffDto, SignOffView } from './closing.dto.ts';
@@ -30,6 +31,7 @@ export class NightClosing {
     @Inject(Settlements) private readonly settlements: Settlements,
     @Inject(WornNumbers) private readonly worn: WornNumbers,
     @Inject(RequestAnswers) private readonly requests: RequestAnswers,
+    @Inject(Notices) private readonly notices: Notices,
   ) {}
 
   /**
@@ -49,6 +51,7 @@ export class NightClosing {
     const booked = await this.booking.book(night, counted);
     await this.worn.keep(entries);
     await this.requests.expireOpen(nightId);
+    await this.notices.tell('night', nightId);
     return { night: { id: night.id, heldOn: night.heldOn, state: 'signedOff', games }, ...signed, counted: booked.counted, earnedCents: booked.earnedCents };
   }
 
