@@ -34,7 +34,7 @@ const SPONSORS = {
 export type SponsorKey = keyof typeof SPONSORS;
 
 const READ_KINDS = {
-  gameBall: { name: 'Game ball', timing: 'scheduled', windows: ['pregame'], defaultSeconds: 20, sponsorsPerGame: 1, cents: 10_000 },
+  gameBall: { name: 'Game ball', timing: 'scheduled', windows: ['pregame'], defaultSeconds: 20, sponsorsPerGame: 1, presents: 'game ball', cents: 10_000 },
   bankShot: { name: 'Bank-shot mention', timing: 'onOccurrence', windows: ['timeOut', 'betweenPeriods', 'halftime'], defaultSeconds: 6, sponsorsPerGame: 1, occurrence: 'bankShot', cents: 2_500 },
   concession: { name: 'Concession read', timing: 'scheduled', windows: ['halftime', 'betweenPeriods'], defaultSeconds: 15, sponsorsPerGame: 1, cents: 4_000 },
   quarter: { name: 'Quarter-break read', timing: 'scheduled', windows: ['betweenPeriods', 'halftime'], defaultSeconds: 15, sponsorsPerGame: 2, cents: 3_000 },

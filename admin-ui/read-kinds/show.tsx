@@ -16,6 +16,7 @@ export const ReadKindShow = () => (
             facts={[
               ['Read', wordFor(TIMING_WORDS, kind.timing)],
               ['What has to happen', kind.occurrence && wordFor({}, kind.occurrence)],
+              ['Presented before the game', kind.presents],
               ['Windows', kind.windows.map(windowName).join(', ')],
               ['Length', count(kind.defaultSeconds, 'second')],
               ['In one game', count(kind.sponsorsPerGame, 'sponsor')],

@@ -6,6 +6,9 @@ import { wordFor, WINDOW_WORDS } from '../words/choices.ts';
 /** The sports the product knows, each once. */
 export const SPORTS = [...new Set(PROFILES.map((profile) => profile.sport))].map((id) => ({ id, name: wordFor({}, id) }));
 
+/** What can happen in some sport that a mention may be owed for, each once. */
+export const HAPPENINGS = [...new Set(PROFILES.flatMap((profile) => profile.happenings))].map((id) => ({ id, name: wordFor({}, id) }));
+
 /** The rules of a sport on a day, or null for a sport that is not known. */
 export function profileOn(sport: string | undefined, day: string | undefined): SportProfile | null {
   if (!sport || !day || !SPORTS.some((one) => one.id === sport)) return null;

@@ -115,11 +115,13 @@ export interface PlacementRow {
   readKindId: string;
   readKindName: string;
   defaultSeconds: number;
+  /** what is handed over, where the kind is a presentation */
+  presents: string | null;
 }
 
 export const PLACEMENTS = `select placement.id, placement.night_id as "nightId", placement.game_id as "gameId", placement.window_key as "windowKey", placement.place,
     placement.copy_version_id as "copyVersionId", placement.commitment_id as "commitmentId", sponsor.id as "sponsorId", sponsor.name as "sponsorName", sponsor.say_as as "sponsorSayAs",
-    read_kind.id as "readKindId", read_kind.name as "readKindName", read_kind.default_seconds as "defaultSeconds"
+    read_kind.id as "readKindId", read_kind.name as "readKindName", read_kind.default_seconds as "defaultSeconds", read_kind.presents
   from placement join commitment on commitment.department_id = placement.department_id and commitment.id = placement.commitment_id
   join contract on contract.department_id = commitment.department_id and contract.id = commitment.contract_id
   join sponsor on sponsor.department_id = contract.department_id and sponsor.id = contract.sponsor_id

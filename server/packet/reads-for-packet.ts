@@ -1,10 +1,10 @@
 import { mentionCueKey, placementCueKey } from '../domain/packet/night-for-packet.ts';
+import { presentedIn } from '../domain/packet/presentation.ts';
 import type { MentionForPacket, PlacementForPacket, SponsorFacts, WordsForPacket } from '../domain/packet/night-for-packet.ts';
 import type { CopyToRead } from '../planning/copy-shelf.ts';
 import type { SignedCommitment } from '../planning/signed-commitments.service.ts';
 import type { NightRow, PlacementRow } from './night-rows.ts';
 import type { NightFacts } from './nights-for-packets.service.ts';
-import { presentedBy } from '../domain/packet/presentation.ts';
 import { happeningWords, packetWindow } from './words-for-packet.ts';
 
 export function placementForPacket(row: PlacementRow, night: NightRow, facts: NightFacts): PlacementForPacket {
@@ -19,7 +19,7 @@ export function placementForPacket(row: PlacementRow, night: NightRow, facts: Ni
     windowKey: row.windowKey.replace(/^timeout/, 'timeOut'),
     place: row.place,
     priority: facts.commitments.get(row.commitmentId)?.priority ?? 2,
-    presents: presentedBy(row.readKindName, window),
+    presents: presentedIn(window, row.presents),
   };
 }
 

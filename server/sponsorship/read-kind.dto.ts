@@ -24,6 +24,8 @@ export class ReadKindDto {
   @CountField(1, 600, { optional: true }) defaultSeconds?: number;
   @CountField(1, 99, { optional: true }) sponsorsPerGame?: number;
   @OptionalTextField(40) occurrence?: string | null;
+  /** what is handed over before the crowd when it is read before the game: "game ball" */
+  @OptionalTextField(60) presents?: string | null;
 }
 
 export class ChangeReadKindDto extends PartialType(ReadKindDto) {}
@@ -42,6 +44,7 @@ export interface ReadKindView {
   defaultSeconds: number;
   sponsorsPerGame: number;
   occurrence: string | null;
+  presents: string | null;
   /** price of one read by season */
   rates: { seasonId: string; priceCents: number }[];
   /** price of one read in the season asked for; null without one */

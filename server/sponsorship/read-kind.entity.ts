@@ -12,5 +12,6 @@ export class ReadKind {
   @CountColumn() defaultSeconds: number;
   @CountColumn() sponsorsPerGame: number;
   @TextColumn({ nullable: true }) occurrence: string | null;
+  @TextColumn({ nullable: true }) presents: string | null;
   @VersionColumn() version: number;
 }

@@ -68,7 +68,7 @@ export async function aSeason(department: Department, gameCount = 3): Promise<Se
     sellerId: seller.id,
     payerId: payer.id,
     readKinds: {
-      gameBall: await kind('Sponsored game ball', 'scheduled', ['pregame']),
+      gameBall: await kind('Sponsored game ball', 'scheduled', ['pregame'], { presents: 'game ball' }),
       concession: await kind('Concession read', 'scheduled', ['halftime', 'timeOut'], { sponsorsPerGame: 3 }),
       bankShot: await kind('Bank-shot mention', 'onOccurrence', ['timeOut'], { occurrence: 'bank shot', sponsorsPerGame: 1 }),
     },

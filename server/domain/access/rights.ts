@@ -45,10 +45,6 @@ export function rightsOf(roles: readonly Role[]): Right[] {
   return (Object.keys(ROLE_RIGHTS) as Right[]).filter((right) => mayUse(roles, right));
 }
 
-export function isRole(text: string): text is Role {
-  return (ROLES as readonly string[]).includes(text);
-}
-
 /**
  * Why a change of someone's roles is refused: a department always keeps one director, or nobody could
  * let anybody in again.

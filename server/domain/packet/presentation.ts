@@ -1,10 +1,6 @@
 import type { PacketWindow } from './night-for-packet.ts';
 
-/**
- * What is handed over before the crowd, where the read kind is a presentation: "Game ball" before the
- * game is the game ball.
- */
-export function presentedBy(readKindName: string, window: PacketWindow): string | null {
-  if (window !== 'pregame' || !/\bball\b|\bpresentation\b/i.test(readKindName)) return null;
-  return readKindName.replace(/\s*\bpresentation\b\s*/i, '').toLowerCase().trim() || null;
+/** What is handed over before the crowd: only before the game; the same kind of read in another window is a plain read. */
+export function presentedIn(window: PacketWindow, presents: string | null): string | null {
+  return window === 'pregame' ? presents : null;
 }
