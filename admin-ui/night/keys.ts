@@ -1,4 +1,4 @@
-import { createContext, useContext, useEffect, useRef, useSyncExternalStore } from 'react';
+import { createContext, useContext, useLayoutEffect, useRef, useSyncExternalStore } from 'react';
 
 /** One key and what it does, as the list of keys shows it. */
 export interface KeyMeaning {
@@ -63,10 +63,10 @@ if (typeof window !== 'undefined') window.addEventListener('keydown', hear);
 export function useKey(key: string | null, label: string, action: () => void): void {
   const layer = useContext(KeyLayer);
   const latest = useRef(action);
-  useEffect(() => {
+  useLayoutEffect(() => {
     latest.current = action;
   });
-  useEffect(() => {
+  useLayoutEffect(() => {
     if (key === null) return undefined;
     const one: Bound = { key, label, layer, run: () => latest.current() };
     tell([...bound, one]);
@@ -76,7 +76,7 @@ export function useKey(key: string | null, label: string, action: () => void): v
 
 /** While the part that calls this is there, keys of what lies behind it rest. */
 export function useLayerInFront(layer: number): void {
-  useEffect(() => {
+  useLayoutEffect(() => {
     layersInFront = [...layersInFront, layer];
     tell(bound);
     return () => {

@@ -26,6 +26,15 @@ function stylesLast(): Plugin {
 export default defineConfig({
   root: join(checkout, 'admin-ui/night'),
   base: '/night/',
+  // React's own renderer is 57 kB of the table's script, and a phone in a gym waits for all of it; the office pages stay with it.
+  resolve: {
+    alias: {
+      'react-dom/client': 'preact/compat/client',
+      'react-dom': 'preact/compat',
+      'react/jsx-runtime': 'preact/jsx-runtime',
+      react: 'preact/compat',
+    },
+  },
   plugins: [
     react(),
     stylesLast(),

@@ -1,4 +1,4 @@
-import { useEffect, useSyncExternalStore } from 'react';
+import { useLayoutEffect, useSyncExternalStore } from 'react';
 import type { DeskCue } from '../../../server/domain/night/desk/bundle.ts';
 import type { Reading } from './reading.ts';
 
@@ -46,7 +46,7 @@ export function useCurrentCue(reading: Reading): CurrentCue {
   const { nightId } = reading.bundle;
   const found = useSyncExternalStore(watch, () => held);
   const cueKey = found?.nightId === nightId ? found.cueKey : beginning(reading);
-  useEffect(() => {
+  useLayoutEffect(() => {
     if (found?.nightId !== nightId) jumpTo(nightId, cueKey);
   }, [found, nightId, cueKey]);
   const step = (by: 1 | -1): void => {

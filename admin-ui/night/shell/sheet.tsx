@@ -1,4 +1,4 @@
-import { useContext, useEffect, useRef } from 'react';
+import { useContext, useLayoutEffect, useRef } from 'react';
 import type { ReactNode } from 'react';
 import { KeyLayer, keyName, useLayerInFront } from '../keys.ts';
 
@@ -7,7 +7,7 @@ export function Sheet({ title, onClose, children }: { title: string; onClose: ()
   const layer = useContext(KeyLayer) + 1;
   const dialog = useRef<HTMLDialogElement>(null);
   useLayerInFront(layer);
-  useEffect(() => {
+  useLayoutEffect(() => {
     const shown = dialog.current!;
     if (!shown.open) shown.showModal();
     return () => shown.close();
