@@ -63,7 +63,10 @@ test('a pasted list is called by name, five fouls are the limit and two shots, a
 test('fouls carry into overtime, time-outs grow by one, and the book agrees or differs in words', { timeout: 180_000 }, async () => {
   const { desk, names } = await aGame();
   const [theirs, ours] = names as [string, string];
-  for (let period = 1; period <= 3; period += 1) await desk.keyboard.press('e');
+  for (let period = 1; period <= 3; period += 1) {
+    await desk.keyboard.press('e');
+    await expect.poll(() => desk.getByLabel('Period').inputValue()).toBe(String(period + 1));
+  }
   for (let foul = 1; foul <= 4; foul += 1) await keyed(desk, 'f', '[', String(foul));
   await desk.getByText('4 team fouls, next: two shots').waitFor();
   await desk.keyboard.press('g');
