@@ -6,6 +6,7 @@ import { readForm } from '../../domain/night/desk/request-form.ts';
 import { PUBLIC_REQUEST_KINDS } from '../../domain/night/desk/request.ts';
 import { LONGEST_LIMIT_SECONDS, waitSeconds } from '../../domain/night/request-limits.ts';
 import { refuse } from '../../domain/refusals.ts';
+import { Notices } from '../../platform/database/notices.ts';
 import { UnitOfWork } from '../../platform/database/unit-of-work.ts';
 import { NightService } from '../../season/night.service.ts';
 import type { AskDto, AskFormView, AskedView } from './request.dto.ts';
@@ -27,6 +28,7 @@ export class Asking {
     @Inject(LinkService) private readonly links: LinkService,
     @Inject(DepartmentService) private readonly departments: DepartmentService,
     @Inject(NightService) private readonly nights: NightService,
+    @Inject(Notices) private readonly notices: Notices,
   ) {}
 
   async form(token: string): Promise<AskFormView> {
@@ -48,6 +50,7 @@ export class Asking {
       const addressHash = createHash('sha256').update(`${token} ${address}`).digest('hex');
       if (await this.isThere(nightId, id, addressHash)) return { state: 'waiting' };
       await this.work.add('night_request', [{ id, nightId, source: 'public', kind, fields, addressHash }]);
+      await this.notices.tell('requests', nightId);
       return { state: 'waiting' };
     });
   }

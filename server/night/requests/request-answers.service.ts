@@ -6,6 +6,7 @@ import { answerOf } from '../../domain/night/desk/requests-of-night.ts';
 import type { RequestEntry } from '../../domain/night/desk/requests-of-night.ts';
 import { refuse } from '../../domain/refusals.ts';
 import { isId } from '../../platform/database/ids.ts';
+import { Notices } from '../../platform/database/notices.ts';
 import { UnitOfWork } from '../../platform/database/unit-of-work.ts';
 
 export interface KeptRow extends KeptRequest {
@@ -20,6 +21,7 @@ const KEPT = `select id, night_id as "nightId", source, kind, fields, state, ans
 export class RequestAnswers {
   constructor(
     @Inject(UnitOfWork) private readonly work: UnitOfWork,
+    @Inject(Notices) private readonly notices: Notices,
   ) {}
 
   async of(nightId: string): Promise<KeptRow[]> {
@@ -64,6 +66,7 @@ export class RequestAnswers {
   private async store(row: KeptRow, answers: readonly RequestAnswer[]): Promise<KeptRow> {
     const state = stateAfter({ kind: row.kind, namesPerson: formNamesPerson(row.kind, row.fields) }, answers);
     await this.work.sql('update night_request set state = $3, answers = $4::jsonb, version = version + 1 where department_id = $1 and id = $2', [row.id, state, JSON.stringify(answers)]);
+    await this.notices.tell('requests', row.nightId);
     return { ...row, state, answers };
   }
 }

@@ -7,6 +7,7 @@ import { approvedRequests } from '../../domain/night/desk/requests-of-night.ts';
 import type { RequestEntry } from '../../domain/night/desk/requests-of-night.ts';
 import { refuse } from '../../domain/refusals.ts';
 import { newId } from '../../platform/database/ids.ts';
+import { Notices } from '../../platform/database/notices.ts';
 import { UnitOfWork } from '../../platform/database/unit-of-work.ts';
 import { NightLog } from '../night-log.service.ts';
 import { RequestAnswers } from './request-answers.service.ts';
@@ -27,6 +28,7 @@ export class NightRequests {
     @Inject(UnitOfWork) private readonly work: UnitOfWork,
     @Inject(NightLog) private readonly log: NightLog,
     @Inject(RequestAnswers) private readonly answers: RequestAnswers,
+    @Inject(Notices) private readonly notices: Notices,
   ) {}
 
   async of(nightId: string): Promise<NightRequestView[]> {
@@ -48,6 +50,7 @@ export class NightRequests {
     if (Object.keys(sentences).length > 0) refuse('malformed', {}, { fields: sentences });
     const id = newId();
     await this.work.add('night_request', [{ id, nightId, source: 'office', kind, fields }]);
+    await this.notices.tell('requests', nightId);
     return this.one(nightId, id);
   }
 
