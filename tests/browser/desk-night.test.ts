@@ -5,7 +5,7 @@ import { baseUrl } from '../support/database.ts';
 import { aDepartment } from '../support/department.ts';
 import type { Department } from '../support/department.ts';
 import { aSeason, aSignedContract } from '../support/season.ts';
-import { aDevice, countsAre, openDesk } from './desk.ts';
+import { aDevice, countsAre, faultsOf, openDesk } from './desk.ts';
 
 /** Longer than the bounce of a finger, which the desk does not take for a second tap. */
 const BETWEEN_TAPS_MILLISECONDS = 550;
@@ -140,4 +140,46 @@ test('a night of 24 cues is logged by keyboard alone and comes to the read and t
   expect(await booksOf(department, contract.commitments.map((one: { id: string }) => one.id))).toEqual(['0/1', '2/9', '0/2', 45_500]);
   const { standing } = await department.director.look(`/api/contracts/${contract.id}`);
   expect(standing).toMatchObject({ promised: 14, owed: 2, given: 12, extra: 0, earnedCents: 45_500, toBillCents: 45_500 });
+});
+
+test('every state of reading can be read by everybody, in a dim gym and on a bright field', { timeout: 300_000 }, async () => {
+  const department = await aDepartment();
+  const { nightId } = await aSoldNight(department);
+  const page = await openDesk(await aDevice(baseUrl, department.announcer), baseUrl, nightId);
+  const shows = async (state: string, width = 1440): Promise<void> => {
+    await page.setViewportSize({ width, height: 900 });
+    for (const look of ['gym', 'field'] as const) {
+      await page.evaluate((chosen) => void (document.documentElement.dataset['look'] = chosen), look);
+      expect(await faultsOf(page), `${state}, ${look}, ${width} px`).toEqual([]);
+    }
+  };
+  await shows('now and coming');
+  await shows('now', 360);
+  await readUpTo(page, 'P6');
+  await page.keyboard.press('x');
+  await shows('the reasons');
+  await page.keyboard.press('Escape');
+  await page.keyboard.press('u');
+  await shows('the shooter');
+  await page.keyboard.press('0');
+  await page.getByText('Mentions owed: 1').waitFor();
+  await shows('a mention owed', 360);
+  for (const [key, title] of [['t', 'Times tonight'], ['y', 'A tally kept on paper'], ['h', 'Hold everything']] as const) {
+    await page.keyboard.press(key);
+    await page.getByRole('dialog', { name: title }).waitFor();
+    if (key === 'y') await page.getByRole('textbox', { name: 'The tally' }).fill('T1 x2, H9');
+    await shows(title, key === 'h' ? 1440 : 360);
+    if (key !== 'h') await page.keyboard.press('Escape');
+    await page.setViewportSize({ width: 1440, height: 900 });
+  }
+  await page.keyboard.press('3');
+  await page.getByRole('timer').first().waitFor();
+  await shows('the hold is on');
+  await page.keyboard.press('Escape');
+  await shows('behind the hold');
+  await page.keyboard.press('?');
+  await page.getByRole('radio', { name: /^Tally/ }).check();
+  await page.keyboard.press('Escape');
+  await page.getByRole('button', { name: /^T1, Juniper/ }).waitFor();
+  await shows('the tally');
 });

@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { focusOnArrival } from '../shell/focus.ts';
 import { periodName } from '../../../server/domain/night/desk/period.ts';
 import { currentPeriod } from '../../../server/domain/night/desk/table-sheet.ts';
 import { useDesk } from '../desk.ts';
@@ -38,7 +39,7 @@ export function BookChecks({ table }: { table: Table }) {
           event.preventDefault();
           if (words.trim() !== '') say(differs, { agrees: false, words: words.trim() });
         }}>
-          <label><span>What differs, {periodName(sheet.rules, differs)}</span><input className="desk-input" autoFocus maxLength={200} value={words} onChange={(event) => setWords(event.target.value)} /></label>
+          <label><span>What differs, {periodName(sheet.rules, differs)}</span><input className="desk-input" ref={focusOnArrival} maxLength={200} value={words} onChange={(event) => setWords(event.target.value)} /></label>
           <button type="submit" className="desk-button" disabled={words.trim() === ''}>Note it</button>
         </form>
       )}

@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { focusOnArrival } from '../shell/focus.ts';
 import { NOT_READ_REASONS } from '../../../server/domain/night/log-entry.ts';
 import type { NotReadReason } from '../../../server/domain/night/log-entry.ts';
 import type { HowRead } from '../../../server/domain/night/desk/read-entry.ts';
@@ -43,7 +44,7 @@ export function OtherwisePanel({ windows, ownWindowKey, isHeld, choose, close }:
           event.preventDefault();
           if (words.trim() !== '') choose({ outcome, reason: 'other', words }, said);
         }}>
-          <label>Why, in a few words<input value={words} onChange={(event) => setWords(event.target.value)} maxLength={200} autoFocus required /></label>
+          <label>Why, in a few words<input value={words} onChange={(event) => setWords(event.target.value)} maxLength={200} ref={focusOnArrival} required /></label>
           <button type="submit" className="desk-button">Log it {said}</button>
         </form>
       ) : (

@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { focusOnArrival } from '../shell/focus.ts';
 import { paperSteps, paperTally } from '../../../server/domain/night/desk/paper-tally.ts';
 import { useDesk } from '../desk.ts';
 import { useReading } from '../now/reading.ts';
@@ -35,7 +36,7 @@ export function PaperSheet({ close }: { close: () => void }) {
   return (
     <Sheet title="A tally kept on paper" onClose={close}>
       <p id="paper-how">Codes as the packet prints them, how often, and the window where it was another one: <b>H3, T1 x2, M1 x4, T2 in halftime</b>. No times are needed.</p>
-      <label className="desk-paper-text">The tally<textarea rows={4} value={text} aria-describedby="paper-how" autoFocus onChange={(event) => setText(event.target.value)} /></label>
+      <label className="desk-paper-text">The tally<textarea rows={4} value={text} aria-describedby="paper-how" ref={focusOnArrival} onChange={(event) => setText(event.target.value)} /></label>
       <div role="alert">
       <ul className="desk-paper-problems">
         {problems.map(({ text: piece, sentence, nearestCode }) => (

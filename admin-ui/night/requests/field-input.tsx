@@ -1,4 +1,5 @@
 import { useId } from 'react';
+import { focusOnArrival } from '../shell/focus.ts';
 import type { RequestField } from '../../../server/domain/night/desk/request-form.ts';
 import './requests.css';
 
@@ -7,7 +8,7 @@ export function FieldInput({ form, value, sentence, hasFocus, onChange }: { form
   const id = useId();
   const said = sentence === null ? undefined : `${id}-no`;
   const same = {
-    id, value, className: 'desk-input', autoComplete: 'off', autoFocus: hasFocus, 'aria-describedby': [said, `${id}-hint`].filter(Boolean).join(' '), 'aria-invalid': sentence !== null,
+    id, value, className: 'desk-input', autoComplete: 'off', ref: hasFocus ? focusOnArrival : null, 'aria-describedby': [said, `${id}-hint`].filter(Boolean).join(' '), 'aria-invalid': sentence !== null,
     // Longer than is taken, so that a pasted text is told about and not cut.
     maxLength: form.mostCharacters + 40,
   } as const;
