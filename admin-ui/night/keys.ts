@@ -14,6 +14,8 @@ interface Bound extends KeyMeaning {
 
 /** 0 is the desk itself; a sheet in front of it is a layer of its own, and only the keys of the layer in front are heard. */
 export const KeyLayer = createContext(0);
+/** The keys of a part that can only be looked at rest. */
+export const KeysRest = createContext(false);
 let layersInFront: readonly number[] = [];
 
 /** The last one bound to a key is the one that hears it, so a sheet in front takes over from what lies behind. */
@@ -62,16 +64,17 @@ if (typeof window !== 'undefined') window.addEventListener('keydown', hear);
  */
 export function useKey(key: string | null, label: string, action: () => void): void {
   const layer = useContext(KeyLayer);
+  const rests = useContext(KeysRest);
   const latest = useRef(action);
   useLayoutEffect(() => {
     latest.current = action;
   });
   useLayoutEffect(() => {
-    if (key === null) return undefined;
+    if (key === null || rests) return undefined;
     const one: Bound = { key, label, layer, run: () => latest.current() };
     tell([...bound, one]);
     return () => tell(bound.filter((other) => other !== one));
-  }, [key, label, layer]);
+  }, [key, label, layer, rests]);
 }
 
 /** While the part that calls this is there, keys of what lies behind it rest. */

@@ -337,6 +337,7 @@ export const REFUSALS = {
   'commitment-place-taken': no(409, 'Two commitments of the contract stand in the same place.'),
   'copy-version-taken': no(409, 'Somebody added a version of this copy at the same moment. Try again.'),
   'credit-memo-number-taken': no(409, 'A credit memo of that number is there already. Try again.'),
+  'device-of-the-office': no(422, 'These entries come in the name of the office, which only the office may use. Open the desk anew on this device.', 'never'),
   'device-sequence-taken': no(409, 'This device already sent another entry with the same sequence number.'),
   'entry-counted-twice': no(409, 'This entry was counted already.'),
   'entry-written-twice': no(409, 'This was booked already.'),

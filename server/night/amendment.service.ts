@@ -4,6 +4,7 @@ import type { Role } from '../domain/access/rights.ts';
 import type { Settlement } from '../domain/night/settle.ts';
 import { refuse } from '../domain/refusals.ts';
 import { newId } from '../platform/database/ids.ts';
+import { Notices } from '../platform/database/notices.ts';
 import { UnitOfWork } from '../platform/database/unit-of-work.ts';
 import { settlementsOf } from './closing.dto.ts';
 import type { AmendDto, AmendView, AmendmentView, BookedView, SettleDto } from './closing.dto.ts';
@@ -24,6 +25,7 @@ export class Amendments {
     @Inject(NightCounting) private readonly counting: NightCounting,
     @Inject(NightBooking) private readonly booking: NightBooking,
     @Inject(Settlements) private readonly settlements: Settlements,
+    @Inject(Notices) private readonly notices: Notices,
   ) {}
 
   /** Entries after sign-off, and second thoughts about earlier ones; counted at once. */
@@ -34,7 +36,9 @@ export class Amendments {
     const settled = settlementsOf(form.decisions);
     const entries = await this.log.entries(nightId);
     await this.settlements.keep(nightId, settled, entries, form.reason);
-    return { results, ...(await this.book(nightId, form.reason, results, settled.length)) };
+    const booked = await this.book(nightId, form.reason, results, settled.length);
+    await this.notices.tell('night', nightId);
+    return { results, ...booked };
   }
 
   /** One answer about one entry. Before sign-off it waits there; after it the books follow at once, and that is the director's to do. */
@@ -46,6 +50,7 @@ export class Amendments {
     const entries = await this.log.entries(nightId);
     const one: Settlement = { entryId: form.entryId.toLowerCase(), answer: form.answer, sameAsEntryId: form.answer === 'sameAs' ? (form.sameAsEntryId?.toLowerCase() ?? null) : null };
     await this.settlements.keep(nightId, [one], entries, reason);
+    await this.notices.tell('night', nightId);
     return night.isSignedOff ? this.book(nightId, reason!, [], 1) : { counted: 0, released: 0, earnedCents: 0 };
   }
 

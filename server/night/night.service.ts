@@ -1,5 +1,6 @@
 import { Inject, Injectable } from '@nestjs/common';
 import { takenBackIds } from '../domain/night/take-back.ts';
+import { refuse } from '../domain/refusals.ts';
 import { LogBatch } from './log-batch.service.ts';
 import { sentenceOfEntry } from './log-sentence.ts';
 import type { BatchView, LogBatchDto, LogEntryView, NightLogView } from './log.dto.ts';
@@ -29,6 +30,8 @@ export class NightTableService {
   }
 
   async take(nightId: string, form: LogBatchDto): Promise<BatchView> {
+    // The office settles entries under the night's own id; no device may write in its name.
+    if (form.deviceId.toLowerCase() === nightId.toLowerCase()) refuse('device-of-the-office', {}, { deviceId: 'is the id of the night' });
     const night = await this.log.lock(nightId);
     return { results: await this.batch.take(night, form, false) };
   }

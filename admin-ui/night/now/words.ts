@@ -1,4 +1,5 @@
 import type { NotReadReason } from '../../../server/domain/night/log-entry.ts';
+import { reasonInWords } from '../../../server/domain/night/reason-words.ts';
 import type { CueStanding } from '../../../server/domain/night/desk/reads-left.ts';
 import type { HoldSituation, NightBundle } from '../../../server/domain/night/desk/bundle.ts';
 
@@ -34,7 +35,7 @@ export function standingText(standing: CueStanding, bundle: NightBundle): string
   const { line, state, isDoubled, movedTo, cue } = standing;
   if (line === null) return '';
   const window = movedTo === null ? null : bundle.windows.find((one) => one.gameId === cue.gameId && one.windowKey === movedTo);
-  const why = line.reason === null ? '' : `: ${(REASON_WORDS[line.reason as NotReadReason] ?? line.reason).toLowerCase()}`;
+  const why = line.reason === null ? '' : `: ${reasonInWords(line.reason, line.detail)}`;
   if (state === 'cutShort') return `Cut short${why}`;
   if (state === 'notRead') return `Not read${why}`;
   const from = line.detail?.['fromPaper'] === true ? ', from paper' : '';

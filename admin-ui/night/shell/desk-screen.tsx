@@ -1,8 +1,10 @@
 import { useEffect, useMemo, useState, useSyncExternalStore } from 'react';
+import type { ReactNode } from 'react';
 import { DeskContext } from '../desk.ts';
 import type { Desk } from '../desk.ts';
 import { ComingRegion } from '../coming/coming-region.tsx';
 import { GameRegion } from '../game/game-region.tsx';
+import { KeysRest } from '../keys.ts';
 import { NowRegion } from '../now/now-region.tsx';
 import type { Keeper } from '../store/keeper.ts';
 import type { Sync } from '../sync/sync.ts';
@@ -44,13 +46,18 @@ export function DeskScreen({ keeper, sync }: { keeper: Keeper; sync: Sync }) {
       <div className="desk" data-way={night.way} data-region={shown}>
         <DeskBar keeper={keeper} sync={sync} snapshot={snapshot} onOpen={setSheet} />
         <main className="desk-regions">
-          <section className="desk-region desk-region-now" aria-label="Now"><NowRegion /></section>
+          <section className="desk-region desk-region-now" aria-label="Now"><WhileOpen isSignedOff={night.isSignedOff}><NowRegion /></WhileOpen></section>
           <section className="desk-region desk-region-coming" aria-label="What is coming"><ShowRegion value={setRegion}><ComingRegion /></ShowRegion></section>
-          {night.way !== 'reads' && <section className="desk-region desk-region-game" aria-label="The game"><GameRegion /></section>}
+          {night.way !== 'reads' && <section className="desk-region desk-region-game" aria-label="The game"><WhileOpen isSignedOff={night.isSignedOff}><GameRegion /></WhileOpen></section>}
         </main>
         <TabBar region={shown} onRegion={setRegion} onOpen={setSheet} hasGame={night.way !== 'reads'} />
         {sheet && <DeskSheets sheet={sheet} onClose={() => setSheet(null)} onOpen={setSheet} keeper={keeper} sync={sync} snapshot={snapshot} />}
       </div>
     </DeskContext>
   );
+}
+
+/** After sign-off the night can be looked at; what is found later goes to the office. */
+function WhileOpen({ isSignedOff, children }: { isSignedOff: boolean; children: ReactNode }) {
+  return <KeysRest value={isSignedOff}><fieldset className="desk-while-open" disabled={isSignedOff}>{children}</fieldset></KeysRest>;
 }

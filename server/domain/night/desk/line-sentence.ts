@@ -1,13 +1,9 @@
 import type { NightBundle } from './bundle.ts';
 import type { DeskLine } from './desk-entry.ts';
+import { reasonInWords } from '../reason-words.ts';
 import { takenBackIds } from '../take-back.ts';
 
 const OUTCOMES = { given: 'read', cutShort: 'cut short', notRead: 'not read' } as const;
-
-const REASONS: Readonly<Record<string, string>> = {
-  noTime: 'no time', playResumed: 'play resumed', injury: 'an injury', emergency: 'an emergency', equipment: 'the equipment', copyMissing: 'no words to read',
-  heldByDirector: 'held by the director', gameEnded: 'the game ended', forgotten: 'forgotten', other: 'another reason',
-};
 
 /** The lines that stand: neither taken back nor themselves a taking back, in the order given. */
 export function standingLines(lines: readonly DeskLine[]): DeskLine[] {
@@ -83,7 +79,7 @@ function read(line: DeskLine, bundle: NightBundle): string {
   const cue = bundle.cues.find((one) => one.cueKey === line.cueKey);
   const owed = bundle.mentions.find((one) => one.commitmentId === line.commitmentId);
   const what = cue ? `${cue.code} ${cue.sponsorName ?? cue.title}` : (owed?.sponsorName ?? 'Announcement');
-  const reason = line.reason === null ? '' : `: ${REASONS[line.reason] ?? line.reason}`;
+  const reason = line.reason === null ? '' : `: ${reasonInWords(line.reason, line.detail)}`;
   const paper = line.detail?.['fromPaper'] === true ? ', from paper' : '';
   return `${what}, ${line.outcome === null ? 'logged' : OUTCOMES[line.outcome]}${reason}${paper}.`;
 }
