@@ -65,7 +65,7 @@ async function nextPacket(page, address) {
   for (const answer of [await page.request.put(`${teamAt}/roster`, sent), await page.request.post(`${address}/api/nights/${night.id}/packet-issues`, { ...asked, data: {} })]) {
     if (!answer.ok()) throw new Error(`The change could not be made: ${await answer.text()}`)
   }
-  return { packet, changeSet: await paper(page, `${address}/api/nights/${night.id}/change-set.pdf`) }
+  return { nightId: night.id, packet, changeSet: await paper(page, `${address}/api/nights/${night.id}/change-set.pdf`) }
 }
 
 /** @param {import('playwright-core').Page} page @param {string} address */
@@ -73,6 +73,19 @@ async function paper(page, address) {
   const answer = await page.request.get(address, { headers: { 'x-rafterline': '1' } })
   if (!answer.ok()) throw new Error(`The paper could not be made: ${await answer.text()}`)
   return answer.body()
+}
+
+/** The desk of the next night, a few cues in. @param {import('playwright-core').Page} page @param {string} address @param {string} nightId */
+async function workTheTable(page, address, nightId) {
+  await page.setViewportSize({ width: 1280, height: 800 })
+  await page.goto(`${address}/night/#open/${nightId}`)
+  for (let read = 0; read < 4; read += 1) {
+    await page.getByRole('button', { name: /^Read/ }).click()
+    // Longer than the bounce of a finger.
+    await page.waitForTimeout(700)
+  }
+  await page.getByText(/On the server/).first().waitFor()
+  await page.waitForTimeout(1500)
 }
 
 const readerPage = `<!doctype html><meta charset="utf-8"><style>body { margin: 0; background: #d9d5cc; display: flex; gap: 24px; padding: 24px; width: max-content }
@@ -122,14 +135,16 @@ try {
     const height = await page.evaluate(() => document.documentElement.scrollHeight)
     await page.setViewportSize({ width: 1280, height })
     await page.screenshot({ path: join(here, 'home.png') })
-    const { packet, changeSet } = await nextPacket(page, demo.address)
+    const { nightId, packet, changeSet } = await nextPacket(page, demo.address)
     for (const [name, bytes] of Object.entries({ packet, 'change-set': changeSet })) {
       const reading = await browser.newPage()
       await showPacket(reading, bytes)
       await reading.locator('body').screenshot({ path: join(here, `${name}.png`) })
       await reading.close()
     }
-    console.log('Made admin-ui/pictures/home.png, packet.png and change-set.png.')
+    await workTheTable(page, demo.address, nightId)
+    await page.screenshot({ path: join(here, 'desk.png') })
+    console.log('Made admin-ui/pictures/home.png, packet.png, change-set.png and desk.png.')
   } finally {
     await browser.close()
     await demo.stop()
