@@ -1,7 +1,7 @@
 import { Inject, Injectable } from '@nestjs/common';
 import { sayAsCaught } from '../domain/night/say-as-caught.ts';
 import type { SayAsCaught } from '../domain/night/say-as-caught.ts';
-import { isSameName } from '../domain/night/desk/worn-tonight.ts';
+import { isSameName } from '../domain/night/desk/sheet/worn-tonight.ts';
 import { newId } from '../platform/database/ids.ts';
 import { UnitOfWork } from '../platform/database/unit-of-work.ts';
 import { Player } from '../season/player.entity.ts';

@@ -1,10 +1,10 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { v7 } from 'uuid';
-import { linesOf } from '../../server/domain/night/desk/outbox.ts';
-import type { NumberedEntry } from '../../server/domain/night/desk/outbox.ts';
-import { bodyOf } from '../../server/domain/night/desk/outbox-sending.ts';
-import type { Batch, BatchAnswer } from '../../server/domain/night/desk/outbox-sending.ts';
+import { linesOf } from '../../server/domain/night/desk/outbox/outbox.ts';
+import type { NumberedEntry } from '../../server/domain/night/desk/outbox/outbox.ts';
+import { bodyOf } from '../../server/domain/night/desk/outbox/outbox-sending.ts';
+import type { Batch, BatchAnswer } from '../../server/domain/night/desk/outbox/outbox-sending.ts';
 import { TwoDevices } from '../domain/night-outbox-world.ts';
 import type { ServerSide, Step } from '../domain/night-outbox-world.ts';
 import { aDepartment } from '../support/department.ts';

@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { callLine } from '../../server/domain/night/desk/call-line.ts';
+import { callLine } from '../../server/domain/night/desk/sheet/call-line.ts';
 import type { NewDeskEntry } from '../../server/domain/night/desk/desk-entry.ts';
-import { sheetOf } from '../../server/domain/night/desk/fold-line.ts';
-import { periodName } from '../../server/domain/night/desk/period.ts';
+import { sheetOf } from '../../server/domain/night/desk/sheet/fold-line.ts';
+import { periodName } from '../../server/domain/night/desk/sheet/period.ts';
 import { profileFor } from '../../server/domain/season/sport-profile.ts';
 import type { SportRules } from '../../server/domain/season/sport-rules.ts';
 import { aNightBundle, DeskLog } from './desk-night.ts';

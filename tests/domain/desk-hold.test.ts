@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import type { HoldSituation } from '../../server/domain/night/desk/bundle.ts';
 import type { NewDeskEntry } from '../../server/domain/night/desk/desk-entry.ts';
-import { LIGHTNING_SECONDS, holdOf, lightningLeftSeconds, mayReadSponsors } from '../../server/domain/night/desk/hold.ts';
-import { readEntry } from '../../server/domain/night/desk/read-entry.ts';
+import { LIGHTNING_SECONDS, holdOf, lightningLeftSeconds, mayReadSponsors } from '../../server/domain/night/desk/reading/hold.ts';
+import { readEntry } from '../../server/domain/night/desk/reading/read-entry.ts';
 import { DeskLog, aNightBundle } from './desk-night.ts';
 
 const bundle = aNightBundle();

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { DeskMention, NightBundle } from '../../server/domain/night/desk/bundle.ts';
-import { happeningButtons, mentionQueue, momentOf } from '../../server/domain/night/desk/mention-queue.ts';
-import { mentionEntry } from '../../server/domain/night/desk/read-entry.ts';
+import { happeningButtons, mentionQueue, momentOf } from '../../server/domain/night/desk/reading/mention-queue.ts';
+import { mentionEntry } from '../../server/domain/night/desk/reading/read-entry.ts';
 import { DeskLog, aNightBundle } from './desk-night.ts';
 
 const bundle = aNightBundle();

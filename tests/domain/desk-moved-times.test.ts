@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import type { DeskCue, DeskGame, NightBundle } from '../../server/domain/night/desk/bundle.ts';
 import type { NewDeskEntry } from '../../server/domain/night/desk/desk-entry.ts';
-import { HOUSE_WORDS_THAT_WAIT, capacityTonight, shorterWindows, slidTimes, startsTonight, timesTonight } from '../../server/domain/night/desk/moved-times.ts';
-import { cueStandings } from '../../server/domain/night/desk/reads-left.ts';
-import { readEntry } from '../../server/domain/night/desk/read-entry.ts';
+import { HOUSE_WORDS_THAT_WAIT, capacityTonight, shorterWindows, slidTimes, startsTonight, timesTonight } from '../../server/domain/night/desk/reading/moved-times.ts';
+import { cueStandings } from '../../server/domain/night/desk/reading/reads-left.ts';
+import { readEntry } from '../../server/domain/night/desk/reading/read-entry.ts';
 import { MOVABLE } from '../../server/domain/packet/window-load.ts';
 import { DeskLog, aNightBundle } from './desk-night.ts';
 import { game, night } from './packet-night.ts';

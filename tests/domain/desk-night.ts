@@ -1,7 +1,7 @@
 import { instantOf } from '../../server/domain/instant.ts';
 import type { DeskCue, DeskGame, DeskMention, DeskSettings, HoldSituation, HoldText, NightBundle, RequestScript } from '../../server/domain/night/desk/bundle.ts';
 import type { DeskEntry, DeskLine, NewDeskEntry } from '../../server/domain/night/desk/desk-entry.ts';
-import type { RequestKind } from '../../server/domain/night/desk/request.ts';
+import type { RequestKind } from '../../server/domain/night/desk/requests/request.ts';
 import { composePacket } from '../../server/domain/packet/compose-packet.ts';
 import { DEFAULT_SCRIPTS } from '../../server/domain/packet/default-scripts.ts';
 import { profileAt } from '../../server/domain/packet/game-windows.ts';

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { mentionQueue } from '../../server/domain/night/desk/mention-queue.ts';
-import { nearestCode, paperSteps, paperTally } from '../../server/domain/night/desk/paper-tally.ts';
+import { mentionQueue } from '../../server/domain/night/desk/reading/mention-queue.ts';
+import { nearestCode, paperSteps, paperTally } from '../../server/domain/night/desk/reading/paper-tally.ts';
 import { DeskLog, aNightBundle } from './desk-night.ts';
 
 const bundle = aNightBundle();

@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { cueStandings, leftTonight, windowsTonight } from '../../server/domain/night/desk/reads-left.ts';
+import { cueStandings, leftTonight, windowsTonight } from '../../server/domain/night/desk/reading/reads-left.ts';
 import type { NewDeskEntry } from '../../server/domain/night/desk/desk-entry.ts';
-import { readEntry } from '../../server/domain/night/desk/read-entry.ts';
-import { windowSeconds } from '../../server/domain/night/desk/seconds-left.ts';
+import { readEntry } from '../../server/domain/night/desk/reading/read-entry.ts';
+import { windowSeconds } from '../../server/domain/night/desk/reading/seconds-left.ts';
 import { DeskLog, aNightBundle } from './desk-night.ts';
 
 const bundle = aNightBundle();

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { readPastedRoster } from '../../server/domain/night/desk/roster-paste.ts';
-import { rosterTonight } from '../../server/domain/night/desk/roster-tonight.ts';
-import { isSameName, planWorn, wornWarnings } from '../../server/domain/night/desk/worn-tonight.ts';
+import { readPastedRoster } from '../../server/domain/night/desk/sheet/roster-paste.ts';
+import { rosterTonight } from '../../server/domain/night/desk/sheet/roster-tonight.ts';
+import { isSameName, planWorn, wornWarnings } from '../../server/domain/night/desk/sheet/worn-tonight.ts';
 import { INSTEAD } from '../../server/domain/packet/line-up.ts';
 import { profileFor } from '../../server/domain/season/sport-profile.ts';
 import { aNightBundle, DeskLog } from './desk-night.ts';

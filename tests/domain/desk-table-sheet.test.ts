@@ -1,12 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { DeskLine, NewDeskEntry } from '../../server/domain/night/desk/desk-entry.ts';
-import { foldLine, sheetOf } from '../../server/domain/night/desk/fold-line.ts';
-import { periodName, periodNumber } from '../../server/domain/night/desk/period.ts';
-import { SheetKeeper } from '../../server/domain/night/desk/sheet-keeper.ts';
-import { currentPeriod, emptySheet, isCoachDisqualified, isDisqualified, isOver, isSetPlayedOut, setsWon } from '../../server/domain/night/desk/table-sheet.ts';
-import { teamFoulsOf } from '../../server/domain/night/desk/team-fouls.ts';
-import { timeOutsLeft } from '../../server/domain/night/desk/time-outs.ts';
+import { foldLine, sheetOf } from '../../server/domain/night/desk/sheet/fold-line.ts';
+import { periodName, periodNumber } from '../../server/domain/night/desk/sheet/period.ts';
+import { SheetKeeper } from '../../server/domain/night/desk/sheet/sheet-keeper.ts';
+import { currentPeriod, emptySheet, isCoachDisqualified, isDisqualified, isOver, isSetPlayedOut, setsWon } from '../../server/domain/night/desk/sheet/table-sheet.ts';
+import { teamFoulsOf } from '../../server/domain/night/desk/sheet/team-fouls.ts';
+import { timeOutsLeft } from '../../server/domain/night/desk/sheet/time-outs.ts';
 import { standing } from '../../server/domain/night/take-back.ts';
 import { profileFor } from '../../server/domain/season/sport-profile.ts';
 import { aNightBundle, DeskLog } from './desk-night.ts';

@@ -1,10 +1,10 @@
 import type { DeskEntry } from '../../server/domain/night/desk/desk-entry.ts';
-import { heldFile, entriesOfFile } from '../../server/domain/night/desk/held-file.ts';
-import { emptyOutbox, nextSequence, outboxOf, written } from '../../server/domain/night/desk/outbox.ts';
-import type { NumberedEntry, Outbox } from '../../server/domain/night/desk/outbox.ts';
-import { received, takenOver } from '../../server/domain/night/desk/outbox-reading.ts';
-import { answered, batchToSend, signedInAgain, triedAgain } from '../../server/domain/night/desk/outbox-sending.ts';
-import type { Batch, BatchAnswer } from '../../server/domain/night/desk/outbox-sending.ts';
+import { heldFile, entriesOfFile } from '../../server/domain/night/desk/outbox/held-file.ts';
+import { emptyOutbox, nextSequence, outboxOf, written } from '../../server/domain/night/desk/outbox/outbox.ts';
+import type { NumberedEntry, Outbox } from '../../server/domain/night/desk/outbox/outbox.ts';
+import { received, takenOver } from '../../server/domain/night/desk/outbox/outbox-reading.ts';
+import { answered, batchToSend, signedInAgain, triedAgain } from '../../server/domain/night/desk/outbox/outbox-sending.ts';
+import type { Batch, BatchAnswer } from '../../server/domain/night/desk/outbox/outbox-sending.ts';
 
 /** A server as devices see it: the model's, or the real one. */
 export interface ServerSide {

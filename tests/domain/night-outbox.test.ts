@@ -1,11 +1,11 @@
 import { expect, test } from 'vitest';
 import type { DeskEntry } from '../../server/domain/night/desk/desk-entry.ts';
-import { entriesOfFile, heldFile } from '../../server/domain/night/desk/held-file.ts';
-import { countsInWords, countsOf, emptyOutbox, linesOf, nextSequence, written } from '../../server/domain/night/desk/outbox.ts';
-import type { Outbox } from '../../server/domain/night/desk/outbox.ts';
-import { received, takenOver } from '../../server/domain/night/desk/outbox-reading.ts';
-import { answered, batchToSend, bodyOf, retryDelayMilliseconds, signedInAgain, triedAgain } from '../../server/domain/night/desk/outbox-sending.ts';
-import type { BatchAnswer } from '../../server/domain/night/desk/outbox-sending.ts';
+import { entriesOfFile, heldFile } from '../../server/domain/night/desk/outbox/held-file.ts';
+import { countsInWords, countsOf, emptyOutbox, linesOf, nextSequence, written } from '../../server/domain/night/desk/outbox/outbox.ts';
+import type { Outbox } from '../../server/domain/night/desk/outbox/outbox.ts';
+import { received, takenOver } from '../../server/domain/night/desk/outbox/outbox-reading.ts';
+import { answered, batchToSend, bodyOf, retryDelayMilliseconds, signedInAgain, triedAgain } from '../../server/domain/night/desk/outbox/outbox-sending.ts';
+import type { BatchAnswer } from '../../server/domain/night/desk/outbox/outbox-sending.ts';
 
 const id = (device: number, place: number) => `0193a000-0000-7000-8000-${String(device * 1000 + place).padStart(12, '0')}`;
 const deviceId = id(9, 1);

@@ -1,9 +1,9 @@
 import { useState } from 'react';
 import type { FormEvent } from 'react';
-import { REQUEST_FORMS, readForm } from '../../../server/domain/night/desk/request-form.ts';
-import type { FieldSentences } from '../../../server/domain/night/desk/request-form.ts';
-import { REQUEST_TITLES } from '../../../server/domain/night/desk/request-text.ts';
-import type { PublicRequestKind } from '../../../server/domain/night/desk/request.ts';
+import { REQUEST_FORMS, readForm } from '../../../server/domain/night/desk/requests/request-form.ts';
+import type { FieldSentences } from '../../../server/domain/night/desk/requests/request-form.ts';
+import { REQUEST_TITLES } from '../../../server/domain/night/desk/requests/request-text.ts';
+import type { PublicRequestKind } from '../../../server/domain/night/desk/requests/request.ts';
 import { FieldInput } from '../requests/field-input.tsx';
 import { newId } from '../store/ids.ts';
 import { sendRequest } from './ask.ts';

@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'react';
-import type { PublicRequestKind } from '../../../server/domain/night/desk/request.ts';
-import { REQUEST_TITLES } from '../../../server/domain/night/desk/request-text.ts';
+import type { PublicRequestKind } from '../../../server/domain/night/desk/requests/request.ts';
+import { REQUEST_TITLES } from '../../../server/domain/night/desk/requests/request-text.ts';
 import type { AskFormView } from '../../../server/night/requests/request.dto.ts';
 import { AskForm } from './ask-form.tsx';
 import { readAskForm } from './ask.ts';

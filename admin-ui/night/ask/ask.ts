@@ -1,5 +1,5 @@
-import type { PublicRequestKind, RequestFields } from '../../../server/domain/night/desk/request.ts';
-import type { FieldSentences } from '../../../server/domain/night/desk/request-form.ts';
+import type { PublicRequestKind, RequestFields } from '../../../server/domain/night/desk/requests/request.ts';
+import type { FieldSentences } from '../../../server/domain/night/desk/requests/request-form.ts';
 import type { AskFormView } from '../../../server/night/requests/request.dto.ts';
 
 export type Asked =

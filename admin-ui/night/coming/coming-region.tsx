@@ -1,6 +1,6 @@
 import { useContext, useState } from 'react';
 import { createPortal } from 'react-dom';
-import type { CueStanding, WindowTonight } from '../../../server/domain/night/desk/reads-left.ts';
+import type { CueStanding, WindowTonight } from '../../../server/domain/night/desk/reading/reads-left.ts';
 import { useDesk } from '../desk.ts';
 import { keyName, useKey } from '../keys.ts';
 import { useCurrentCue } from '../now/current-cue.ts';

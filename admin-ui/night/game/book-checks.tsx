@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import { focusOnArrival } from '../shell/focus.ts';
-import { periodName } from '../../../server/domain/night/desk/period.ts';
-import { currentPeriod } from '../../../server/domain/night/desk/table-sheet.ts';
+import { periodName } from '../../../server/domain/night/desk/sheet/period.ts';
+import { currentPeriod } from '../../../server/domain/night/desk/sheet/table-sheet.ts';
 import { useDesk } from '../desk.ts';
 import { keyName, useKey } from '../keys.ts';
 import type { Table } from './use-table.ts';

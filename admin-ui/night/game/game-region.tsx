@@ -1,6 +1,6 @@
 import { useState } from 'react';
-import { isDisqualified } from '../../../server/domain/night/desk/table-sheet.ts';
-import type { TeamCount } from '../../../server/domain/night/desk/table-sheet.ts';
+import { isDisqualified } from '../../../server/domain/night/desk/sheet/table-sheet.ts';
+import type { TeamCount } from '../../../server/domain/night/desk/sheet/table-sheet.ts';
 import { useDesk } from '../desk.ts';
 import { keyName, useKey } from '../keys.ts';
 import { setAtHand } from './at-hand.ts';

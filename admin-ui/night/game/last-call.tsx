@@ -1,5 +1,5 @@
-import { callLine } from '../../../server/domain/night/desk/call-line.ts';
-import type { CallLine } from '../../../server/domain/night/desk/call-line.ts';
+import { callLine } from '../../../server/domain/night/desk/sheet/call-line.ts';
+import type { CallLine } from '../../../server/domain/night/desk/sheet/call-line.ts';
 import { standing } from '../../../server/domain/night/take-back.ts';
 import { useDesk } from '../desk.ts';
 import type { Table } from './use-table.ts';

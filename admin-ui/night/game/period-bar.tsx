@@ -1,6 +1,6 @@
 import { useRef } from 'react';
-import { goesIntoExtraPeriods, periodName } from '../../../server/domain/night/desk/period.ts';
-import { currentPeriod, isOver } from '../../../server/domain/night/desk/table-sheet.ts';
+import { goesIntoExtraPeriods, periodName } from '../../../server/domain/night/desk/sheet/period.ts';
+import { currentPeriod, isOver } from '../../../server/domain/night/desk/sheet/table-sheet.ts';
 import { useDesk } from '../desk.ts';
 import { keyName, useKey } from '../keys.ts';
 import { setAtHand, useAtHand } from './at-hand.ts';

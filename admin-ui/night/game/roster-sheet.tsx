@@ -1,7 +1,7 @@
 import { useRef, useState } from 'react';
-import { readPastedRoster } from '../../../server/domain/night/desk/roster-paste.ts';
-import type { RefusedLine, TypedPlayer } from '../../../server/domain/night/desk/roster-paste.ts';
-import { planWorn, wornWarnings } from '../../../server/domain/night/desk/worn-tonight.ts';
+import { readPastedRoster } from '../../../server/domain/night/desk/sheet/roster-paste.ts';
+import type { RefusedLine, TypedPlayer } from '../../../server/domain/night/desk/sheet/roster-paste.ts';
+import { planWorn, wornWarnings } from '../../../server/domain/night/desk/sheet/worn-tonight.ts';
 import { useDesk } from '../desk.ts';
 import { Sheet } from '../shell/sheet.tsx';
 import type { Table } from './use-table.ts';

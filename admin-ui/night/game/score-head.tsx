@@ -1,7 +1,7 @@
-import type { TableSheet, TeamCount } from '../../../server/domain/night/desk/table-sheet.ts';
-import { isCoachDisqualified, isSetPlayedOut, setsWon } from '../../../server/domain/night/desk/table-sheet.ts';
-import { teamFoulsOf } from '../../../server/domain/night/desk/team-fouls.ts';
-import { timeOutsLeft } from '../../../server/domain/night/desk/time-outs.ts';
+import type { TableSheet, TeamCount } from '../../../server/domain/night/desk/sheet/table-sheet.ts';
+import { isCoachDisqualified, isSetPlayedOut, setsWon } from '../../../server/domain/night/desk/sheet/table-sheet.ts';
+import { teamFoulsOf } from '../../../server/domain/night/desk/sheet/team-fouls.ts';
+import { timeOutsLeft } from '../../../server/domain/night/desk/sheet/time-outs.ts';
 import type { TeamSheet } from '../../../server/domain/packet/packet.ts';
 import { teamLook } from './team-look.ts';
 import type { Table } from './use-table.ts';

@@ -1,11 +1,11 @@
 import { useMemo, useRef } from 'react';
 import type { DeskGame } from '../../../server/domain/night/desk/bundle.ts';
 import type { NewDeskEntry } from '../../../server/domain/night/desk/desk-entry.ts';
-import { periodName } from '../../../server/domain/night/desk/period.ts';
-import { rosterTonight } from '../../../server/domain/night/desk/roster-tonight.ts';
-import { SheetKeeper } from '../../../server/domain/night/desk/sheet-keeper.ts';
-import { currentPeriod } from '../../../server/domain/night/desk/table-sheet.ts';
-import type { TableSheet } from '../../../server/domain/night/desk/table-sheet.ts';
+import { periodName } from '../../../server/domain/night/desk/sheet/period.ts';
+import { rosterTonight } from '../../../server/domain/night/desk/sheet/roster-tonight.ts';
+import { SheetKeeper } from '../../../server/domain/night/desk/sheet/sheet-keeper.ts';
+import { currentPeriod } from '../../../server/domain/night/desk/sheet/table-sheet.ts';
+import type { TableSheet } from '../../../server/domain/night/desk/sheet/table-sheet.ts';
 import type { TeamSheet } from '../../../server/domain/packet/packet.ts';
 import { useDesk } from '../desk.ts';
 import { takeClock, useAtHand } from './at-hand.ts';

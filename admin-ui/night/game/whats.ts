@@ -1,5 +1,5 @@
 import type { NewDeskEntry } from '../../../server/domain/night/desk/desk-entry.ts';
-import { timeOutWords } from '../../../server/domain/night/desk/time-outs.ts';
+import { timeOutWords } from '../../../server/domain/night/desk/sheet/time-outs.ts';
 import type { SportRules } from '../../../server/domain/season/sport-rules.ts';
 
 /** One thing that happens in play: what the button says, its key, and the entry it makes with a team and a number. */

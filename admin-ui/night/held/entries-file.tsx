@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import type { DeskLine } from '../../../server/domain/night/desk/desk-entry.ts';
-import { entriesOfFile, heldFile } from '../../../server/domain/night/desk/held-file.ts';
-import { takenOver } from '../../../server/domain/night/desk/outbox-reading.ts';
+import { entriesOfFile, heldFile } from '../../../server/domain/night/desk/outbox/held-file.ts';
+import { takenOver } from '../../../server/domain/night/desk/outbox/outbox-reading.ts';
 import type { Keeper } from '../store/keeper.ts';
 import type { StoredNight } from '../store/nights.ts';
 import type { Sync } from '../sync/sync.ts';

@@ -1,8 +1,8 @@
 import { useState } from 'react';
 import type { DeskLine } from '../../../server/domain/night/desk/desk-entry.ts';
 import { sentenceOfLine } from '../../../server/domain/night/desk/line-sentence.ts';
-import { countsInWords } from '../../../server/domain/night/desk/outbox.ts';
-import { triedAgain } from '../../../server/domain/night/desk/outbox-sending.ts';
+import { countsInWords } from '../../../server/domain/night/desk/outbox/outbox.ts';
+import { triedAgain } from '../../../server/domain/night/desk/outbox/outbox-sending.ts';
 import { goTo } from '../address.ts';
 import type { Keeper, Snapshot } from '../store/keeper.ts';
 import type { Sync } from '../sync/sync.ts';

@@ -1,4 +1,4 @@
-import type { Hold } from '../../../server/domain/night/desk/hold.ts';
+import type { Hold } from '../../../server/domain/night/desk/reading/hold.ts';
 import { useDesk } from '../desk.ts';
 import { Segments } from '../now/cue-words.tsx';
 import { SITUATION_WORDS, wallClock } from '../now/words.ts';

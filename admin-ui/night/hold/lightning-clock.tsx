@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'react';
-import { lightningLeftSeconds } from '../../../server/domain/night/desk/hold.ts';
+import { lightningLeftSeconds } from '../../../server/domain/night/desk/reading/hold.ts';
 import type { DeskLine } from '../../../server/domain/night/desk/desk-entry.ts';
 
 const SEEN = 'rafterline-flash-seen';

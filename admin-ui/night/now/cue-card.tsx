@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import type { ReactNode } from 'react';
-import type { HowRead } from '../../../server/domain/night/desk/read-entry.ts';
+import type { HowRead } from '../../../server/domain/night/desk/reading/read-entry.ts';
 import { useDesk } from '../desk.ts';
 import { keyName, useKey } from '../keys.ts';
 import { HoldWords } from '../hold/hold-words.tsx';

@@ -1,9 +1,9 @@
 import type { DeskCue } from '../../../server/domain/night/desk/bundle.ts';
 import type { NewDeskEntry } from '../../../server/domain/night/desk/desk-entry.ts';
-import { readEntry } from '../../../server/domain/night/desk/read-entry.ts';
-import type { HowRead } from '../../../server/domain/night/desk/read-entry.ts';
-import type { CueStanding } from '../../../server/domain/night/desk/reads-left.ts';
-import { windowSeconds } from '../../../server/domain/night/desk/seconds-left.ts';
+import { readEntry } from '../../../server/domain/night/desk/reading/read-entry.ts';
+import type { HowRead } from '../../../server/domain/night/desk/reading/read-entry.ts';
+import type { CueStanding } from '../../../server/domain/night/desk/reading/reads-left.ts';
+import { windowSeconds } from '../../../server/domain/night/desk/reading/seconds-left.ts';
 import type { RequestCue } from './request-cues.ts';
 import { countOf, secondsText } from './words.ts';
 import type { Reading } from './reading.ts';

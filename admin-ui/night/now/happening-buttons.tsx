@@ -1,5 +1,5 @@
-import { happeningButtons } from '../../../server/domain/night/desk/mention-queue.ts';
-import type { HappeningButton } from '../../../server/domain/night/desk/mention-queue.ts';
+import { happeningButtons } from '../../../server/domain/night/desk/reading/mention-queue.ts';
+import type { HappeningButton } from '../../../server/domain/night/desk/reading/mention-queue.ts';
 import { useDesk } from '../desk.ts';
 import { useTable } from '../game/use-table.ts';
 import { keyName, useKey } from '../keys.ts';

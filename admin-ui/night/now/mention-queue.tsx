@@ -1,5 +1,5 @@
-import { mentionEntry } from '../../../server/domain/night/desk/read-entry.ts';
-import type { QueuedMention } from '../../../server/domain/night/desk/mention-queue.ts';
+import { mentionEntry } from '../../../server/domain/night/desk/reading/read-entry.ts';
+import type { QueuedMention } from '../../../server/domain/night/desk/reading/mention-queue.ts';
 import { keyName, useKey } from '../keys.ts';
 import { Segments } from './cue-words.tsx';
 import type { Logging } from './logging.ts';

@@ -2,7 +2,7 @@ import { useState } from 'react';
 import { useDesk } from '../desk.ts';
 import { keyName, useKey } from '../keys.ts';
 import { CueCard } from './cue-card.tsx';
-import type { HappeningButton } from '../../../server/domain/night/desk/mention-queue.ts';
+import type { HappeningButton } from '../../../server/domain/night/desk/reading/mention-queue.ts';
 import { HappeningButtons, Shooter } from './happening-buttons.tsx';
 import { useLogging } from './logging.ts';
 import { MentionQueue } from './mention-queue.tsx';

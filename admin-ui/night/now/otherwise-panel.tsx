@@ -2,7 +2,7 @@ import { useState } from 'react';
 import { focusOnArrival } from '../shell/focus.ts';
 import { NOT_READ_REASONS } from '../../../server/domain/night/log-entry.ts';
 import type { NotReadReason } from '../../../server/domain/night/log-entry.ts';
-import type { HowRead } from '../../../server/domain/night/desk/read-entry.ts';
+import type { HowRead } from '../../../server/domain/night/desk/reading/read-entry.ts';
 import type { WindowLoad } from '../../../server/domain/packet/packet.ts';
 import { keyName, useKey } from '../keys.ts';
 import { REASON_WORDS } from './words.ts';

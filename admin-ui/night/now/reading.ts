@@ -1,14 +1,14 @@
 import { useMemo } from 'react';
 import type { DeskCue, NightBundle } from '../../../server/domain/night/desk/bundle.ts';
 import type { DeskLine } from '../../../server/domain/night/desk/desk-entry.ts';
-import { holdOf, mayReadSponsors } from '../../../server/domain/night/desk/hold.ts';
-import type { Hold } from '../../../server/domain/night/desk/hold.ts';
-import { mentionQueue } from '../../../server/domain/night/desk/mention-queue.ts';
-import type { QueuedMention } from '../../../server/domain/night/desk/mention-queue.ts';
-import { capacityTonight, shorterWindows, slidTimes, timesTonight } from '../../../server/domain/night/desk/moved-times.ts';
-import type { ShorterWindow } from '../../../server/domain/night/desk/moved-times.ts';
-import { cueStandings, leftTonight, windowsTonight } from '../../../server/domain/night/desk/reads-left.ts';
-import type { CueStanding, LeftTonight, WindowTonight } from '../../../server/domain/night/desk/reads-left.ts';
+import { holdOf, mayReadSponsors } from '../../../server/domain/night/desk/reading/hold.ts';
+import type { Hold } from '../../../server/domain/night/desk/reading/hold.ts';
+import { mentionQueue } from '../../../server/domain/night/desk/reading/mention-queue.ts';
+import type { QueuedMention } from '../../../server/domain/night/desk/reading/mention-queue.ts';
+import { capacityTonight, shorterWindows, slidTimes, timesTonight } from '../../../server/domain/night/desk/reading/moved-times.ts';
+import type { ShorterWindow } from '../../../server/domain/night/desk/reading/moved-times.ts';
+import { cueStandings, leftTonight, windowsTonight } from '../../../server/domain/night/desk/reading/reads-left.ts';
+import type { CueStanding, LeftTonight, WindowTonight } from '../../../server/domain/night/desk/reading/reads-left.ts';
 import { useDesk } from '../desk.ts';
 
 /** Everything the reading part of the desk knows of the night, worked out once for each new line of the log. */

@@ -1,5 +1,5 @@
-import { readEntry } from '../../../server/domain/night/desk/read-entry.ts';
-import type { CueStanding } from '../../../server/domain/night/desk/reads-left.ts';
+import { readEntry } from '../../../server/domain/night/desk/reading/read-entry.ts';
+import type { CueStanding } from '../../../server/domain/night/desk/reading/reads-left.ts';
 import type { Logging } from './logging.ts';
 import type { Reading } from './reading.ts';
 import { standingText } from './words.ts';

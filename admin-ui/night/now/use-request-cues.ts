@@ -1,5 +1,5 @@
 import { useMemo } from 'react';
-import { requestCue, requestLine } from '../../../server/domain/night/desk/request-text.ts';
+import { requestCue, requestLine } from '../../../server/domain/night/desk/requests/request-text.ts';
 import { useDesk } from '../desk.ts';
 import { useRequests } from '../requests/use-requests.ts';
 import type { RequestCue } from './request-cues.ts';

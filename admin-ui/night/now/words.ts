@@ -1,6 +1,6 @@
 import type { NotReadReason } from '../../../server/domain/night/log-entry.ts';
 import { reasonInWords } from '../../../server/domain/night/reason-words.ts';
-import type { CueStanding } from '../../../server/domain/night/desk/reads-left.ts';
+import type { CueStanding } from '../../../server/domain/night/desk/reading/reads-left.ts';
 import type { HoldSituation, NightBundle } from '../../../server/domain/night/desk/bundle.ts';
 
 export const REASON_WORDS: Readonly<Record<NotReadReason, string>> = {

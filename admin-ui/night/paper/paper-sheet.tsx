@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import { focusOnArrival } from '../shell/focus.ts';
-import { paperSteps, paperTally } from '../../../server/domain/night/desk/paper-tally.ts';
+import { paperSteps, paperTally } from '../../../server/domain/night/desk/reading/paper-tally.ts';
 import { useDesk } from '../desk.ts';
 import { useReading } from '../now/reading.ts';
 import { countOf } from '../now/words.ts';

@@ -1,8 +1,8 @@
 import { useId, useState } from 'react';
-import { formNamesPerson } from '../../../server/domain/night/desk/request-form.ts';
-import { whyNotAnswer } from '../../../server/domain/night/desk/request-states.ts';
-import type { RequestRefusal } from '../../../server/domain/night/desk/request-states.ts';
-import type { RequestFields, RequestKind } from '../../../server/domain/night/desk/request.ts';
+import { formNamesPerson } from '../../../server/domain/night/desk/requests/request-form.ts';
+import { whyNotAnswer } from '../../../server/domain/night/desk/requests/request-states.ts';
+import type { RequestRefusal } from '../../../server/domain/night/desk/requests/request-states.ts';
+import type { RequestFields, RequestKind } from '../../../server/domain/night/desk/requests/request.ts';
 import type { Approval } from './use-requests.ts';
 
 /** As the server says them; its whole table of refusals would be a tenth of the page. */

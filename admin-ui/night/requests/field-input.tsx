@@ -1,6 +1,6 @@
 import { useId } from 'react';
 import { focusOnArrival } from '../shell/focus.ts';
-import type { RequestField } from '../../../server/domain/night/desk/request-form.ts';
+import type { RequestField } from '../../../server/domain/night/desk/requests/request-form.ts';
 import './requests.css';
 
 /** One field of a request's form, for the table and for the public: large, with the keyboard that fits it. */

@@ -1,6 +1,6 @@
 import { openDB } from 'idb';
 import { useEffect, useSyncExternalStore } from 'react';
-import type { KeptRequest, NightRequest } from '../../../server/domain/night/desk/request.ts';
+import type { KeptRequest, NightRequest } from '../../../server/domain/night/desk/requests/request.ts';
 import { ask } from '../sync/server.ts';
 
 const ASK_EVERY_MILLISECONDS = 20_000;

@@ -1,5 +1,5 @@
-import { requestCue } from '../../../server/domain/night/desk/request-text.ts';
-import type { NightRequest } from '../../../server/domain/night/desk/request.ts';
+import { requestCue } from '../../../server/domain/night/desk/requests/request-text.ts';
+import type { NightRequest } from '../../../server/domain/night/desk/requests/request.ts';
 import { useDesk } from '../desk.ts';
 import './requests.css';
 

@@ -1,8 +1,8 @@
 import { useRef, useState } from 'react';
-import { REQUEST_FORMS, readForm } from '../../../server/domain/night/desk/request-form.ts';
-import type { FieldSentences } from '../../../server/domain/night/desk/request-form.ts';
-import { REQUEST_TITLES } from '../../../server/domain/night/desk/request-text.ts';
-import type { RequestFields, RequestKind } from '../../../server/domain/night/desk/request.ts';
+import { REQUEST_FORMS, readForm } from '../../../server/domain/night/desk/requests/request-form.ts';
+import type { FieldSentences } from '../../../server/domain/night/desk/requests/request-form.ts';
+import { REQUEST_TITLES } from '../../../server/domain/night/desk/requests/request-text.ts';
+import type { RequestFields, RequestKind } from '../../../server/domain/night/desk/requests/request.ts';
 import { ApprovalFields, useApproval } from './approval.tsx';
 import { FieldInput } from './field-input.tsx';
 import { RequestCue } from './request-cue.tsx';

@@ -1,5 +1,5 @@
-import { REQUEST_TITLES } from '../../../server/domain/night/desk/request-text.ts';
-import type { NightRequest } from '../../../server/domain/night/desk/request.ts';
+import { REQUEST_TITLES } from '../../../server/domain/night/desk/requests/request-text.ts';
+import type { NightRequest } from '../../../server/domain/night/desk/requests/request.ts';
 import { useDesk } from '../desk.ts';
 
 const FROM = { table: 'at the table', public: 'by the public form', office: 'from the office' } as const;

@@ -1,7 +1,7 @@
 import { useState } from 'react';
-import { REQUEST_TITLES, requestLine } from '../../../server/domain/night/desk/request-text.ts';
-import { REQUEST_KINDS } from '../../../server/domain/night/desk/request.ts';
-import type { NightRequest, RequestKind } from '../../../server/domain/night/desk/request.ts';
+import { REQUEST_TITLES, requestLine } from '../../../server/domain/night/desk/requests/request-text.ts';
+import { REQUEST_KINDS } from '../../../server/domain/night/desk/requests/request.ts';
+import type { NightRequest, RequestKind } from '../../../server/domain/night/desk/requests/request.ts';
 import { useDesk } from '../desk.ts';
 import { keyName, useKey } from '../keys.ts';
 import { RequestCue } from './request-cue.tsx';

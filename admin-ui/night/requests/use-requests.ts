@@ -1,7 +1,7 @@
 import { useMemo } from 'react';
-import type { NightRequest, RequestAnswer, RequestAnswerKind, RequestFields, RequestKind } from '../../../server/domain/night/desk/request.ts';
-import { approvedRequests } from '../../../server/domain/night/desk/requests-of-night.ts';
-import type { RequestsOfNight } from '../../../server/domain/night/desk/requests-of-night.ts';
+import type { NightRequest, RequestAnswer, RequestAnswerKind, RequestFields, RequestKind } from '../../../server/domain/night/desk/requests/request.ts';
+import { approvedRequests } from '../../../server/domain/night/desk/requests/requests-of-night.ts';
+import type { RequestsOfNight } from '../../../server/domain/night/desk/requests/requests-of-night.ts';
 import { useDesk } from '../desk.ts';
 import { useKeptRequests } from './kept-requests.ts';
 

@@ -1,6 +1,6 @@
 import { useState } from 'react';
-import { requestLine } from '../../../server/domain/night/desk/request-text.ts';
-import type { NightRequest } from '../../../server/domain/night/desk/request.ts';
+import { requestLine } from '../../../server/domain/night/desk/requests/request-text.ts';
+import type { NightRequest } from '../../../server/domain/night/desk/requests/request.ts';
 import { ApprovalFields, useApproval } from './approval.tsx';
 import { RequestHead } from './request-head.tsx';
 import type { Requests } from './use-requests.ts';

@@ -1,4 +1,4 @@
-import { countsInWords } from '../../../server/domain/night/desk/outbox.ts';
+import { countsInWords } from '../../../server/domain/night/desk/outbox/outbox.ts';
 import { HoldControl } from '../hold/hold-control.tsx';
 import { keyName, useKey } from '../keys.ts';
 import type { Keeper, Snapshot } from '../store/keeper.ts';

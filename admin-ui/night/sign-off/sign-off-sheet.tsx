@@ -1,7 +1,7 @@
 import { useEffect } from 'react';
 import type { DeskLine } from '../../../server/domain/night/desk/desk-entry.ts';
 import { standingLines } from '../../../server/domain/night/desk/line-sentence.ts';
-import { mentionQueue } from '../../../server/domain/night/desk/mention-queue.ts';
+import { mentionQueue } from '../../../server/domain/night/desk/reading/mention-queue.ts';
 import { isAbout, sentenceOfTally, tallyOfNight } from '../../../server/domain/night/night-tally.ts';
 import { useDesk } from '../desk.ts';
 import type { Desk } from '../desk.ts';

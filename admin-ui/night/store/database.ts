@@ -1,7 +1,7 @@
 import { openDB } from 'idb';
 import type { DBSchema, IDBPDatabase } from 'idb';
 import type { NightBundle } from '../../../server/domain/night/desk/bundle.ts';
-import type { NumberedEntry, KeptEntry } from '../../../server/domain/night/desk/outbox.ts';
+import type { NumberedEntry, KeptEntry } from '../../../server/domain/night/desk/outbox/outbox.ts';
 import type { Way } from '../desk.ts';
 import { newId } from './ids.ts';
 

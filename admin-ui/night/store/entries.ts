@@ -1,6 +1,6 @@
 import type { DeskEntry, NewDeskEntry } from '../../../server/domain/night/desk/desk-entry.ts';
-import { outboxOf } from '../../../server/domain/night/desk/outbox.ts';
-import type { KeptEntry, NumberedEntry, Outbox } from '../../../server/domain/night/desk/outbox.ts';
+import { outboxOf } from '../../../server/domain/night/desk/outbox/outbox.ts';
+import type { KeptEntry, NumberedEntry, Outbox } from '../../../server/domain/night/desk/outbox/outbox.ts';
 import { database } from './database.ts';
 import { newId } from './ids.ts';
 

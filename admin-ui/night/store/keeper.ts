@@ -1,6 +1,6 @@
 import type { DeskEntry, DeskLine, EntryPlace, NewDeskEntry } from '../../../server/domain/night/desk/desk-entry.ts';
-import { countsOf, linesOf, readUpTo, withKept, written } from '../../../server/domain/night/desk/outbox.ts';
-import type { KeptEntry, NumberedEntry, Outbox } from '../../../server/domain/night/desk/outbox.ts';
+import { countsOf, linesOf, readUpTo, withKept, written } from '../../../server/domain/night/desk/outbox/outbox.ts';
+import type { KeptEntry, NumberedEntry, Outbox } from '../../../server/domain/night/desk/outbox/outbox.ts';
 import { deviceId } from './database.ts';
 import { storeEntry, storeLastSequence, storeOthers, storePlaces, readOutbox } from './entries.ts';
 import { changeNight, storedNight } from './nights.ts';

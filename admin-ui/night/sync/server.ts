@@ -1,7 +1,7 @@
 import type { NightBundle } from '../../../server/domain/night/desk/bundle.ts';
-import type { NumberedEntry } from '../../../server/domain/night/desk/outbox.ts';
-import { bodyOf } from '../../../server/domain/night/desk/outbox-sending.ts';
-import type { Batch, BatchAnswer, EntryAnswer } from '../../../server/domain/night/desk/outbox-sending.ts';
+import type { NumberedEntry } from '../../../server/domain/night/desk/outbox/outbox.ts';
+import { bodyOf } from '../../../server/domain/night/desk/outbox/outbox-sending.ts';
+import type { Batch, BatchAnswer, EntryAnswer } from '../../../server/domain/night/desk/outbox/outbox-sending.ts';
 
 /** The server said no; `status` 0 when it said nothing. */
 export class ServerSaysNo extends Error {

@@ -1,5 +1,5 @@
-import { answered, batchToSend, retryDelayMilliseconds, signedInAgain } from '../../../server/domain/night/desk/outbox-sending.ts';
-import { received } from '../../../server/domain/night/desk/outbox-reading.ts';
+import { answered, batchToSend, retryDelayMilliseconds, signedInAgain } from '../../../server/domain/night/desk/outbox/outbox-sending.ts';
+import { received } from '../../../server/domain/night/desk/outbox/outbox-reading.ts';
 import type { Keeper } from '../store/keeper.ts';
 import { withOffered } from '../store/nights.ts';
 import { LiveStream } from './live-stream.ts';

@@ -1,6 +1,6 @@
 import type { FormEvent } from 'react';
 import type { DeskGame } from '../../../server/domain/night/desk/bundle.ts';
-import { startsTonight, timesTonight } from '../../../server/domain/night/desk/moved-times.ts';
+import { startsTonight, timesTonight } from '../../../server/domain/night/desk/reading/moved-times.ts';
 import { useDesk } from '../desk.ts';
 import { useLogging } from '../now/logging.ts';
 import { jumpTo } from '../now/current-cue.ts';

@@ -1,4 +1,4 @@
-import { REQUEST_TITLES, requestLine } from '../../../server/domain/night/desk/request-text.ts';
+import { REQUEST_TITLES, requestLine } from '../../../server/domain/night/desk/requests/request-text.ts';
 import { useServer } from '../../api/use-server.ts';
 import { Tag, type Mood } from '../../fields/tag.tsx';
 import { instantText } from '../../format/instant.ts';

@@ -1,5 +1,5 @@
 import { HOLD_SITUATIONS } from './desk/bundle.ts';
-import { REQUEST_KINDS } from './desk/request.ts';
+import { REQUEST_KINDS } from './desk/requests/request.ts';
 import type { EntryKind, LogEntry } from './log-entry.ts';
 
 export const HOLD_ENTRY_STATES = ['begun', 'flash', 'ended'] as const;

@@ -1,9 +1,9 @@
 import { Inject, Injectable } from '@nestjs/common';
-import { formNamesPerson } from '../../domain/night/desk/request-form.ts';
-import { stateAfter, whyNotAnswer } from '../../domain/night/desk/request-states.ts';
-import type { KeptRequest, RequestAnswer, RequestState } from '../../domain/night/desk/request.ts';
-import { answerOf } from '../../domain/night/desk/requests-of-night.ts';
-import type { RequestEntry } from '../../domain/night/desk/requests-of-night.ts';
+import { formNamesPerson } from '../../domain/night/desk/requests/request-form.ts';
+import { stateAfter, whyNotAnswer } from '../../domain/night/desk/requests/request-states.ts';
+import type { KeptRequest, RequestAnswer, RequestState } from '../../domain/night/desk/requests/request.ts';
+import { answerOf } from '../../domain/night/desk/requests/requests-of-night.ts';
+import type { RequestEntry } from '../../domain/night/desk/requests/requests-of-night.ts';
 import { refuse } from '../../domain/refusals.ts';
 import { isId } from '../../platform/database/ids.ts';
 import { Notices } from '../../platform/database/notices.ts';

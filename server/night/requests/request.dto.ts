@@ -1,6 +1,6 @@
-import { REQUEST_FORMS } from '../../domain/night/desk/request-form.ts';
-import { PUBLIC_REQUEST_KINDS, REQUEST_KINDS } from '../../domain/night/desk/request.ts';
-import type { NightRequest, PublicRequestKind, RequestKind } from '../../domain/night/desk/request.ts';
+import { REQUEST_FORMS } from '../../domain/night/desk/requests/request-form.ts';
+import { PUBLIC_REQUEST_KINDS, REQUEST_KINDS } from '../../domain/night/desk/requests/request.ts';
+import type { NightRequest, PublicRequestKind, RequestKind } from '../../domain/night/desk/requests/request.ts';
 import { ChoiceField, FlagField, IdField, OptionalTextField, RecordField, TextField } from '../../platform/http/fields.ts';
 
 const longest = (key: string): number => Math.max(...Object.values(REQUEST_FORMS).flat().filter((field) => field.key === key).map((field) => field.mostCharacters));

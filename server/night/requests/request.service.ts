@@ -1,10 +1,10 @@
 import { Inject, Injectable } from '@nestjs/common';
 import type { Visitor } from '../../access/visitor.ts';
 import { mayUse } from '../../domain/access/rights.ts';
-import { formNamesPerson, readForm } from '../../domain/night/desk/request-form.ts';
-import type { RequestAnswer, RequestAnswerKind } from '../../domain/night/desk/request.ts';
-import { approvedRequests } from '../../domain/night/desk/requests-of-night.ts';
-import type { RequestEntry } from '../../domain/night/desk/requests-of-night.ts';
+import { formNamesPerson, readForm } from '../../domain/night/desk/requests/request-form.ts';
+import type { RequestAnswer, RequestAnswerKind } from '../../domain/night/desk/requests/request.ts';
+import { approvedRequests } from '../../domain/night/desk/requests/requests-of-night.ts';
+import type { RequestEntry } from '../../domain/night/desk/requests/requests-of-night.ts';
 import { refuse } from '../../domain/refusals.ts';
 import { newId } from '../../platform/database/ids.ts';
 import { Notices } from '../../platform/database/notices.ts';

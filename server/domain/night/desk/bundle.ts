@@ -3,7 +3,7 @@ import type { Instant } from '../../instant.ts';
 import type { Cue, TeamSheet, WindowLoad } from '../../packet/packet.ts';
 import type { Segment } from '../../packet/segment.ts';
 import type { SportRules } from '../../season/sport-rules.ts';
-import type { RequestKind } from './request.ts';
+import type { RequestKind } from './requests/request.ts';
 
 /** A cue as the desk reads it: what is printed, less what only paper needs. */
 export interface DeskCue

@@ -6,7 +6,7 @@ import { direction, segmentsOf } from '../../packet/segment.ts';
 import { voiceAt } from '../../packet/voice.ts';
 import type { HoldSituation, HoldText, RequestScript } from './bundle.ts';
 import { HOLD_SITUATIONS } from './bundle.ts';
-import type { RequestKind } from './request.ts';
+import type { RequestKind } from './requests/request.ts';
 
 const TITLES: Readonly<Record<HoldSituation, string>> = {
   injury: 'Injury', medical: 'A doctor is needed', weather: 'Weather', evacuation: 'Evacuation', threat: 'Threat', delay: 'Delay', silence: 'Silence',

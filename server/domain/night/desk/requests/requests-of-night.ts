@@ -1,5 +1,5 @@
-import type { LogEntry } from '../log-entry.ts';
-import { takenBackIds } from '../take-back.ts';
+import type { LogEntry } from '../../log-entry.ts';
+import { takenBackIds } from '../../take-back.ts';
 import { formNamesPerson, readForm } from './request-form.ts';
 import { REQUEST_KINDS } from './request.ts';
 import type { KeptRequest, NightRequest, RequestAnswer, RequestAnswerKind, RequestKind, RequestSource } from './request.ts';

@@ -1,4 +1,4 @@
-import type { DeskEntry, DeskLine, EntryPlace } from './desk-entry.ts';
+import type { DeskEntry, DeskLine, EntryPlace } from '../desk-entry.ts';
 
 /** An entry in a device's store, and what is known of where it is. */
 export interface KeptEntry {

@@ -1,5 +1,5 @@
-import { foulAward, foulStretchOf } from '../../season/fouls.ts';
-import type { FoulAward } from '../../season/fouls.ts';
+import { foulAward, foulStretchOf } from '../../../season/fouls.ts';
+import type { FoulAward } from '../../../season/fouls.ts';
 import { currentPeriod } from './table-sheet.ts';
 import type { TableSheet, TeamCount } from './table-sheet.ts';
 

@@ -1,10 +1,10 @@
-import type { Instant } from '../../instant.ts';
-import type { LogEntry } from '../log-entry.ts';
-import { mentionsToCount } from '../mentions-to-count.ts';
-import type { OccurrenceTerms } from '../occurrences.ts';
-import { standing } from '../take-back.ts';
-import type { DeskMention, DeskSettings, NightBundle } from './bundle.ts';
-import type { DeskLine } from './desk-entry.ts';
+import type { Instant } from '../../../instant.ts';
+import type { LogEntry } from '../../log-entry.ts';
+import { mentionsToCount } from '../../mentions-to-count.ts';
+import type { OccurrenceTerms } from '../../occurrences.ts';
+import { standing } from '../../take-back.ts';
+import type { DeskMention, DeskSettings, NightBundle } from '../bundle.ts';
+import type { DeskLine } from '../desk-entry.ts';
 
 /** The longest a mention may take at a dead ball, in seconds. @source common practice, no source */
 export const DEAD_BALL_SECONDS = 4;

@@ -1,13 +1,13 @@
-import { foulAward, foulStretchOf } from '../../season/fouls.ts';
-import type { FoulAward } from '../../season/fouls.ts';
-import { secondsOfClock } from '../occurrences.ts';
-import { standing } from '../take-back.ts';
-import type { DeskGame } from './bundle.ts';
-import type { DeskEntry } from './desk-entry.ts';
+import { foulAward, foulStretchOf } from '../../../season/fouls.ts';
+import type { FoulAward } from '../../../season/fouls.ts';
+import { secondsOfClock } from '../../occurrences.ts';
+import { standing } from '../../take-back.ts';
+import type { DeskGame } from '../bundle.ts';
+import type { DeskEntry } from '../desk-entry.ts';
 import { periodNumber } from './period.ts';
 import { currentPeriod, emptySheet, isDisqualified } from './table-sheet.ts';
 import type { PlayerCount, TableSheet, TeamCount } from './table-sheet.ts';
-import type { SportRules } from '../../season/sport-rules.ts';
+import type { SportRules } from '../../../season/sport-rules.ts';
 
 /**
  * What a foul is, as `detail.foul` says it: a common one, one by a player in control of the ball, a technical one on a

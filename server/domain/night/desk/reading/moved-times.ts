@@ -1,9 +1,9 @@
-import type { Moment } from '../../packet/script.ts';
-import { clockOfMinutes, minutesOfClock, spokenClock } from '../../season/night.ts';
-import { capacityOf } from '../../season/window-capacity.ts';
-import { standing } from '../take-back.ts';
-import type { DeskCue, DeskGame, NightBundle } from './bundle.ts';
-import type { DeskLine } from './desk-entry.ts';
+import type { Moment } from '../../../packet/script.ts';
+import { clockOfMinutes, minutesOfClock, spokenClock } from '../../../season/night.ts';
+import { capacityOf } from '../../../season/window-capacity.ts';
+import { standing } from '../../take-back.ts';
+import type { DeskCue, DeskGame, NightBundle } from '../bundle.ts';
+import type { DeskLine } from '../desk-entry.ts';
 import type { CueStanding } from './reads-left.ts';
 
 /** What was said at the table about the times of tonight. */

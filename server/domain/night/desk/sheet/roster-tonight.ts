@@ -1,6 +1,6 @@
-import type { LineUpRow, TeamSheet } from '../../packet/packet.ts';
-import { standing } from '../take-back.ts';
-import type { DeskEntry } from './desk-entry.ts';
+import type { LineUpRow, TeamSheet } from '../../../packet/packet.ts';
+import { standing } from '../../take-back.ts';
+import type { DeskEntry } from '../desk-entry.ts';
 import { isSameName } from './worn-tonight.ts';
 
 const text = (line: DeskEntry, field: string): string | null => {

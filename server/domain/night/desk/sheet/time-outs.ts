@@ -1,4 +1,4 @@
-import type { TimeOutRule } from '../../season/sport-rules.ts';
+import type { TimeOutRule } from '../../../season/sport-rules.ts';
 import { halfOf } from './period.ts';
 import { currentPeriod } from './table-sheet.ts';
 import type { TableSheet, TeamCount } from './table-sheet.ts';

@@ -1,4 +1,4 @@
-import type { DeskEntry } from './desk-entry.ts';
+import type { DeskEntry } from '../desk-entry.ts';
 import { readUpTo, withKept, written } from './outbox.ts';
 import type { KeptEntry, NumberedEntry, Outbox } from './outbox.ts';
 

@@ -1,5 +1,5 @@
-import type { Segment } from '../../packet/segment.ts';
-import type { RequestScript } from './bundle.ts';
+import type { Segment } from '../../../packet/segment.ts';
+import type { RequestScript } from '../bundle.ts';
 import { REQUEST_FORMS } from './request-form.ts';
 import type { RequestField } from './request-form.ts';
 import type { RequestFields, RequestKind } from './request.ts';

@@ -1,5 +1,5 @@
-import type { DeskCue, DeskMention, NightBundle } from './bundle.ts';
-import type { NewDeskEntry } from './desk-entry.ts';
+import type { DeskCue, DeskMention, NightBundle } from '../bundle.ts';
+import type { NewDeskEntry } from '../desk-entry.ts';
 import type { QueuedMention } from './mention-queue.ts';
 import { mentionEntry, readEntry } from './read-entry.ts';
 

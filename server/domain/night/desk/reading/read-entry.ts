@@ -1,6 +1,6 @@
-import type { NotReadReason, ReadOutcome } from '../log-entry.ts';
-import type { DeskCue } from './bundle.ts';
-import type { NewDeskEntry } from './desk-entry.ts';
+import type { NotReadReason, ReadOutcome } from '../../log-entry.ts';
+import type { DeskCue } from '../bundle.ts';
+import type { NewDeskEntry } from '../desk-entry.ts';
 import type { QueuedMention } from './mention-queue.ts';
 
 /** How a cue was read, where it is not simply "in full, in its own window". */

@@ -1,6 +1,6 @@
-import type { LineUpRow, TeamSheet } from '../../packet/packet.ts';
+import type { LineUpRow, TeamSheet } from '../../../packet/packet.ts';
 import { timeOutWords } from './time-outs.ts';
-import type { DeskEntry } from './desk-entry.ts';
+import type { DeskEntry } from '../desk-entry.ts';
 import { pointsOf } from './fold-line.ts';
 import { ordinal, periodName, periodNumber } from './period.ts';
 import { currentPeriod, isOver, setsWon } from './table-sheet.ts';

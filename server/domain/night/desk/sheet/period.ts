@@ -1,4 +1,4 @@
-import type { SportRules } from '../../season/sport-rules.ts';
+import type { SportRules } from '../../../season/sport-rules.ts';
 
 const ENDINGS = ['th', 'st', 'nd', 'rd'] as const;
 

@@ -1,7 +1,7 @@
-import type { LineUpRow, TeamSheet } from '../../packet/packet.ts';
-import { numberWarnings } from '../../season/legal-numbers.ts';
-import type { SportRules } from '../../season/sport-rules.ts';
-import type { NewDeskEntry } from './desk-entry.ts';
+import type { LineUpRow, TeamSheet } from '../../../packet/packet.ts';
+import { numberWarnings } from '../../../season/legal-numbers.ts';
+import type { SportRules } from '../../../season/sport-rules.ts';
+import type { NewDeskEntry } from '../desk-entry.ts';
 import type { TypedPlayer } from './roster-paste.ts';
 
 /** What becomes of a typed player: an entry to write, nothing new, or a word on why the name is left out. */

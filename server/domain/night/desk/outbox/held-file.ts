@@ -1,5 +1,5 @@
-import { ENTRY_KINDS } from '../log-entry.ts';
-import type { DeskEntry } from './desk-entry.ts';
+import { ENTRY_KINDS } from '../../log-entry.ts';
+import type { DeskEntry } from '../desk-entry.ts';
 
 /** What a device writes out so that entries can go another way: on a stick, by mail, into another device. */
 export interface HeldFile {

@@ -1,4 +1,4 @@
-import type { DeskEntry } from './desk-entry.ts';
+import type { DeskEntry } from '../desk-entry.ts';
 import { LARGEST_BATCH, readUpTo, withKept } from './outbox.ts';
 import type { KeptEntry, Outbox } from './outbox.ts';
 

@@ -1,7 +1,7 @@
-import type { SportRules } from '../../season/sport-rules.ts';
-import { takenBackIds } from '../take-back.ts';
-import type { DeskGame } from './bundle.ts';
-import type { DeskEntry } from './desk-entry.ts';
+import type { SportRules } from '../../../season/sport-rules.ts';
+import { takenBackIds } from '../../take-back.ts';
+import type { DeskGame } from '../bundle.ts';
+import type { DeskEntry } from '../desk-entry.ts';
 import { foldLine, sheetOf } from './fold-line.ts';
 import { emptySheet } from './table-sheet.ts';
 import type { TableSheet } from './table-sheet.ts';

@@ -1,7 +1,7 @@
-import { standing } from '../take-back.ts';
-import { HOLD_SITUATIONS } from './bundle.ts';
-import type { HoldSituation } from './bundle.ts';
-import type { DeskLine } from './desk-entry.ts';
+import { standing } from '../../take-back.ts';
+import { HOLD_SITUATIONS } from '../bundle.ts';
+import type { HoldSituation } from '../bundle.ts';
+import type { DeskLine } from '../desk-entry.ts';
 
 /** From the last thunder or flash to the restart. @source common practice in schools, no source named */
 export const LIGHTNING_SECONDS = 30 * 60;

@@ -1,6 +1,6 @@
-import type { FoulAward } from '../../season/fouls.ts';
-import type { SportRules } from '../../season/sport-rules.ts';
-import type { DeskGame } from './bundle.ts';
+import type { FoulAward } from '../../../season/fouls.ts';
+import type { SportRules } from '../../../season/sport-rules.ts';
+import type { DeskGame } from '../bundle.ts';
 import { goesIntoExtraPeriods } from './period.ts';
 
 /** What the sheet knows of one shirt number. */

@@ -1,7 +1,7 @@
-import type { WindowLoad } from '../../packet/packet.ts';
-import { standing } from '../take-back.ts';
-import type { DeskCue, NightBundle } from './bundle.ts';
-import type { DeskLine } from './desk-entry.ts';
+import type { WindowLoad } from '../../../packet/packet.ts';
+import { standing } from '../../take-back.ts';
+import type { DeskCue, NightBundle } from '../bundle.ts';
+import type { DeskLine } from '../desk-entry.ts';
 
 export type CueState = 'open' | 'read' | 'cutShort' | 'notRead';
 
