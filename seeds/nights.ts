@@ -1,9 +1,9 @@
 import { addSeconds, instantAt } from '../server/domain/instant.ts';
 import type { Instant } from '../server/domain/instant.ts';
 import type { NotReadReason, ReadOutcome } from '../server/domain/night/log-entry.ts';
-import type { LogEntryDto } from '../server/night/log.dto.ts';
-import { NightClosing } from '../server/night/night-closing.service.ts';
-import { NightTableService } from '../server/night/night.service.ts';
+import type { LogEntryDto } from '../server/night/log/log.dto.ts';
+import { NightClosing } from '../server/night/closing/night-closing.service.ts';
+import { NightTableService } from '../server/night/log/night.service.ts';
 import { newId } from '../server/platform/database/ids.ts';
 import { PlacementService } from '../server/planning/placement.service.ts';
 import type { PlacementView } from '../server/planning/placement.dto.ts';

@@ -1,5 +1,5 @@
 import { useRef, useState } from 'react';
-import type { NightTidyView, SignOffDto } from '../../../server/night/closing.dto.ts';
+import type { NightTidyView, SignOffDto } from '../../../server/night/closing/closing.dto.ts';
 import { newId } from '../store/ids.ts';
 import { ServerSaysNo, ask } from '../sync/server.ts';
 

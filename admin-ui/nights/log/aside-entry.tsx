@@ -1,5 +1,5 @@
 import { Box } from '@mui/material';
-import type { AsideView } from '../../../server/night/aside.dto.ts';
+import type { AsideView } from '../../../server/night/log/aside.dto.ts';
 import { Tag } from '../../fields/tag.tsx';
 import { CommandButton } from '../../forms/command-button.tsx';
 import { WordsInput } from '../../inputs/words-input.tsx';

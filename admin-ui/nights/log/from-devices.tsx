@@ -1,5 +1,5 @@
 import { mayUse } from '../../../server/domain/access/rights.ts';
-import type { AsideView } from '../../../server/night/aside.dto.ts';
+import type { AsideView } from '../../../server/night/log/aside.dto.ts';
 import { useServer } from '../../api/use-server.ts';
 import { Reading } from '../../show/reading.tsx';
 import { Section } from '../../show/section.tsx';

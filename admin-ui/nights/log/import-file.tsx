@@ -1,6 +1,6 @@
 import { Box, Button, TextField } from '@mui/material';
 import { useState } from 'react';
-import type { ImportView } from '../../../server/night/aside.dto.ts';
+import type { ImportView } from '../../../server/night/log/aside.dto.ts';
 import { ask, newKey } from '../../api/http.ts';
 import type { Night } from '../types.ts';
 

@@ -7,8 +7,8 @@ import { refuse } from '../../domain/refusals.ts';
 import { CONFIG } from '../../platform/config/config.ts';
 import type { Config } from '../../platform/config/config.ts';
 import { UnitOfWork } from '../../platform/database/unit-of-work.ts';
-import { NightLog } from '../night-log.service.ts';
-import type { LockedNight } from '../night-log.service.ts';
+import { NightLog } from '../log/night-log.service.ts';
+import type { LockedNight } from '../log/night-log.service.ts';
 import type { OpenedRequestFormView, RequestFormView } from './request.dto.ts';
 
 /** Opens and closes the public form of a night. A code that was printed stays good until another takes its place. */

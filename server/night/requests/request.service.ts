@@ -9,7 +9,7 @@ import { refuse } from '../../domain/refusals.ts';
 import { newId } from '../../platform/database/ids.ts';
 import { Notices } from '../../platform/database/notices.ts';
 import { UnitOfWork } from '../../platform/database/unit-of-work.ts';
-import { NightLog } from '../night-log.service.ts';
+import { NightLog } from '../log/night-log.service.ts';
 import { RequestAnswers } from './request-answers.service.ts';
 import type { KeptRow } from './request-answers.service.ts';
 import type { ApproveRequestDto, NightRequestView, RequestDto } from './request.dto.ts';

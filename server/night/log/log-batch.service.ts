@@ -1,17 +1,17 @@
 import { Inject, Injectable } from '@nestjs/common';
-import { whyNotEntry } from '../domain/night/log-entry.ts';
-import { refuse, sentenceOfRefusal } from '../domain/refusals.ts';
-import type { RefusalCode } from '../domain/refusals.ts';
-import { newId } from '../platform/database/ids.ts';
-import { Notices } from '../platform/database/notices.ts';
-import { UnitOfWork } from '../platform/database/unit-of-work.ts';
+import { whyNotEntry } from '../../domain/night/log-entry.ts';
+import { refuse, sentenceOfRefusal } from '../../domain/refusals.ts';
+import type { RefusalCode } from '../../domain/refusals.ts';
+import { newId } from '../../platform/database/ids.ts';
+import { Notices } from '../../platform/database/notices.ts';
+import { UnitOfWork } from '../../platform/database/unit-of-work.ts';
 import { contentOf, digestOfContent } from './entry-content.ts';
 import type { EntryContent } from './entry-content.ts';
 import type { EntryResult, LogBatchDto } from './log.dto.ts';
 import { NightContexts } from './night-context.service.ts';
 import type { NightContext, PlacedEntry } from './night-context.service.ts';
 import type { LockedNight } from './night-log.service.ts';
-import { RequestAnswers } from './requests/request-answers.service.ts';
+import { RequestAnswers } from '../requests/request-answers.service.ts';
 
 interface KnownRow {
   id: string;

@@ -1,15 +1,15 @@
 import { Inject, Injectable } from '@nestjs/common';
 import type { BeforeApplicationShutdown } from '@nestjs/common';
 import type { FastifyReply } from 'fastify';
-import { Admissions } from '../access/admission.service.ts';
-import type { VisitedRequest } from '../access/visitor.ts';
-import { refuse } from '../domain/refusals.ts';
-import { Notices } from '../platform/database/notices.ts';
-import type { Notice } from '../platform/database/notices.ts';
-import type { Scope } from '../platform/database/scope.ts';
-import { UnitOfWork } from '../platform/database/unit-of-work.ts';
+import { Admissions } from '../../access/admission.service.ts';
+import type { VisitedRequest } from '../../access/visitor.ts';
+import { refuse } from '../../domain/refusals.ts';
+import { Notices } from '../../platform/database/notices.ts';
+import type { Notice } from '../../platform/database/notices.ts';
+import type { Scope } from '../../platform/database/scope.ts';
+import { UnitOfWork } from '../../platform/database/unit-of-work.ts';
 import { LiveStream } from './live-stream.ts';
-import { NightLog } from './night-log.service.ts';
+import { NightLog } from '../log/night-log.service.ts';
 
 /** A process holds so many sockets open beside its other work; who comes after asks every few seconds instead. */
 const MOST_STREAMS = 1000;

@@ -1,20 +1,20 @@
 import { randomInt } from 'node:crypto';
 import { Inject, Injectable } from '@nestjs/common';
-import { DepartmentService } from '../access/department.service.ts';
-import { LinkService, cookieOf } from '../access/link.service.ts';
-import type { LinkView } from '../access/link.dto.ts';
-import type { LinkVisitor, Visitor } from '../access/visitor.ts';
-import { mayUse } from '../domain/access/rights.ts';
-import { addSeconds } from '../domain/instant.ts';
-import type { Instant } from '../domain/instant.ts';
-import { tableHours } from '../domain/night/table-hours.ts';
-import type { TableHours } from '../domain/night/table-hours.ts';
-import { refuse } from '../domain/refusals.ts';
-import { CONFIG } from '../platform/config/config.ts';
-import type { Config } from '../platform/config/config.ts';
-import { UnitOfWork } from '../platform/database/unit-of-work.ts';
-import { NightLog } from './night-log.service.ts';
-import type { LockedNight } from './night-log.service.ts';
+import { DepartmentService } from '../../access/department.service.ts';
+import { LinkService, cookieOf } from '../../access/link.service.ts';
+import type { LinkView } from '../../access/link.dto.ts';
+import type { LinkVisitor, Visitor } from '../../access/visitor.ts';
+import { mayUse } from '../../domain/access/rights.ts';
+import { addSeconds } from '../../domain/instant.ts';
+import type { Instant } from '../../domain/instant.ts';
+import { tableHours } from '../../domain/night/table-hours.ts';
+import type { TableHours } from '../../domain/night/table-hours.ts';
+import { refuse } from '../../domain/refusals.ts';
+import { CONFIG } from '../../platform/config/config.ts';
+import type { Config } from '../../platform/config/config.ts';
+import { UnitOfWork } from '../../platform/database/unit-of-work.ts';
+import { NightLog } from '../log/night-log.service.ts';
+import type { LockedNight } from '../log/night-log.service.ts';
 import type { NewTableLinkView, TableLinkDto, TableView } from './table.dto.ts';
 
 /** A link that ends sooner is made anew when its person opens the desk. */

@@ -1,11 +1,11 @@
 import { Inject, Injectable } from '@nestjs/common';
-import { takenBackIds } from '../domain/night/take-back.ts';
-import { refuse } from '../domain/refusals.ts';
+import { takenBackIds } from '../../domain/night/take-back.ts';
+import { refuse } from '../../domain/refusals.ts';
 import { LogBatch } from './log-batch.service.ts';
 import { sentenceOfEntry } from './log-sentence.ts';
 import type { BatchView, LogBatchDto, LogEntryView, NightLogView } from './log.dto.ts';
-import { NightCounting } from './night-counting.service.ts';
-import type { CountedNight } from './night-counting.service.ts';
+import { NightCounting } from '../closing/night-counting.service.ts';
+import type { CountedNight } from '../closing/night-counting.service.ts';
 import { NightLog } from './night-log.service.ts';
 import type { LoggedEntry } from './night-log.service.ts';
 

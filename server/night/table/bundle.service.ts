@@ -1,12 +1,12 @@
 import { promisify } from 'node:util';
 import { gzip } from 'node:zlib';
 import { Inject, Injectable } from '@nestjs/common';
-import { DepartmentService } from '../access/department.service.ts';
-import type { Instant } from '../domain/instant.ts';
-import type { NightBundle } from '../domain/night/desk/bundle.ts';
-import { makeBundle } from '../domain/night/desk/make-bundle.ts';
-import { PacketService } from '../packet/packet.service.ts';
-import { UnitOfWork } from '../platform/database/unit-of-work.ts';
+import { DepartmentService } from '../../access/department.service.ts';
+import type { Instant } from '../../domain/instant.ts';
+import type { NightBundle } from '../../domain/night/desk/bundle.ts';
+import { makeBundle } from '../../domain/night/desk/make-bundle.ts';
+import { PacketService } from '../../packet/packet.service.ts';
+import { UnitOfWork } from '../../platform/database/unit-of-work.ts';
 
 const packed = promisify(gzip);
 

@@ -1,8 +1,8 @@
 import { Body, Controller, Get, HttpCode, Inject, Param, Post } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
-import { Needs } from '../access/needs.ts';
-import type { Listed } from '../platform/http/lists.ts';
-import { MovesMoney } from '../platform/http/unit.interceptor.ts';
+import { Needs } from '../../access/needs.ts';
+import type { Listed } from '../../platform/http/lists.ts';
+import { MovesMoney } from '../../platform/http/unit.interceptor.ts';
 import { HeldFileDto, SettleAsideDto } from './aside.dto.ts';
 import type { AsideView, ImportView } from './aside.dto.ts';
 import { Asides } from './aside.service.ts';

@@ -1,10 +1,10 @@
 import { Inject, Injectable } from '@nestjs/common';
-import type { Settlement } from '../domain/night/settle.ts';
-import { whyNotSettle } from '../domain/night/settle.ts';
-import type { LogEntry } from '../domain/night/log-entry.ts';
-import { refuse } from '../domain/refusals.ts';
-import { newId } from '../platform/database/ids.ts';
-import { UnitOfWork } from '../platform/database/unit-of-work.ts';
+import type { Settlement } from '../../domain/night/settle.ts';
+import { whyNotSettle } from '../../domain/night/settle.ts';
+import type { LogEntry } from '../../domain/night/log-entry.ts';
+import { refuse } from '../../domain/refusals.ts';
+import { newId } from '../../platform/database/ids.ts';
+import { UnitOfWork } from '../../platform/database/unit-of-work.ts';
 
 /** What persons have settled of a night's log; kept as history, so that every later count goes by it. */
 @Injectable()

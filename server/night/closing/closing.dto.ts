@@ -1,10 +1,10 @@
-import { SETTLED_ANSWERS } from '../domain/night/settle.ts';
-import type { SettledAnswer, Settlement } from '../domain/night/settle.ts';
-import type { ProposedShortfall } from '../domain/night/shortfall.ts';
-import type { NightTidy } from '../domain/night/tidy.ts';
-import { ChoiceField, CountField, FlagField, IdField, ListOf, OptionalTextField, TextField } from '../platform/http/fields.ts';
-import type { BatchView } from './log.dto.ts';
-import { LogBatchDto } from './log.dto.ts';
+import { SETTLED_ANSWERS } from '../../domain/night/settle.ts';
+import type { SettledAnswer, Settlement } from '../../domain/night/settle.ts';
+import type { ProposedShortfall } from '../../domain/night/shortfall.ts';
+import type { NightTidy } from '../../domain/night/tidy.ts';
+import { ChoiceField, CountField, FlagField, IdField, ListOf, OptionalTextField, TextField } from '../../platform/http/fields.ts';
+import type { BatchView } from '../log/log.dto.ts';
+import { LogBatchDto } from '../log/log.dto.ts';
 
 const MAYBE = { optional: true, nullable: true } as const;
 const LONGEST_REASON = 300;

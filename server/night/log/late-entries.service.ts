@@ -1,6 +1,6 @@
 import { Inject, Injectable } from '@nestjs/common';
-import { refuse } from '../domain/refusals.ts';
-import { Amendments } from './amendment.service.ts';
+import { refuse } from '../../domain/refusals.ts';
+import { Amendments } from '../closing/amendment.service.ts';
 import { LogBatch } from './log-batch.service.ts';
 import type { EntryResult, LogBatchDto } from './log.dto.ts';
 import type { LockedNight } from './night-log.service.ts';

@@ -1,6 +1,6 @@
 import { Body, Controller, Get, HttpCode, Inject, Param, Post, Query } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
-import { Needs, OrLink } from '../access/needs.ts';
+import { Needs, OrLink } from '../../access/needs.ts';
 import { LogBatchDto, LogQuery } from './log.dto.ts';
 import type { BatchView, LogAfterView, NightLogView } from './log.dto.ts';
 import { LogReading } from './log-reading.service.ts';

@@ -3,10 +3,10 @@ import { ApiProperty } from '@nestjs/swagger';
 import { Transform } from 'class-transformer';
 import { IsObject, IsOptional, Validate, ValidatorConstraint } from 'class-validator';
 import type { ValidatorConstraintInterface } from 'class-validator';
-import { ENTRY_KINDS, READ_OUTCOMES } from '../domain/night/log-entry.ts';
-import type { EntryKind, ReadOutcome } from '../domain/night/log-entry.ts';
-import type { RefusalCode } from '../domain/refusals.ts';
-import { ChoiceField, CountField, IdField, InstantField, ListOf, OptionalTextField, PatternField } from '../platform/http/fields.ts';
+import { ENTRY_KINDS, READ_OUTCOMES } from '../../domain/night/log-entry.ts';
+import type { EntryKind, ReadOutcome } from '../../domain/night/log-entry.ts';
+import type { RefusalCode } from '../../domain/refusals.ts';
+import { ChoiceField, CountField, IdField, InstantField, ListOf, OptionalTextField, PatternField } from '../../platform/http/fields.ts';
 
 const LARGEST_DETAIL = 4000;
 

@@ -1,17 +1,17 @@
 import { Inject, Injectable } from '@nestjs/common';
-import { amendmentOf } from '../domain/night/sign-off.ts';
-import type { ClaimableRead } from '../domain/night/sign-off.ts';
-import { amountsOf } from '../domain/sponsorship/contract-amounts.ts';
-import { covers } from '../domain/sponsorship/covered-games.ts';
-import type { Happening } from '../domain/sponsorship/happening.ts';
-import type { Position } from '../domain/sponsorship/position.ts';
-import { newId } from '../platform/database/ids.ts';
-import { UnitOfWork } from '../platform/database/unit-of-work.ts';
-import type { SignedCommitment } from '../planning/signed-commitments.service.ts';
-import { Term } from '../sponsorship/term.entity.ts';
-import { TermLedger } from '../sponsorship/term-ledger.service.ts';
+import { amendmentOf } from '../../domain/night/sign-off.ts';
+import type { ClaimableRead } from '../../domain/night/sign-off.ts';
+import { amountsOf } from '../../domain/sponsorship/contract-amounts.ts';
+import { covers } from '../../domain/sponsorship/covered-games.ts';
+import type { Happening } from '../../domain/sponsorship/happening.ts';
+import type { Position } from '../../domain/sponsorship/position.ts';
+import { newId } from '../../platform/database/ids.ts';
+import { UnitOfWork } from '../../platform/database/unit-of-work.ts';
+import type { SignedCommitment } from '../../planning/signed-commitments.service.ts';
+import { Term } from '../../sponsorship/term.entity.ts';
+import { TermLedger } from '../../sponsorship/term-ledger.service.ts';
 import type { CountedNight, HeldClaim } from './night-counting.service.ts';
-import type { LockedNight } from './night-log.service.ts';
+import type { LockedNight } from '../log/night-log.service.ts';
 
 export interface NightBooked {
   counted: number;

@@ -1,11 +1,11 @@
 import { Inject, Injectable } from '@nestjs/common';
-import type { Day } from '../domain/day.ts';
-import type { RefusalCode } from '../domain/refusals.ts';
-import { placementCueKey } from '../domain/packet/night-for-packet.ts';
-import { UnitOfWork } from '../platform/database/unit-of-work.ts';
-import { CopyShelves } from '../planning/copy-shelf.service.ts';
-import { SignedCommitments } from '../planning/signed-commitments.service.ts';
-import type { SignedCommitment } from '../planning/signed-commitments.service.ts';
+import type { Day } from '../../domain/day.ts';
+import type { RefusalCode } from '../../domain/refusals.ts';
+import { placementCueKey } from '../../domain/packet/night-for-packet.ts';
+import { UnitOfWork } from '../../platform/database/unit-of-work.ts';
+import { CopyShelves } from '../../planning/copy-shelf.service.ts';
+import { SignedCommitments } from '../../planning/signed-commitments.service.ts';
+import type { SignedCommitment } from '../../planning/signed-commitments.service.ts';
 import type { EntryContent } from './entry-content.ts';
 
 interface PlacementRow {

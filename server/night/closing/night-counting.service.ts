@@ -1,20 +1,20 @@
 import { Inject, Injectable } from '@nestjs/common';
-import { DepartmentService } from '../access/department.service.ts';
-import type { Decisions } from '../domain/night/count-outcome.ts';
-import { happeningKey } from '../domain/night/happening-key.ts';
-import type { LogEntry } from '../domain/night/log-entry.ts';
-import { WITHOUT_HAPPENING } from '../domain/night/mentions-to-count.ts';
-import type { OccurrenceTerms } from '../domain/night/occurrences.ts';
-import { countNight } from '../domain/night/reads-to-count.ts';
-import type { NightCount } from '../domain/night/reads-to-count.ts';
-import { settledOf } from '../domain/night/settle.ts';
-import type { CountedClaim } from '../domain/night/sign-off.ts';
-import { covers } from '../domain/sponsorship/covered-games.ts';
-import { UnitOfWork } from '../platform/database/unit-of-work.ts';
-import { PlannedGames } from '../planning/planned-games.service.ts';
-import type { PlannedGame } from '../planning/planned-games.service.ts';
-import { SignedCommitments } from '../planning/signed-commitments.service.ts';
-import type { SignedCommitment } from '../planning/signed-commitments.service.ts';
+import { DepartmentService } from '../../access/department.service.ts';
+import type { Decisions } from '../../domain/night/count-outcome.ts';
+import { happeningKey } from '../../domain/night/happening-key.ts';
+import type { LogEntry } from '../../domain/night/log-entry.ts';
+import { WITHOUT_HAPPENING } from '../../domain/night/mentions-to-count.ts';
+import type { OccurrenceTerms } from '../../domain/night/occurrences.ts';
+import { countNight } from '../../domain/night/reads-to-count.ts';
+import type { NightCount } from '../../domain/night/reads-to-count.ts';
+import { settledOf } from '../../domain/night/settle.ts';
+import type { CountedClaim } from '../../domain/night/sign-off.ts';
+import { covers } from '../../domain/sponsorship/covered-games.ts';
+import { UnitOfWork } from '../../platform/database/unit-of-work.ts';
+import { PlannedGames } from '../../planning/planned-games.service.ts';
+import type { PlannedGame } from '../../planning/planned-games.service.ts';
+import { SignedCommitments } from '../../planning/signed-commitments.service.ts';
+import type { SignedCommitment } from '../../planning/signed-commitments.service.ts';
 import { Settlements } from './settlement.service.ts';
 
 export interface HeldClaim extends CountedClaim {

@@ -1,5 +1,5 @@
-import type { LinkView } from '../access/link.dto.ts';
-import { FlagField, IdField, TextField } from '../platform/http/fields.ts';
+import type { LinkView } from '../../access/link.dto.ts';
+import { FlagField, IdField, TextField } from '../../platform/http/fields.ts';
 
 export class OpenTableDto {
   @IdField() nightId: string;

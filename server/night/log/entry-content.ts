@@ -1,5 +1,5 @@
 import { createHash } from 'node:crypto';
-import { instantOf } from '../domain/instant.ts';
+import { instantOf } from '../../domain/instant.ts';
 import type { LogEntryDto } from './log.dto.ts';
 
 /** An entry as a device sent it: every field there, what was left out is null, its moment in UTC. */

@@ -1,9 +1,9 @@
 import { Body, Controller, Get, HttpCode, Inject, Param, Post, Req } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
-import { Needs, OrLink } from '../access/needs.ts';
-import { TheVisitor } from '../access/visitor.ts';
-import type { VisitedRequest, Visitor } from '../access/visitor.ts';
-import { MovesMoney } from '../platform/http/unit.interceptor.ts';
+import { Needs, OrLink } from '../../access/needs.ts';
+import { TheVisitor } from '../../access/visitor.ts';
+import type { VisitedRequest, Visitor } from '../../access/visitor.ts';
+import { MovesMoney } from '../../platform/http/unit.interceptor.ts';
 import { Amendments } from './amendment.service.ts';
 import { AmendDto, SettleDto, SignOffDto } from './closing.dto.ts';
 import type { AmendView, BookedView, NightTidyView, SignOffView } from './closing.dto.ts';

@@ -1,18 +1,18 @@
 import { Inject, Injectable } from '@nestjs/common';
-import { mayUse } from '../domain/access/rights.ts';
-import type { Role } from '../domain/access/rights.ts';
-import type { Settlement } from '../domain/night/settle.ts';
-import { refuse } from '../domain/refusals.ts';
-import { newId } from '../platform/database/ids.ts';
-import { Notices } from '../platform/database/notices.ts';
-import { UnitOfWork } from '../platform/database/unit-of-work.ts';
+import { mayUse } from '../../domain/access/rights.ts';
+import type { Role } from '../../domain/access/rights.ts';
+import type { Settlement } from '../../domain/night/settle.ts';
+import { refuse } from '../../domain/refusals.ts';
+import { newId } from '../../platform/database/ids.ts';
+import { Notices } from '../../platform/database/notices.ts';
+import { UnitOfWork } from '../../platform/database/unit-of-work.ts';
 import { settlementsOf } from './closing.dto.ts';
 import type { AmendDto, AmendView, AmendmentView, BookedView, SettleDto } from './closing.dto.ts';
-import { LogBatch } from './log-batch.service.ts';
-import type { EntryResult } from './log.dto.ts';
+import { LogBatch } from '../log/log-batch.service.ts';
+import type { EntryResult } from '../log/log.dto.ts';
 import { NightBooking } from './night-booking.service.ts';
 import { NightCounting } from './night-counting.service.ts';
-import { NightLog } from './night-log.service.ts';
+import { NightLog } from '../log/night-log.service.ts';
 import { Settlements } from './settlement.service.ts';
 
 /** What changes about a night after its sign-off, each time with a reason, and what is settled before it. */

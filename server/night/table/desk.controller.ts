@@ -1,9 +1,9 @@
 import { Controller, Get, Inject, Param, Req, Res } from '@nestjs/common';
 import { ApiProduces, ApiTags } from '@nestjs/swagger';
 import type { FastifyReply, FastifyRequest } from 'fastify';
-import { Needs, OrLink } from '../access/needs.ts';
-import type { VisitedRequest } from '../access/visitor.ts';
-import { OutsideUnit } from '../platform/http/unit.interceptor.ts';
+import { Needs, OrLink } from '../../access/needs.ts';
+import type { VisitedRequest } from '../../access/visitor.ts';
+import { OutsideUnit } from '../../platform/http/unit.interceptor.ts';
 import { Bundles } from './bundle.service.ts';
 import { LiveNights } from './live.service.ts';
 

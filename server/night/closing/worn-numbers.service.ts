@@ -1,12 +1,12 @@
 import { Inject, Injectable } from '@nestjs/common';
-import { sayAsCaught } from '../domain/night/say-as-caught.ts';
-import type { SayAsCaught } from '../domain/night/say-as-caught.ts';
-import { isSameName } from '../domain/night/desk/sheet/worn-tonight.ts';
-import { newId } from '../platform/database/ids.ts';
-import { UnitOfWork } from '../platform/database/unit-of-work.ts';
-import { Player } from '../season/player.entity.ts';
-import { RosterEntry } from '../season/roster-entry.entity.ts';
-import type { LoggedEntry } from './night-log.service.ts';
+import { sayAsCaught } from '../../domain/night/say-as-caught.ts';
+import type { SayAsCaught } from '../../domain/night/say-as-caught.ts';
+import { isSameName } from '../../domain/night/desk/sheet/worn-tonight.ts';
+import { newId } from '../../platform/database/ids.ts';
+import { UnitOfWork } from '../../platform/database/unit-of-work.ts';
+import { Player } from '../../season/player.entity.ts';
+import { RosterEntry } from '../../season/roster-entry.entity.ts';
+import type { LoggedEntry } from '../log/night-log.service.ts';
 
 interface OpponentPlayer {
   teamId: string;

@@ -1,9 +1,9 @@
 import { Inject, Injectable } from '@nestjs/common';
-import type { Instant } from '../domain/instant.ts';
-import { differencesInWords } from '../domain/night/aside-differences.ts';
-import { refuse } from '../domain/refusals.ts';
-import { isId, newId } from '../platform/database/ids.ts';
-import { UnitOfWork } from '../platform/database/unit-of-work.ts';
+import type { Instant } from '../../domain/instant.ts';
+import { differencesInWords } from '../../domain/night/aside-differences.ts';
+import { refuse } from '../../domain/refusals.ts';
+import { isId, newId } from '../../platform/database/ids.ts';
+import { UnitOfWork } from '../../platform/database/unit-of-work.ts';
 import type { AsideView, SettleAsideDto } from './aside.dto.ts';
 import type { EntryContent } from './entry-content.ts';
 import { LateEntries } from './late-entries.service.ts';

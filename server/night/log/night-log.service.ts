@@ -1,9 +1,9 @@
 import { Inject, Injectable } from '@nestjs/common';
-import type { Day } from '../domain/day.ts';
-import type { LogEntry } from '../domain/night/log-entry.ts';
-import { refuse } from '../domain/refusals.ts';
-import { isId } from '../platform/database/ids.ts';
-import { UnitOfWork } from '../platform/database/unit-of-work.ts';
+import type { Day } from '../../domain/day.ts';
+import type { LogEntry } from '../../domain/night/log-entry.ts';
+import { refuse } from '../../domain/refusals.ts';
+import { isId } from '../../platform/database/ids.ts';
+import { UnitOfWork } from '../../platform/database/unit-of-work.ts';
 
 export interface LockedNight {
   id: string;

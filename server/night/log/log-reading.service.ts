@@ -1,5 +1,5 @@
 import { Inject, Injectable } from '@nestjs/common';
-import { takenBackIds } from '../domain/night/take-back.ts';
+import { takenBackIds } from '../../domain/night/take-back.ts';
 import type { LogAfterView, LogEntryView } from './log.dto.ts';
 import { sentenceOfEntry } from './log-sentence.ts';
 import { NightLog } from './night-log.service.ts';

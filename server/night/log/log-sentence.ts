@@ -1,4 +1,4 @@
-import { reasonInWords } from '../domain/night/reason-words.ts';
+import { reasonInWords } from '../../domain/night/reason-words.ts';
 import type { LoggedEntry } from './night-log.service.ts';
 
 const OUTCOMES = { given: 'given', cutShort: 'cut short', notRead: 'not read' } as const;

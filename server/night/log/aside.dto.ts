@@ -1,5 +1,5 @@
-import type { Instant } from '../domain/instant.ts';
-import { ChoiceField, CountField, IdField, ListOf, OptionalTextField } from '../platform/http/fields.ts';
+import type { Instant } from '../../domain/instant.ts';
+import { ChoiceField, CountField, IdField, ListOf, OptionalTextField } from '../../platform/http/fields.ts';
 import { LogEntryDto } from './log.dto.ts';
 import type { EntryResult } from './log.dto.ts';
 

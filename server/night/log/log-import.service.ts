@@ -1,5 +1,5 @@
 import { Inject, Injectable } from '@nestjs/common';
-import { refuse } from '../domain/refusals.ts';
+import { refuse } from '../../domain/refusals.ts';
 import type { HeldEntryDto, HeldFileDto, ImportView } from './aside.dto.ts';
 import { LateEntries } from './late-entries.service.ts';
 import type { EntryResult } from './log.dto.ts';

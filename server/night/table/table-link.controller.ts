@@ -1,8 +1,8 @@
 import { Body, Controller, Get, HttpCode, Inject, Param, Post } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
-import type { LinkView } from '../access/link.dto.ts';
-import { Needs } from '../access/needs.ts';
-import type { Listed } from '../platform/http/lists.ts';
+import type { LinkView } from '../../access/link.dto.ts';
+import { Needs } from '../../access/needs.ts';
+import type { Listed } from '../../platform/http/lists.ts';
 import { TableLinks } from './table-link.service.ts';
 import { TableLinkDto } from './table.dto.ts';
 import type { NewTableLinkView } from './table.dto.ts';

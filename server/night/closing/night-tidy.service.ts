@@ -1,23 +1,23 @@
 import { Inject, Injectable } from '@nestjs/common';
-import { mayUse } from '../domain/access/rights.ts';
-import type { Role } from '../domain/access/rights.ts';
-import { placementCueKey } from '../domain/packet/night-for-packet.ts';
-import { shortfallsOf } from '../domain/night/shortfall.ts';
-import type { CommitmentOwed, ProposedShortfall } from '../domain/night/shortfall.ts';
-import { tidyOf } from '../domain/night/tidy.ts';
-import type { NightTidy, PlannedRead } from '../domain/night/tidy.ts';
-import { readsOfLine } from '../domain/sponsorship/slot-reads.ts';
-import { UnitOfWork } from '../platform/database/unit-of-work.ts';
-import { SignedCommitments } from '../planning/signed-commitments.service.ts';
-import type { SignedCommitment } from '../planning/signed-commitments.service.ts';
-import { TermLedger } from '../sponsorship/term-ledger.service.ts';
+import { mayUse } from '../../domain/access/rights.ts';
+import type { Role } from '../../domain/access/rights.ts';
+import { placementCueKey } from '../../domain/packet/night-for-packet.ts';
+import { shortfallsOf } from '../../domain/night/shortfall.ts';
+import type { CommitmentOwed, ProposedShortfall } from '../../domain/night/shortfall.ts';
+import { tidyOf } from '../../domain/night/tidy.ts';
+import type { NightTidy, PlannedRead } from '../../domain/night/tidy.ts';
+import { readsOfLine } from '../../domain/sponsorship/slot-reads.ts';
+import { UnitOfWork } from '../../platform/database/unit-of-work.ts';
+import { SignedCommitments } from '../../planning/signed-commitments.service.ts';
+import type { SignedCommitment } from '../../planning/signed-commitments.service.ts';
+import { TermLedger } from '../../sponsorship/term-ledger.service.ts';
 import { Amendments } from './amendment.service.ts';
 import type { NightTidyView, SignedOffView } from './closing.dto.ts';
-import { sentenceOfEntry } from './log-sentence.ts';
+import { sentenceOfEntry } from '../log/log-sentence.ts';
 import { NightCounting } from './night-counting.service.ts';
 import type { CountedNight } from './night-counting.service.ts';
-import { NightLog } from './night-log.service.ts';
-import type { LoggedEntry } from './night-log.service.ts';
+import { NightLog } from '../log/night-log.service.ts';
+import type { LoggedEntry } from '../log/night-log.service.ts';
 
 type Commitments = ReadonlyMap<string, SignedCommitment>;
 
