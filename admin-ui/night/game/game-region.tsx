@@ -42,7 +42,7 @@ function hintOf({ what, who, trouble }: ReturnType<typeof useTaps>, table: Table
   if (trouble !== null) return trouble;
   const team = [table.visitors, table.home].find((one) => one.teamId === who?.teamId)?.nickname;
   if (what !== null) return what.isTeams ? `${what.words}: tap the team.` : `${what.words}: tap the number.`;
-  return who === null ? 'Tap what happened and the number, in either order.' : `${team}${who.playerNumber === null ? '' : `, number ${who.playerNumber}`}: tap what happened.`;
+  return who === null ? 'Tap what happened, and the number.' : `${team}${who.playerNumber === null ? '' : `, number ${who.playerNumber}`}: tap what happened.`;
 }
 
 /** Both teams' numbers and what can happen: two taps make an entry. */

@@ -44,8 +44,8 @@ export function windowLine(reading: Reading, { cue, isOpen }: CueInHand): { text
   const { leftSeconds, afterCueSeconds } = windowSeconds(window, reading.standings.values(), isOpen ? cue.seconds : 0);
   const time = reading.startsTexts.get(cue.cueKey);
   const at = time === undefined ? '' : ` · at ${time}`;
-  if (leftSeconds === null) return { text: `${window.title}${at} · ${own} · ${countOf(window.readsLeft, 'read')} left here`, isOver: false };
+  if (leftSeconds === null) return { text: `${own} · ${window.title}${at} · ${countOf(window.readsLeft, 'read')} left here`, isOver: false };
   const isOver = isOpen && afterCueSeconds! < 0;
-  return { text: `${window.title}${at} · ${secondsText(leftSeconds)} left · this one ${own}${isOver ? ' · does not fit any more' : ''}`, isOver };
+  return { text: `${isOver ? 'does not fit any more · ' : ''}${own} · ${secondsText(leftSeconds)} left in: ${window.title}${at}`, isOver };
 }
 
