@@ -167,12 +167,12 @@ async function logTonight(page: Page): Promise<void> {
   await press(page, 'Mention given');
   await section(page, 'Bank shots').getByText('Mention given').waitFor();
   expect(await section(page, 'Everything logged').locator('s').count()).toBe(1);
-  await page.getByRole('tab', { name: 'Sign-off' }).click();
+  await page.getByRole('tab', { name: 'Tidy up' }).click();
   await page.getByRole('button', { name: 'Sign off the night' }).waitFor();
-  await figuresAre(page, { Given: '2', 'Cut short': '1', 'Not read': '1', 'Bank shots': '1' });
+  await figuresAre(page, { Read: '1', 'Cut short': '1', 'Not read': '1', Mentions: '1' });
   await press(page, 'Sign off the night');
   await press(dialog(page), 'Sign off the night');
-  await page.getByText('This night is signed off.').waitFor();
+  await page.getByLabel('Why something is changed now').waitFor();
 }
 
 test('a director takes a department from three files to a signed contract, a printed packet, a logged night, a proven number and an invoice half paid', { timeout: 180_000 }, async () => {

@@ -1,6 +1,8 @@
 import { Alert, TextField } from '@mui/material';
 import { Go } from '../../fields/go.tsx';
 import { Actions } from '../../forms/command-button.tsx';
+import { today } from '../../format/day.ts';
+import { EmptyList } from '../../lists/empty-list.tsx';
 import { Figures } from '../../show/figures.tsx';
 import { Reading } from '../../show/reading.tsx';
 import { Section } from '../../show/section.tsx';
@@ -54,12 +56,19 @@ function ToSettle({ tidy, settling }: { tidy: NightTidy; settling: Settling }) {
   );
 }
 
+/** Nothing is left over of a night that has not been. */
+const isToCome = (night: Night, { tally }: NightTidy): boolean => night.state === 'open' && today() < night.heldOn && tally.unlogged === tally.planned && tally.mentions === 0;
+
 /** The morning after: what the night came to, and everything that a person may still settle. */
 export function TidySheet({ night }: { night: Night }) {
   const { tidy, settling, ...asking } = useTidy(night);
   return (
     <Reading of={tidy}>
-      {(found) => (
+      {(found) => isToCome(night, found) ? (
+        <Section title="The night in numbers">
+          <EmptyList>This night is still to come. Once it was held, this page says what was read, what was not and why, and what is left to settle.</EmptyList>
+        </Section>
+      ) : (
         <>
           <Head night={night} tidy={found} {...asking} />
           <ToSettle tidy={found} settling={settling} />
