@@ -83,8 +83,8 @@ function roomsOf(records: Record<string, any>, { night, played, draft }: Record<
     Now: [
       ['/', 'Home'],
       ['/nights', 'Nights'],
-      ...tabs(`/nights/${night.id}/show`, night.title, 'packet', 'placements', 'honours', 'people', 'table', 'log', 'tidy'),
-      ...tabs(`/nights/${played.id}/show`, played.title, 'log', 'tidy'),
+      ...tabs(`/nights/${night.id}/show`, night.title, 'packet', 'placements', 'honours', 'people', 'table', 'requests', 'log', 'tidy'),
+      ...tabs(`/nights/${played.id}/show`, played.title, 'requests', 'log', 'tidy'),
     ],
     Calendar: all('games', 'teams', 'schools', 'venues', 'seasons'),
     Promises: [
