@@ -40,8 +40,9 @@ export default defineConfig({
           include: ['tests/browser/**/*.test.ts'],
           globalSetup: database,
           pool: 'forks',
+          // A browser and a server a fork: much of a test is waiting for what a person would wait for.
           isolate: false,
-          maxWorkers: 1,
+          maxWorkers: 2,
           testTimeout: 90_000,
           hookTimeout: 90_000,
           sequence: { groupOrder: 2 },
