@@ -32,6 +32,7 @@ export async function deskTap(stage) {
       // Nothing is logged by going on to the next cue.
       if (!label.startsWith('Next open cue')) break
       await button.click()
+      await page.waitForTimeout(betweenTapsMilliseconds)
       continue
     }
     const box = await button.boundingBox()
