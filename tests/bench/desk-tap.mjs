@@ -27,6 +27,7 @@ export async function deskTap(stage) {
   const milliseconds = []
   for (let taps = 0; taps < most; taps++) {
     const button = page.locator('.desk-now-main')
+    if (await button.isDisabled()) break
     const label = (await button.textContent()) ?? ''
     if (!/^Read\b/.test(label)) {
       // Nothing is logged by going on to the next cue.
