@@ -77,14 +77,14 @@ async function paper(page, address) {
 
 /** The desk of the next night, a few cues in. @param {import('playwright-core').Page} page @param {string} address @param {string} nightId */
 async function workTheTable(page, address, nightId) {
-  await page.setViewportSize({ width: 1280, height: 800 })
+  await page.setViewportSize({ width: 1440, height: 900 })
   await page.goto(`${address}/night/#open/${nightId}`)
   for (let read = 0; read < 4; read += 1) {
     await page.getByRole('button', { name: /^Read/ }).click()
     // Longer than the bounce of a finger.
     await page.waitForTimeout(700)
   }
-  await page.getByText(/On the server/).first().waitFor()
+  await page.evaluate(() => void (document.documentElement.dataset['look'] = 'gym'))
   await page.waitForTimeout(1500)
 }
 
