@@ -87,7 +87,7 @@ test('a night of 24 cues is logged by keyboard alone and comes to the read and t
   const { contract, nightId, bundle } = await aSoldNight(department);
   const run = bundle.cues.filter((cue) => cue.windowKey !== null && cue.moment !== 'mention');
   expect(run).toHaveLength(24);
-  const page = await openDesk(await aDevice(baseUrl, department.announcer), baseUrl, nightId);
+  const page = await openDesk(await aDevice(baseUrl, department.director), baseUrl, nightId);
 
   expect(await codeNow(page)).toBe('P1');
   await page.getByRole('button', { name: /^Read/ }).dblclick();
@@ -134,7 +134,10 @@ test('a night of 24 cues is logged by keyboard alone and comes to the read and t
   await page.getByText(/1 read still open/).waitFor();
   await countsAre(page, [0, 32, 0]);
 
-  await department.director.make(`/api/nights/${nightId}/sign-off`, DECEMBER);
+  await page.route('**/sign-off', (route) => route.continue({ postData: JSON.stringify({ ...route.request().postDataJSON(), ...DECEMBER }) }));
+  await page.keyboard.press('o');
+  await page.getByRole('dialog', { name: 'Sign-off' }).getByRole('button', { name: /^Sign off the night/ }).press('Enter');
+  await page.getByText(/^Signed off at .* by director/).waitFor();
   // Of 11 concession reads T3 was not read and T4 taken back; T2, cut short, counts by the department's setting: 9 at $40.
   // The game ball at $75, two mentions at $10.
   expect(await booksOf(department, contract.commitments.map((one: { id: string }) => one.id))).toEqual(['0/1', '2/9', '0/2', 45_500]);
