@@ -85,6 +85,8 @@ test('a substitute works the table by link and PIN, and what comes after the lin
   const asked: string[] = [];
   phone.on('request', (request) => asked.push(request.url()));
   await phone.goto(address);
+  await phone.getByLabel('PIN').waitFor();
+  expect(await faultsOf(phone)).toEqual([]);
   await phone.getByLabel('PIN').fill('000000' === pin ? '000001' : '000000');
   await press(phone, 'Start');
   await phone.getByRole('alert').getByText('does not open anything').waitFor();

@@ -42,3 +42,26 @@ test('a night is opened by its announcer, logged, and seen as what it is at thre
     await desk.keyboard.press('Escape');
   }
 });
+
+test('what the office changes is offered to a night that is open, and taken when somebody says so', { timeout: 120_000 }, async () => {
+  const department = await aDepartment();
+  const { nightId } = await aNightAtTheTable(department);
+  const device = await aDevice(baseUrl, department.announcer);
+  const desk = await openDesk(device, baseUrl, nightId);
+  const title = desk.getByRole('heading', { level: 1 });
+  const before = await title.textContent();
+  await logNotes(desk, 'Doors open.');
+  const { version } = await department.director.look(`/api/nights/${nightId}`);
+  expect((await department.director.patch(`/api/nights/${nightId}`, { title: 'Whiteout night' }, { version })).status).toBe(200);
+
+  await desk.goto(`${baseUrl}/night/#open/${nightId}`);
+  await desk.reload();
+  await desk.getByRole('button', { name: 'The office has changed something' }).click();
+  expect(await title.textContent()).toBe(before);
+  const more = desk.getByRole('dialog', { name: 'More' });
+  expect(await faultsOf(desk)).toEqual([]);
+  await more.getByRole('button', { name: 'Take the new one' }).click();
+  await expect.poll(() => title.textContent()).toBe('Whiteout night');
+  await more.getByText('The office has changed something for tonight.').waitFor({ state: 'detached' });
+  await countsAre(desk, [0, 1, 0]);
+});
