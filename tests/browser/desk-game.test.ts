@@ -66,6 +66,7 @@ test('fouls carry into overtime, time-outs grow by one, and the book agrees or d
   for (let period = 1; period <= 3; period += 1) {
     await desk.keyboard.press('e');
     await expect.poll(() => desk.getByLabel('Period').inputValue()).toBe(String(period + 1));
+    await desk.waitForTimeout(550);
   }
   for (let foul = 1; foul <= 4; foul += 1) await keyed(desk, 'f', '[', String(foul));
   await desk.getByText('4 team fouls, next: two shots').waitFor();
@@ -80,6 +81,7 @@ test('fouls carry into overtime, time-outs grow by one, and the book agrees or d
   await keyed(desk, 'f', '[', '5');
   await calls(desk, `Foul on the ${theirs}, number 5. Two shots for the ${ours}.`);
   await keyed(desk, '3', ']', '99');
+  await desk.waitForTimeout(550);
   await desk.keyboard.press('e');
   await calls(desk, `Final score: ${theirs} 0, ${ours} 3.`);
   await desk.keyboard.press('a');

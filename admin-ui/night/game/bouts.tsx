@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import type { LineUpRow, TeamSheet } from '../../../server/domain/packet/packet.ts';
 import { useDesk } from '../desk.ts';
+import { useBounceGuard } from '../shell/bounce.ts';
 import type { Table } from './use-table.ts';
 
 const at = (team: TeamSheet, weight: string): LineUpRow | undefined => team.rows.find((row) => row.position?.replace(/\D/g, '') === weight);
@@ -9,11 +10,14 @@ const nameOf = (row: LineUpRow | undefined): string => (row === undefined ? 'nob
 /** The bouts of a dual meet: choose the weight, who won and how; the last word on a weight holds. */
 export function Bouts({ table }: { table: Table }) {
   const { write } = useDesk();
+  const isBounce = useBounceGuard();
   const sheet = table.sheet!;
   const { weightClasses, bouts } = sheet.rules;
   const [weight, setWeight] = useState<string | null>(null);
   const chosen = weight ?? weightClasses.find((one) => sheet.bouts[one] === undefined) ?? weightClasses[0] ?? '';
   const win = (team: TeamSheet | null, how: string, points: number): void => {
+    // The weight moves on with the tap, so no button may be hit twice, nor its neighbour.
+    if (isBounce('bout')) return;
     const playerNumber = team === null ? null : (at(team, chosen)?.number ?? null);
     void write({ kind: 'bout', ...table.place(), teamId: team?.teamId ?? null, playerNumber, detail: { weightClass: chosen, how, points } }).catch(() => undefined);
     setWeight(null);

@@ -3,6 +3,7 @@ import { goesIntoExtraPeriods, periodName } from '../../../server/domain/night/d
 import { currentPeriod, isOver } from '../../../server/domain/night/desk/sheet/table-sheet.ts';
 import { useDesk } from '../desk.ts';
 import { keyName, useKey } from '../keys.ts';
+import { useBounceGuard } from '../shell/bounce.ts';
 import { setAtHand, useAtHand } from './at-hand.ts';
 import type { Table } from './use-table.ts';
 
@@ -11,10 +12,12 @@ export function PeriodBar({ table }: { table: Table }) {
   const { write } = useDesk();
   const { clock } = useAtHand();
   const field = useRef<HTMLInputElement>(null);
+  const isBounce = useBounceGuard();
   const sheet = table.sheet!;
   const { rules } = sheet;
   const last = Math.max(table.period, rules.periods.count, currentPeriod(sheet)) + (goesIntoExtraPeriods(rules) ? 1 : 0);
   const end = (): void => {
+    if (isOver(sheet) || isBounce('end')) return;
     void write({ kind: 'periodEnd', ...table.place() }).catch(() => undefined);
     setAtHand({ period: null });
   };
