@@ -25,7 +25,10 @@ export function Bouts({ table }: { table: Table }) {
   return (
     <div className="desk-bouts">
       <label className="desk-bout-weight"><span>Weight</span>
-        <select className="desk-input" value={chosen} onChange={(event) => setWeight(event.target.value)}>
+        <select className="desk-input" value={chosen} onChange={(event) => {
+          setWeight(event.target.value);
+          event.currentTarget.blur();
+        }}>
           {weightClasses.map((one) => <option key={one} value={one}>{one} pounds{sheet.bouts[one] ? ', done' : ''}</option>)}
         </select>
       </label>

@@ -26,7 +26,11 @@ export function PeriodBar({ table }: { table: Table }) {
   return (
     <div className="desk-period">
       <label><span>Period</span>
-        <select className="desk-input" value={table.period} onChange={(event) => setAtHand({ period: Number(event.target.value) })}>
+        <select className="desk-input" value={table.period} onChange={(event) => {
+          setAtHand({ period: Number(event.target.value) });
+          // No key is heard while a field has the focus.
+          event.currentTarget.blur();
+        }}>
           {Array.from({ length: last }, (_, place) => <option key={place} value={place + 1}>{periodName(rules, place + 1)}</option>)}
         </select>
       </label>
