@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { createPortal } from 'react-dom';
 import { isDisqualified } from '../../../server/domain/night/desk/sheet/table-sheet.ts';
 import type { TeamCount } from '../../../server/domain/night/desk/sheet/table-sheet.ts';
 import { useDesk } from '../desk.ts';
@@ -78,7 +79,7 @@ function WholeGame({ table }: { table: Table }) {
       {!isBouts && <PeriodBar table={table} />}
       {!isBouts && <BookChecks table={table} />}
       <button type="button" className="desk-button" onClick={() => setRosterOpen(true)}>Who wears what tonight <kbd>{keyName('w')}</kbd></button>
-      {isRosterOpen && <RosterSheet table={table} onClose={() => setRosterOpen(false)} />}
+      {isRosterOpen && createPortal(<RosterSheet table={table} onClose={() => setRosterOpen(false)} />, document.body)}
     </>
   );
 }
