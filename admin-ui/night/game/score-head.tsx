@@ -36,13 +36,13 @@ function TeamHead({ team, count, side, table }: { team: TeamSheet; count: TeamCo
         </p>
       )}
       {counted.length > 0 && <p className="desk-facts">{counted.join(', ')}</p>}
-      {isCoachDisqualified(sheet.rules, count) && <p className="desk-facts desk-facts-care">The head coach must leave</p>}
+      {sheet.rules.teamFouls && <p className="desk-facts desk-facts-care desk-coach">{isCoachDisqualified(sheet.rules, count) ? 'Head coach must leave' : ''}</p>}
       <TimeOuts sheet={sheet} team={count} period={table.period} />
     </section>
   );
 }
 
-/** Score, fouls and time-outs of both teams: for the table, not for the microphone. */
+/** Score, fouls and time-outs of both teams: for the table, not for the microphone. Its height never changes. */
 export function ScoreHead({ table }: { table: Table }) {
   const sheet = table.sheet!;
   return (
