@@ -2,7 +2,7 @@ import { useSyncExternalStore } from 'react';
 
 /** What the table has at hand between two taps: it is on no log, and gone with the page. */
 export interface AtHand {
-  /** the game that is played; null for the first of the night */
+  /** the game that was chosen or tapped for; null for the one the log says */
   readonly gameId: string | null;
   /** a period chosen by hand; null for the one the log says */
   readonly period: number | null;

@@ -27,7 +27,7 @@ export function PeriodBar({ table }: { table: Table }) {
     <div className="desk-period">
       <label><span>Period</span>
         <select className="desk-input" value={table.period} onChange={(event) => {
-          setAtHand({ period: Number(event.target.value) });
+          setAtHand({ gameId: table.game.gameId, period: Number(event.target.value) });
           // No key is heard while a field has the focus.
           event.currentTarget.blur();
         }}>
