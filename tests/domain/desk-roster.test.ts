@@ -8,6 +8,7 @@ import { aNightBundle, DeskLog } from './desk-night.ts';
 
 const game = aNightBundle().games[0]!;
 const herons = game.visitors;
+const kestrels = game.home;
 const basketball = profileFor('basketball', 2026);
 
 describe('a pasted list is read line by line', () => {
@@ -47,7 +48,7 @@ describe('a pasted list is read line by line', () => {
 });
 
 describe('what is typed changes tonight’s list', () => {
-  const plan = (number: string, name: string, sayAs: string | null = null) => planWorn(herons, [{ number, name, sayAs }])[0]!;
+  const plan = (number: string, name: string, sayAs: string | null = null) => planWorn(herons, [{ number, name, sayAs }], false)[0]!;
 
   test.each([
     ['as it is on the list', '4', 'britta sandoval', null, null, 'On the list as it is.'],
@@ -65,9 +66,9 @@ describe('what is typed changes tonight’s list', () => {
     const log = new DeskLog();
     const first = log.write(plan('24', 'Britta Sandoval', 'BRIT-uh').entry!);
     log.write(plan('41', 'Łukasz Wren', 'ren').entry!);
-    const named = () => rosterTonight(herons, log.lines).rows.map((row) => `${row.number} ${row.name ?? '-'}${row.sayAs ? ` (${row.sayAs})` : ''}`);
-    expect(named()).toEqual(['00 Juno Halloran', '5 Mette Lund', '11 Cosima Vane', '14 Fern Gallagher', '22 Rosalind Teague', '24 Britta Sandoval (BRIT-uh)', '25 Ysolde Prue', '33 -', '41 Łukasz Wren (ren)']);
-    log.write(planWorn(rosterTonight(herons, log.lines), [{ number: '30', name: 'Britta Sandoval', sayAs: null }])[0]!.entry!);
+    const named = () => rosterTonight(herons, log.lines, false).rows.map((row) => `${row.number} ${row.name ?? '-'}${row.sayAs ? ` (${row.sayAs})` : ''}`);
+    expect(named()).toEqual(['00 Juno Halloran', '24 Britta Sandoval (BRIT-uh)', '5 Mette Lund', '11 Cosima Vane', '14 Fern Gallagher', '22 Rosalind Teague', '25 Ysolde Prue', '33 -', '41 Łukasz Wren (ren)']);
+    log.write(planWorn(rosterTonight(herons, log.lines, false), [{ number: '30', name: 'Britta Sandoval', sayAs: null }], false)[0]!.entry!);
     expect(named()).toContain('30 Britta Sandoval (BRIT-uh)');
     log.takeBack(first.id);
     expect(named()).not.toContain('24 Britta Sandoval (BRIT-uh)');
@@ -78,7 +79,7 @@ describe('what is typed changes tonight’s list', () => {
     for (const [number, name, wornInstead] of [['5', 'Britta Sandoval', '4'], ['4', 'Mette Lund', '5']] as const) {
       log.write({ kind: 'worn', teamId: herons.teamId, playerNumber: number, detail: { name, wornInstead } });
     }
-    const rows = rosterTonight(herons, log.lines).rows;
+    const rows = rosterTonight(herons, log.lines, false).rows;
     expect([rows.find((row) => row.number === '5')?.name, rows.find((row) => row.number === '4')?.name]).toEqual(['Britta Sandoval', 'Mette Lund']);
   });
 
@@ -86,7 +87,48 @@ describe('what is typed changes tonight’s list', () => {
     const log = new DeskLog();
     log.write({ kind: 'worn', teamId: herons.teamId, playerNumber: '33', detail: { name: 'Zuleika Amari', sayAs: 'zoo' } });
     log.write({ kind: 'worn', teamId: herons.teamId, playerNumber: '34', detail: { name: 'Zuleika Amari', wornInstead: '33' } });
-    expect(rosterTonight(herons, log.lines).rows.find((row) => row.number === '34')).toMatchObject({ name: null, sayAs: null, instead: INSTEAD.numberOnly });
+    expect(rosterTonight(herons, log.lines, false).rows.find((row) => row.number === '34')).toMatchObject({ name: null, sayAs: null, instead: INSTEAD.numberOnly });
+  });
+
+  test.each([
+    ['a name that is on it, under its number', '15', 'tamsin orlebar', null, 'On the list as it is.'],
+    ['how a name on it is said', '15', 'Tamsin Orlebar', { name: 'Tamsin Orlebar', sayAs: 'TAM-zin' }, 'How to say it is new.'],
+    ['a name that is on it, under another number', '51', 'Tamsin Orlebar', { name: 'Tamsin Orlebar', wornInstead: '15' }, 'Wears 51 tonight instead of 15.'],
+    ['a withheld name under its number', '30', 'Ottilie Strand', null, 'Number 30 is not announced by name: the family chose so. No name is kept.'],
+    ['a withheld name under another number', '51', 'Ottilie Strand', { isNotListed: true }, 'Not on our list, so called number 51 only. No name is kept.'],
+    ['a withheld name under the number of somebody else', '15', 'Wilhelmina Astor', { isNotListed: true }, 'Not on our list, so called number 15 only. No name is kept.'],
+  ])('our own list takes %s', (_, number, name, detail, sentence) => {
+    const { entry, sentence: told, keepsName } = planWorn(kestrels, [{ number, name, sayAs: sentence.startsWith('How') ? 'TAM-zin' : null }], true)[0]!;
+    expect([entry?.detail ?? null, told, keepsName]).toEqual([detail, sentence, !sentence.endsWith('No name is kept.')]);
+    const log = new DeskLog();
+    if (entry) log.write(entry);
+    const row = rosterTonight(kestrels, log.lines, true).rows.find((one) => one.number === number);
+    expect(row?.name ?? null).toBe(sentence.endsWith('No name is kept.') ? null : 'Tamsin Orlebar');
+  });
+
+  test('a number without a name on our list is planned once', () => {
+    const log = new DeskLog();
+    const planned = () => planWorn(rosterTonight(kestrels, log.lines, true), [{ number: '51', name: 'Ottilie Strand', sayAs: null }], true)[0]!.entry;
+    log.write(planned()!);
+    expect(planned()).toBeNull();
+  });
+
+  test.each([
+    ['a new number', { name: 'Ottilie Strand', sayAs: 'oh-TIL-ee' }, '51'],
+    ['the number of somebody else', { name: 'Ottilie Strand', sayAs: 'oh-TIL-ee' }, '15'],
+    ['a number worn instead of another', { name: 'Ottilie Strand', sayAs: 'oh-TIL-ee', wornInstead: '15' }, '51'],
+  ])('a name that another device stored for our list is not shown under %s', (_, detail, playerNumber) => {
+    const log = new DeskLog();
+    log.write({ kind: 'worn', teamId: kestrels.teamId, playerNumber, detail });
+    const ours = rosterTonight(kestrels, log.lines, true);
+    expect(ours.rows.find((row) => row.number === playerNumber)).toMatchObject({ name: null, sayAs: null });
+    expect(JSON.stringify(ours)).not.toContain('Ottilie');
+  });
+
+  test('numbers keep their places when a player is added, and the new one stands at the end', () => {
+    const log = new DeskLog();
+    log.write(plan('1', 'Łukasz Wren').entry!);
+    expect(rosterTonight(herons, log.lines, false).rows.map((row) => row.number)).toEqual([...herons.rows.map((row) => row.number), '1']);
   });
 
   // CHECKS B-44, B-46 (NFHS 3-4-3): a warning and never a refusal.

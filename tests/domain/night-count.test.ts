@@ -45,6 +45,7 @@ describe('an entry of a kind', () => {
     ['timeMoved', { detail: { what: 'halftime', seconds: 600 } }, null], ['timeMoved', { detail: { what: 'halftime', seconds: 3601 } }, 'moved-without-time'],
     ['timeMoved', { detail: { what: 'start', seconds: 600 } }, 'moved-without-time'],
     ['worn', { detail: { name: 'Tamsin Orlebar' } }, null], ['worn', { detail: { name: ' ' } }, 'worn-without-player'],
+    ['worn', { detail: { isNotListed: true } }, null], ['worn', { detail: { isNotListed: false } }, 'worn-without-player'],
     ['worn', { detail: { wornInstead: '21' } }, null], ['worn', { playerNumber: null, detail: { name: 'Tamsin Orlebar' } }, 'worn-without-player'],
     ['worn', { teamId: null, detail: { name: 'Tamsin Orlebar' } }, 'worn-without-player'],
     ['request', { detail: { requestKind: 'vehicle' } }, null], ['request', { detail: { requestKind: 'car' } }, 'request-without-kind'],

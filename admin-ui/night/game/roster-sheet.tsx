@@ -20,10 +20,12 @@ export function RosterSheet({ table, onClose }: { table: Table; onClose: () => v
   const [told, setTold] = useState<readonly Told[]>([]);
   const numberField = useRef<HTMLInputElement>(null);
   const team = table[side];
+  const isOurs = table.game.ourTeamIds.includes(team.teamId);
   const take = (players: readonly TypedPlayer[], refused: readonly RefusedLine[]): void => {
-    const plans = planWorn(team, players);
+    // New numbers stand in the order they are stored in.
+    const plans = planWorn(team, players.toSorted((one, other) => Number(one.number) - Number(other.number)), isOurs);
     for (const { entry } of plans) if (entry) void write({ ...entry, gameId: table.game.gameId }).catch(() => setTold([{ text: '', sentence: 'This device takes no more entries. Write the names on paper.' }]));
-    setTold([...refused.map(({ line, text, sentence }) => ({ text: `Line ${line}, “${text}”`, sentence })), ...plans.map(({ player, sentence }) => ({ text: `${player.number} ${player.name}`, sentence }))]);
+    setTold([...refused.map(({ line, text, sentence }) => ({ text: `Line ${line}, “${text}”`, sentence })), ...plans.map(({ player, sentence, keepsName }) => ({ text: keepsName ? `${player.number} ${player.name}` : player.number, sentence }))]);
   };
   const warnings = wornWarnings(table.game.rules, team.rows);
   return (
@@ -31,6 +33,7 @@ export function RosterSheet({ table, onClose }: { table: Table; onClose: () => v
       <div className="desk-more-buttons">
         {(['visitors', 'home'] as const).map((one) => <button key={one} type="button" className="desk-button" aria-pressed={side === one} onClick={() => setSide(one)}>{table[one].nickname}</button>)}
       </div>
+      {isOurs && <p>Our list comes from the office, which knows what each family chose: a name that is not on it is not kept, and its player is called by number only.</p>}
       <form className="desk-roster-form" onSubmit={(event) => {
         event.preventDefault();
         const { number, name, sayAs } = typed;
@@ -58,7 +61,7 @@ export function RosterSheet({ table, onClose }: { table: Table; onClose: () => v
       <div role="status"><ul className="desk-told">{told.map(({ text, sentence }) => <li key={`${text} ${sentence}`}><b>{text}</b> {sentence}</li>)}</ul></div>
       {warnings.map((warning) => <p key={warning} className="desk-notice desk-notice-care">{warning}</p>)}
       <h3>{team.nickname} tonight</h3>
-      <ol className="desk-roster">{team.rows.map((row, place) => <li key={`${row.number} ${place}`}><b>{row.number}</b> {row.name ?? row.instead} {row.sayAs && <small>{row.sayAs}</small>}</li>)}</ol>
+      <ol className="desk-roster">{team.rows.map((row, place) => <li key={`${row.number} ${place}`}><b>{row.number}</b> {row.name ?? row.instead ?? 'number only'} {row.sayAs && <small>{row.sayAs}</small>}</li>)}</ol>
     </Sheet>
   );
 }

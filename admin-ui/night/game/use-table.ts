@@ -35,7 +35,7 @@ export function useTable(): Table | null {
   const keeper = useRef<{ game: DeskGame; keeper: SheetKeeper } | null>(null);
   if (game?.rules && keeper.current?.game !== game) keeper.current = { game, keeper: new SheetKeeper(game, game.rules) };
   const sheet = useMemo(() => (game?.rules && keeper.current ? keeper.current.keeper.of(lines) : null), [game, lines]);
-  const [visitors, home] = useMemo(() => (game ? [rosterTonight(game.visitors, lines), rosterTonight(game.home, lines)] : [null, null]), [game, lines]);
+  const [visitors, home] = useMemo(() => (game ? [game.visitors, game.home].map((team) => rosterTonight(team, lines, game.ourTeamIds.includes(team.teamId))) : [null, null]), [game, lines]);
   if (!game || !visitors || !home) return null;
   const period = hand.period ?? (sheet ? currentPeriod(sheet) : 1);
   const periodText = game.rules && game.rules.bouts.length === 0 ? periodName(game.rules, period) : null;

@@ -54,7 +54,7 @@ export const ENTRY_RULES: Readonly<Partial<Record<EntryKind, Rule>>> = {
   book: ({ detail }) => unless(typeof detail?.['agrees'] === 'boolean', 'book-without-answer'),
   hold: (entry) => unless(holds(entry), 'hold-without-state'),
   timeMoved: (entry) => unless(movesTime(entry), 'moved-without-time'),
-  worn: (entry) => unless(entry.teamId !== null && (entry.playerNumber ?? '') !== '' && (textIn(entry, 'name') !== '' || textIn(entry, 'wornInstead') !== ''), 'worn-without-player'),
+  worn: (entry) => unless(entry.teamId !== null && (entry.playerNumber ?? '') !== '' && (textIn(entry, 'name') !== '' || textIn(entry, 'wornInstead') !== '' || entry.detail?.['isNotListed'] === true), 'worn-without-player'),
   request: (entry) => unless(oneOf(REQUEST_KINDS, textIn(entry, 'requestKind')), 'request-without-kind'),
   requestAnswered: (entry) => unless(textIn(entry, 'requestId') !== '' && oneOf(REQUEST_ENTRY_ANSWERS, textIn(entry, 'answer')), 'answer-without-request'),
   takenBack: ({ takesBackEntryId }) => unless(takesBackEntryId !== null, 'taking-back-nothing'),

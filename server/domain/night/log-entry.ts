@@ -24,7 +24,8 @@ export const ENTRY_KINDS = [
   'hold',
   /** `detail.what` start or halftime; `detail.clock` `HH:MM` or `detail.seconds` */
   'timeMoved',
-  /** who wears a number tonight: `detail.name`, `detail.sayAs`, `detail.wornInstead` the number on the list */
+  /** who wears a number tonight: `detail.name`, `detail.sayAs`, `detail.wornInstead` the number on the list; `detail.isNotListed` instead of a name for
+   * somebody who is not on our list */
   'worn',
   /** asked at the table: `detail.requestKind`, `detail.fields`, `detail.text` */
   'request',
