@@ -2,6 +2,7 @@ import type { NightBundle } from './bundle.ts';
 import type { DeskLine } from './desk-entry.ts';
 import { reasonInWords } from '../reason-words.ts';
 import { takenBackIds } from '../take-back.ts';
+import { rosterTonight } from './sheet/roster-tonight.ts';
 
 const OUTCOMES = { given: 'read', cutShort: 'cut short', notRead: 'not read' } as const;
 
@@ -16,13 +17,13 @@ const capital = (text: string): string => text.replace(/^./, (first) => first.to
 const said = (line: DeskLine, field: string): string => (typeof line.detail?.[field] === 'string' ? line.detail[field] : '');
 
 /**
- * One line of the desk's log as a sentence, with the names of the bundle. A player whose family opted out has no name in the
+ * One line of the desk's log as a sentence, with the names of tonight's lists. A player whose family opted out has no name in the
  * bundle and appears by number; the sentence never says more than the announcer may.
  *
- * @param lines the whole log, for what a taking back took back
+ * @param lines the whole log, for who wears what tonight and for what a taking back took back
  */
 export function sentenceOfLine(line: DeskLine, bundle: NightBundle, lines: readonly DeskLine[]): string {
-  const about = who(line, bundle);
+  const about = who(line, bundle, lines);
   const by = about ? ` by ${about}` : '';
   const of = about ? `, ${about}` : '';
   const at = when(line);
@@ -40,7 +41,7 @@ export function sentenceOfLine(line: DeskLine, bundle: NightBundle, lines: reado
     case 'substitution':
       return `Substitution${of}${at}.`;
     case 'timeOut':
-      return `Time-out${of}${at}.`;
+      return `${timeOut(line, bundle)}${of}${at}.`;
     case 'periodEnd':
       return `End of the ${line.period ?? 'period'}.`;
     case 'score':
@@ -58,7 +59,7 @@ export function sentenceOfLine(line: DeskLine, bundle: NightBundle, lines: reado
     case 'timeMoved':
       return said(line, 'clock') ? `The start moves to ${said(line, 'clock')}.` : `Halftime is ${Math.round(Number(line.detail?.['seconds'] ?? 0) / 60)} minutes tonight.`;
     case 'worn':
-      return `Number ${line.playerNumber ?? '?'}${said(line, 'wornInstead') ? ` is worn instead of ${said(line, 'wornInstead')}` : ' is on the list'} tonight.`;
+      return `Number ${line.playerNumber ?? '?'}${said(line, 'wornInstead') ? ` is worn instead of ${said(line, 'wornInstead')}` : line.detail?.['isNotListed'] === true ? ' is worn by somebody who is not on the list' : ' is on the list'} tonight.`;
     case 'request':
       return `Asked at the table: ${spaced(said(line, 'requestKind') || 'a request')}.`;
     case 'requestAnswered':
@@ -85,14 +86,23 @@ function read(line: DeskLine, bundle: NightBundle): string {
 }
 
 /** "12 Marlowe of the Kestrels"; without a name where the family chose so or the list has none. */
-function who(line: DeskLine, bundle: NightBundle): string {
+function who(line: DeskLine, bundle: NightBundle, lines: readonly DeskLine[]): string {
   const teams = bundle.games.flatMap((game) => [game.visitors, game.home]);
   const team = teams.find((one) => one.teamId === line.teamId);
-  const player = team?.rows.find((one) => one.number === line.playerNumber);
+  const isOurs = bundle.games.some((game) => game.ourTeamIds.includes(line.teamId ?? ''));
+  const player = line.playerNumber === null || !team ? undefined : rosterTonight(team, lines, isOurs).rows.find((one) => one.number === line.playerNumber);
   const number = line.playerNumber === null ? '' : `number ${line.playerNumber}`;
   const name = player?.name ? `${number}, ${player.name}` : number;
   const teamName = team ? `the ${team.nickname || team.schoolName}` : '';
   return name && teamName ? `${name}, of ${teamName}` : name || teamName;
+}
+
+const TIME_OUTS: Readonly<Record<string, string>> = { full: 'Full time-out', thirty: 'Thirty-second time-out', conference: 'Conference' };
+
+/** Which kind it was, where the sport has more than one. */
+function timeOut(line: DeskLine, bundle: NightBundle): string {
+  const kinds = new Set(bundle.games.find((game) => game.gameId === line.gameId)?.rules?.timeOuts.map((rule) => rule.name));
+  return (kinds.size > 1 ? TIME_OUTS[said(line, 'timeOut')] : undefined) ?? 'Time-out';
 }
 
 function when({ period, clock }: DeskLine): string {
