@@ -24,7 +24,7 @@ export function ShooterNumber({ game, title, pick, close }: Props) {
         <button type="button" className="desk-button desk-now-quiet" onClick={close}>Close <kbd>Esc</kbd></button>
       </div>
       <div className="desk-now-numbers">
-        {team.rows.map((row) => <button key={row.playerId} type="button" className="desk-button" aria-label={`Number ${row.number}`} onClick={() => pick(teamId, row.number)}>{row.number}</button>)}
+        {team.rows.map((row, place) => <button key={`${row.number} ${place}`} type="button" className="desk-button" aria-label={`Number ${row.number}`} onClick={() => pick(teamId, row.number)}>{row.number}</button>)}
       </div>
     </div>
   );
