@@ -11,6 +11,18 @@ interface Told {
   readonly sentence: string;
 }
 
+/** Who wears what by now, and what its numbers are warned for. */
+function ListTonight({ table, side }: { table: Table; side: 'visitors' | 'home' }) {
+  const { nickname, rows } = table[side];
+  return (
+    <>
+      {wornWarnings(table.game.rules, rows).map((warning) => <p key={warning} className="desk-notice desk-notice-care">{warning}</p>)}
+      <h3>{nickname} tonight</h3>
+      <ol className="desk-roster">{rows.map((row, place) => <li key={`${row.number} ${place}`}><b>{row.number}</b> {row.name ?? row.instead ?? 'number only'} {row.sayAs && <small>{row.sayAs}</small>}</li>)}</ol>
+    </>
+  );
+}
+
 /** The list of the night, typed or pasted at the last minute: number, name, how to say it. It works without a network. */
 export function RosterSheet({ table, onClose }: { table: Table; onClose: () => void }) {
   const { write } = useDesk();
@@ -27,7 +39,6 @@ export function RosterSheet({ table, onClose }: { table: Table; onClose: () => v
     for (const { entry } of plans) if (entry) void write({ ...entry, gameId: table.game.gameId }).catch(() => setTold([{ text: '', sentence: 'This device takes no more entries. Write the names on paper.' }]));
     setTold([...refused.map(({ line, text, sentence }) => ({ text: `Line ${line}, “${text}”`, sentence })), ...plans.map(({ player, sentence, keepsName }) => ({ text: keepsName ? `${player.number} ${player.name}` : player.number, sentence }))]);
   };
-  const warnings = wornWarnings(table.game.rules, team.rows);
   return (
     <Sheet title="Who wears what tonight" onClose={onClose}>
       <div className="desk-more-buttons">
@@ -59,9 +70,7 @@ export function RosterSheet({ table, onClose }: { table: Table; onClose: () => v
         <button type="submit" className="desk-button" disabled={pasted.trim() === ''}>Take the list</button>
       </form>
       <div role="status"><ul className="desk-told">{told.map(({ text, sentence }) => <li key={`${text} ${sentence}`}><b>{text}</b> {sentence}</li>)}</ul></div>
-      {warnings.map((warning) => <p key={warning} className="desk-notice desk-notice-care">{warning}</p>)}
-      <h3>{team.nickname} tonight</h3>
-      <ol className="desk-roster">{team.rows.map((row, place) => <li key={`${row.number} ${place}`}><b>{row.number}</b> {row.name ?? row.instead ?? 'number only'} {row.sayAs && <small>{row.sayAs}</small>}</li>)}</ol>
+      <ListTonight table={table} side={side} />
     </Sheet>
   );
 }
