@@ -37,10 +37,13 @@ export class LiveStream {
     this.raw.end();
   }
 
+  /** Who went away before this was asked is told of at once: `close` comes only once. */
   onEnd(then: () => void): void {
-    this.raw.once('close', () => {
+    const ended = (): void => {
       this.isEnded = true;
       then();
-    });
+    };
+    if (this.raw.destroyed) ended();
+    else this.raw.once('close', ended);
   }
 }
