@@ -58,7 +58,10 @@ export class VisitorGuard implements CanActivate {
   /** Whose session does not open the route may hold the link of that very night; the link of another one is worth as much as none. */
   private async letInToTable(request: VisitedRequest, { right, nightNamedBy }: OrLinkOf, whyNot: RefusalCode): Promise<boolean> {
     const nightId = nightNamedBy === 'address' ? (request.params as { id: string }).id.toLowerCase() : null;
-    const visitor = await this.links.visitorOf(linkCookies(request, this.config), (one) => one.kind === 'table' && (nightId === null || one.subjectId === nightId));
+    const cookies = linkCookies(request, this.config);
+    const isOfNight = (one: LinkVisitor): boolean => one.kind === 'table' && (nightId === null || one.subjectId === nightId);
+    // A good link behind one that has ended opens all the same.
+    const visitor = (await this.links.visitorOf(cookies, (one) => isOfNight(one) && one.state === 'open')) ?? (await this.links.visitorOf(cookies, isOfNight));
     // Whoever has a session of their own can open the table anew; who was given a link is told what became of it.
     if (!visitor || (visitor.state !== 'open' && visitor.personId !== null)) return refuse(whyNot);
     if (visitor.state !== 'open') return refuse(visitor.state === 'revoked' ? 'table-link-revoked' : 'table-link-ended');

@@ -174,6 +174,7 @@ test('signing out ends the own link of this browser; the link that was given out
   const without = (linkCookie: string | null) => new Visitor('after signing out', null, director.baseUrl, linkCookie);
   expect((await without(own).get(log)).status).toBe(401);
   expect((await without(both).look('/api/table')).workerName).toBe('Odell, substitute');
+  expect((await without(both).make(log, aNote())).results).toMatchObject([{ status: 'stored' }]);
   expect((await without(elsewhere.linkCookie).get(log)).status).toBe(200);
 });
 
