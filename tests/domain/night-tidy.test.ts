@@ -52,6 +52,13 @@ describe('what became of the planned reads', () => {
     expect([night.planned[0]!.state, night.leftOver, night.tallySentence]).toEqual(['gameOff', [], 'No read was planned.']);
   });
 
+  test.each([
+    ['not read', read(1, { outcome: 'notRead', reason: 'gameEnded' })],
+    ['cut short', read(1, { outcome: 'cutShort', reason: 'injury' })],
+  ] as const)('a read %s in a game that was called off is not missed either', (_, entry) => {
+    expect(tidy(aLog({ id: 'a', ...entry }), { status: 'cancelled' })).toMatchObject({ planned: [{ state: 'gameOff' }, {}, {}], leftOver: [] });
+  });
+
   test('the night in one sentence', () => {
     const log = aLog({ id: 'a', ...read(1) }, { id: 'a2', ...read(1), deviceId: 'phone' }, { id: 'b', ...read(2, { outcome: 'cutShort', reason: 'injury' }) }, { id: 's', ...bankShot }, { id: 'm', ...mention }, { id: 'x', ...read(9, { placementId: null }) });
     expect(tidy(log).tallySentence).toBe('3 reads planned: 1 read, 1 cut short, 1 without an entry. 1 read more than planned. 1 mention.');

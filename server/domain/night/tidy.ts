@@ -104,6 +104,7 @@ function plannedLine(read: PlannedRead, entries: readonly EntryToTidy[], isOff: 
   const counts = new Set(counted.filter((one) => one.outcome === 'counts').map((one) => one.entryId));
   const given = about.find((entry) => entry.outcome === 'given');
   const cut = about.find((entry) => entry.outcome === 'cutShort');
+  const isCounted = cut !== undefined && counts.has(cut.id);
   const missed = about.find((entry) => entry.outcome === 'notRead');
   const line = (state: PlannedState, words: string, why: string | null = null): PlannedLine => ({
     ...read, state, why, sentence: `${read.sponsorName}, ${read.readKindName}, ${read.gameLabel}: ${words}.`,
@@ -112,12 +113,14 @@ function plannedLine(read: PlannedRead, entries: readonly EntryToTidy[], isOff: 
     const isElsewhere = given.windowKey !== null && given.windowKey !== read.windowKey;
     return isElsewhere ? line('readInAnotherWindow', 'read in another window') : line('read', 'read');
   }
+  // What was not read in full of a game that was called off is owed with the game, not because of this night.
+  if (isOff && !isCounted) return line('gameOff', 'the game was called off');
   if (cut) {
     const why = `cut short, ${reasonInWords(cut.reason, cut.detail)}`;
-    return counts.has(cut.id) ? line('cutShortCounts', `${why}; it counts`, why) : line('cutShort', `${why}; it does not count`, why);
+    return isCounted ? line('cutShortCounts', `${why}; it counts`, why) : line('cutShort', `${why}; it does not count`, why);
   }
   if (missed) return line('notRead', `not read, ${reasonInWords(missed.reason, missed.detail)}`, reasonInWords(missed.reason, missed.detail));
-  return isOff ? line('gameOff', 'the game was called off') : line('unlogged', 'nothing was logged', 'nothing was logged');
+  return line('unlogged', 'nothing was logged', 'nothing was logged');
 }
 
 function mattersOf({ count, decisions }: NightToTidy, entries: readonly EntryToTidy[]): Pick<NightTidy, 'doubled' | 'cutShort' | 'withoutHappening'> {
