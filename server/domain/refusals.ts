@@ -184,6 +184,7 @@ export const REFUSALS = {
   'sign-off-without-name': no(422, 'Say who signs the night off: the name of an adult who is responsible tonight.'),
   'amendment-without-reason': no(422, 'This night is signed off. Say why it is changed now.'),
   'settling-no-read': no(422, 'Only a read or a mention counts or does not count.'),
+  'settling-what-is-settled': no(422, 'Only what was cut short, or a mention for which nothing is logged, waits for somebody’s word.'),
   'settling-no-happening': no(422, 'Only what happened on the floor, such as a bank shot, is the same as another entry or a different one.'),
   'same-as-nothing': no(422, 'Say which entry this one is the same as.'),
   'same-as-itself': no(422, 'These two entries are the same already, or one and the same.'),

@@ -131,11 +131,17 @@ describe('happenings of two devices', () => {
 });
 
 describe('an answer that cannot be kept', () => {
-  const log = aLog({ id: 's1', ...bankShot }, { id: 's2', ...bankShot, deviceId: 'phone' }, { id: 'jv', ...bankShot, gameId: 'jv' }, { id: 'r', ...read(1) });
+  const log = aLog({ id: 's1', ...bankShot }, { id: 's2', ...bankShot, deviceId: 'phone' }, { id: 'jv', ...bankShot, gameId: 'jv' }, { id: 'r', ...read(1) },
+    { id: 'cut', ...read(2, { outcome: 'cutShort', reason: 'injury' }) }, { id: 'not', ...read(3, { outcome: 'notRead', reason: 'noTime' }) },
+    { id: 'bare', ...mention }, { id: 'answers', ...mention, happeningEntryId: 's1' });
   test.each([
     [said('s2', 'sameAs', 's1'), null],
     [said('s2', 'different'), null],
-    [said('r', 'counts'), null],
+    [said('cut', 'counts'), null],
+    [said('bare', 'counts'), null],
+    [said('r', 'doesNotCount'), 'settling-what-is-settled'],
+    [said('not', 'counts'), 'settling-what-is-settled'],
+    [said('answers', 'doesNotCount'), 'settling-what-is-settled'],
     [said('zzz', 'counts'), 'unknown-entry'],
     [said('s2', 'sameAs', 'zzz'), 'unknown-entry'],
     [said('s2', 'counts'), 'settling-no-read'],

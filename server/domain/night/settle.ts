@@ -1,7 +1,9 @@
 import type { Decisions } from './count-outcome.ts';
 import { happeningOf } from './log-entry.ts';
 import type { LogEntry } from './log-entry.ts';
+import { happeningIdsOf } from './mentions-to-count.ts';
 import type { Settled } from './occurrences.ts';
+import { standing } from './take-back.ts';
 
 /** What a person can say of an entry: of a happening the first two, of a read or a mention the last two. */
 export const SETTLED_ANSWERS = ['sameAs', 'different', 'counts', 'doesNotCount'] as const;
@@ -14,7 +16,7 @@ export interface Settlement {
   readonly sameAsEntryId: string | null;
 }
 
-export type SettleRefusal = 'unknown-entry' | 'settling-no-happening' | 'settling-no-read' | 'same-as-nothing' | 'same-as-itself' | 'same-as-unlike';
+export type SettleRefusal = 'unknown-entry' | 'settling-no-happening' | 'settling-no-read' | 'settling-what-is-settled' | 'same-as-nothing' | 'same-as-itself' | 'same-as-unlike';
 
 /**
  * What persons have settled of a night, in the order in which they did. An entry that is the same as one that is the
@@ -41,6 +43,13 @@ function firstOf(entryId: string, last: ReadonlyMap<string, Settlement>): string
   return at;
 }
 
+/** Whether a person's word decides: cut short, or a mention that answers nothing which stands in the log by its name. */
+function isOpen(entry: LogEntry, entries: readonly LogEntry[]): boolean {
+  if (entry.outcome === 'cutShort') return true;
+  const named = happeningIdsOf(entry);
+  return entry.kind === 'mention' && entry.outcome === 'given' && !standing(entries).some((one) => one.kind === 'happening' && named.includes(one.id));
+}
+
 /**
  * Why an answer cannot be kept, or null.
  *
@@ -51,7 +60,8 @@ export function whyNotSettle(asked: Settlement, entries: readonly LogEntry[], se
   const entry = entries.find((one) => one.id === asked.entryId);
   if (!entry) return 'unknown-entry';
   if (asked.answer === 'counts' || asked.answer === 'doesNotCount') {
-    return entry.kind === 'read' || entry.kind === 'mention' ? null : 'settling-no-read';
+    if (entry.kind !== 'read' && entry.kind !== 'mention') return 'settling-no-read';
+    return isOpen(entry, entries) ? null : 'settling-what-is-settled';
   }
   if (entry.kind !== 'happening') return 'settling-no-happening';
   if (asked.answer === 'different') return null;
