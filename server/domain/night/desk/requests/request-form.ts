@@ -36,12 +36,12 @@ export const REQUEST_FORMS: Readonly<Record<RequestKind, readonly RequestField[]
     field('car', 'Color and make', 'Such as blue Honda Civic', 60, 'color and make'),
     field('where', 'Where it is parked', 'Such as the north entrance', 80, 'where'),
     field('plate', 'License plate', 'Letters and digits', LONGEST_PLATE, 'plate', { form: 'plate' }),
-    field('wrong', 'What is wrong', 'What the owner has to see to', 100, 'what is wrong', { usual: WRONG_WITH_CARS }),
+    field('wrong', 'What is wrong', 'What the owner has to see to', 100, 'what is wrong', { mayHoldName: true, usual: WRONG_WITH_CARS }),
   ],
   fundraiser: [
     field('group', 'Group or club', 'Such as the band boosters', 80, 'group', { mayHoldName: true }),
     field('what', 'What it is', 'Such as a pancake breakfast', 100, 'what', { mayHoldName: true }),
-    field('day', 'Day and time', 'Such as Saturday from 7 to 10 in the morning', 60, 'day'),
+    field('day', 'Day and time', 'Such as Saturday from 7 to 10 in the morning', 60, 'day', { mayHoldName: true }),
     field('where', 'Where', 'Such as the cafeteria', 80, 'where', { mayHoldName: true }),
     field('purpose', 'What the money is for', 'Such as new uniforms', 100, 'what for', { mayHoldName: true }),
   ],
@@ -54,7 +54,7 @@ export const REQUEST_FORMS: Readonly<Record<RequestKind, readonly RequestField[]
   foundItem: [
     field('thing', 'What kind of thing', 'Such as a set of keys', 40, 'what kind of thing', { mayHoldName: true }),
     field('where', 'Where it was found', 'Such as the north bleachers', 80, 'where'),
-    field('askAt', 'Where its owner asks', 'Where it is kept', 80, 'where', { usual: ['the scorer’s table', 'the ticket table', 'the main office'] }),
+    field('askAt', 'Where its owner asks', 'Where it is kept', 80, 'where', { mayHoldName: true, usual: ['the scorer’s table', 'the ticket table', 'the main office'] }),
   ],
   medical: [],
 };
