@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import type { RequestScript } from '../../server/domain/night/desk/bundle.ts';
 import { mayNamePerson } from '../../server/domain/night/desk/requests/person-name.ts';
 import { plainText, whyNotPlain } from '../../server/domain/night/desk/requests/plain-text.ts';
-import { readForm } from '../../server/domain/night/desk/requests/request-form.ts';
+import { formNamesPerson, readForm } from '../../server/domain/night/desk/requests/request-form.ts';
 import { REQUEST_MOVES, stateAfter, whyNotAnswer } from '../../server/domain/night/desk/requests/request-states.ts';
 import { requestCue, requestLine, spelledPlate } from '../../server/domain/night/desk/requests/request-text.ts';
 import { PUBLIC_REQUEST_KINDS, REQUEST_KINDS, REQUEST_STATES } from '../../server/domain/night/desk/requests/request.ts';
@@ -22,6 +22,12 @@ const read = { car: 'blue Honda Civic', where: 'the north entrance', plate: 'K70
 describe('the form of a request', () => {
   test('it is kept as plain text, and a plate as capitals and digits', () => {
     expect(readForm('vehicle', { ...civic, plate: ' k70-ob2 ', wrong: ' the\u0007 lights\n are\u202E on ', extra: 'x' })).toEqual({ fields: read, sentences: {} });
+  });
+
+  test.each([
+    ['vehicle', 'wrong'], ['fundraiser', 'day'], ['foundItem', 'askAt'], ['other', 'text'],
+  ] as const)('a name may stand in %s, %s', (kind, key) => {
+    expect([formNamesPerson(kind, { [key]: 'ask Coach Xochitl Marlowe' }), formNamesPerson(kind, { [key]: 'the ticket table' })]).toEqual([true, false]);
   });
 
   test.each([
@@ -153,6 +159,15 @@ describe('the moves of a request', () => {
     ['a song that was read', { kind: 'music', namesPerson: false }, answered('approved', { wordsChecked: true }), null],
     ['declined without a word', { kind: 'other', namesPerson: false }, answered('declined', { reason: ' ' }), 'request-declined-without-reason'],
   ] as const)('%s', (_, request, answer, refusal) => expect(whyNotAnswer({ state: 'waiting', ...request }, answer)).toBe(refusal));
+
+  test('what the server let expire gives way to an answer that comes later, and to none that is not allowed', () => {
+    const request = { kind: 'vehicle', namesPerson: false } as const;
+    const byEntry = { entryId: 'e1' };
+    expect(stateAfter(request, [answered('approved'), answered('expired'), answered('read', byEntry)])).toBe('read');
+    expect(stateAfter(request, [answered('expired'), answered('read', byEntry)])).toBe('expired');
+    expect(stateAfter(request, [answered('approved'), answered('expired', byEntry), answered('read', { entryId: 'e2' })])).toBe('expired');
+    expect(stateAfter(request, [answered('expired'), answered('approved', byEntry), answered('read', { entryId: 'e2' })])).toBe('read');
+  });
 
   test('an answer that is not allowed changes nothing', () => {
     expect(stateAfter({ kind: 'vehicle', namesPerson: false }, [answered('read'), answered('approved'), answered('declined'), answered('read'), answered('approved')])).toBe('read');

@@ -30,9 +30,20 @@ export function whyNotAnswer(
   return request.kind === 'music' && !wordsChecked ? 'request-words-unchecked' : null;
 }
 
-/** Where a request stands after its answers, in their order; one that is not allowed changes nothing. */
+/**
+ * Where a request stands after its answers, in their order; one that is not allowed changes nothing. What expired by no entry,
+ * at sign-off, gives way to what a device wrote before and sent later.
+ */
 export function stateAfter(request: { readonly kind: RequestKind; readonly namesPerson: boolean }, answers: readonly RequestAnswer[]): RequestState {
-  return answers.reduce<RequestState>((state, answer) => (whyNotAnswer({ ...request, state }, answer) === null ? answer.answer : state), 'waiting');
+  let state: RequestState = 'waiting';
+  let beforeExpiry: RequestState | null = null;
+  for (const answer of answers) {
+    const from = beforeExpiry ?? state;
+    if (whyNotAnswer({ ...request, state: from }, answer) !== null) continue;
+    beforeExpiry = answer.answer === 'expired' && answer.entryId === null ? from : null;
+    state = answer.answer;
+  }
+  return state;
 }
 
 export function hasEnded(state: RequestState): boolean {
