@@ -15,6 +15,7 @@ import { LogCareController } from './log/log-care.controller.ts';
 import { LogImport } from './log/log-import.service.ts';
 import { LogReading } from './log/log-reading.service.ts';
 import { NightBooking } from './closing/night-booking.service.ts';
+import { NightBooks } from './closing/night-books.service.ts';
 import { NightClosing } from './closing/night-closing.service.ts';
 import { NightContexts } from './log/night-context.service.ts';
 import { NightTableController } from './log/night.controller.ts';
@@ -41,8 +42,8 @@ import { TableLinks } from './table/table-link.service.ts';
     NightTableController, ClosingController, LogCareController, DeskController, TableController, TableLinkController, RequestController, RequestFormController, AskController,
   ],
   providers: [
-    NightLog, LateEntries, LogImport, Asides, LogReading, LiveNights, LogBatch, NightContexts, NightCounting, NightBooking, NightTableService, WornNumbers, Settlements,
-    NightClosing, Amendments, NightTidying, Bundles, TableLinks, NightRequests, RequestAnswers, RequestForms, Asking,
+    NightLog, LateEntries, LogImport, Asides, LogReading, LiveNights, LogBatch, NightContexts, NightCounting, NightBooking, NightBooks, NightTableService, WornNumbers,
+    Settlements, NightClosing, Amendments, NightTidying, Bundles, TableLinks, NightRequests, RequestAnswers, RequestForms, Asking,
   ],
 })
 export class NightModule {}

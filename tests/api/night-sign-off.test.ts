@@ -132,10 +132,13 @@ describe('sign-off', () => {
 
   test('every change after it needs a reason, is listed with it, and sent again changes nothing', async () => {
     const night = await aNight();
+    const status = async () => (await night.director.look(`/api/games/${night.gameId}`)).status;
     await night.signOff();
+    expect(await status()).toBe('planned');
     const form = { deviceId: night.phone.deviceId, entries: [night.read(night.phone, 0)] };
     expect((await night.director.post(`/api/nights/${night.nightId}/amend`, form)).body.errors).toMatchObject({ reason: expect.anything() });
     expect((await night.director.make(`/api/nights/${night.nightId}/amend`, { ...form, reason: 'The phone came back on Monday' })).counted).toBe(1);
+    expect(await status()).toBe('played');
     expect((await night.director.make(`/api/nights/${night.nightId}/amend`, { ...form, reason: 'Sent once more' })).counted).toBe(0);
     const { amendments } = await night.tidy();
     expect(amendments.map((one: { reason: string; sentence: string }) => [one.reason, one.sentence])).toEqual([['The phone came back on Monday', 'Entry 1 added: 1 read counted.']]);

@@ -10,8 +10,7 @@ import { settlementsOf } from './closing.dto.ts';
 import type { AmendDto, AmendView, AmendmentView, BookedView, SettleDto } from './closing.dto.ts';
 import { LogBatch } from '../log/log-batch.service.ts';
 import type { EntryResult } from '../log/log.dto.ts';
-import { NightBooking } from './night-booking.service.ts';
-import { NightCounting } from './night-counting.service.ts';
+import { NightBooks } from './night-books.service.ts';
 import { NightLog } from '../log/night-log.service.ts';
 import { Settlements } from './settlement.service.ts';
 
@@ -22,8 +21,7 @@ export class Amendments {
     @Inject(UnitOfWork) private readonly work: UnitOfWork,
     @Inject(NightLog) private readonly log: NightLog,
     @Inject(LogBatch) private readonly batch: LogBatch,
-    @Inject(NightCounting) private readonly counting: NightCounting,
-    @Inject(NightBooking) private readonly booking: NightBooking,
+    @Inject(NightBooks) private readonly books: NightBooks,
     @Inject(Settlements) private readonly settlements: Settlements,
     @Inject(Notices) private readonly notices: Notices,
   ) {}
@@ -68,8 +66,7 @@ export class Amendments {
   private async book(nightId: string, reason: string, results: readonly EntryResult[], settled: number): Promise<BookedView> {
     const night = await this.log.night(nightId);
     const fresh = results.filter((result) => result.status === 'stored');
-    const counted = await this.counting.count(nightId, await this.log.entries(nightId), true, new Set(fresh.map((result) => result.id)));
-    const booked = await this.booking.book(night, counted);
+    const booked = await this.books.takeIn(night, await this.log.entries(nightId), new Set(fresh.map((result) => result.id)));
     // What was known already, sent again, amends nothing.
     if (fresh.length > 0 || settled > 0) {
       const firstNumber = fresh.length > 0 ? Math.min(...fresh.map((result) => result.number!)) : null;

@@ -9,15 +9,12 @@ import { Notices } from '../../platform/database/notices.ts';
 import { UnitOfWork } from '../../platform/database/unit-of-work.ts';
 import { settlementsOf } from './closing.dto.ts';
 import type { SignOffDto, SignOffView } from './closing.dto.ts';
-import { NightBooking } from './night-booking.service.ts';
-import { NightCounting } from './night-counting.service.ts';
+import { NightBooks } from './night-books.service.ts';
+import type { GameOfNight } from './night-books.service.ts';
 import { NightLog } from '../log/night-log.service.ts';
 import type { LockedNight } from '../log/night-log.service.ts';
 import { RequestAnswers } from '../requests/request-answers.service.ts';
 import { Settlements } from './settlement.service.ts';
-import { WornNumbers } from './worn-numbers.service.ts';
-
-type GamesAfter = SignOffView['night']['games'];
 
 /** Closes a night: one tap by an adult, one unit of work for both ledgers. */
 @Injectable()
@@ -26,10 +23,8 @@ export class NightClosing {
     @Inject(UnitOfWork) private readonly work: UnitOfWork,
     @Inject(DepartmentService) private readonly departments: DepartmentService,
     @Inject(NightLog) private readonly log: NightLog,
-    @Inject(NightCounting) private readonly counting: NightCounting,
-    @Inject(NightBooking) private readonly booking: NightBooking,
     @Inject(Settlements) private readonly settlements: Settlements,
-    @Inject(WornNumbers) private readonly worn: WornNumbers,
+    @Inject(NightBooks) private readonly books: NightBooks,
     @Inject(RequestAnswers) private readonly requests: RequestAnswers,
     @Inject(Notices) private readonly notices: Notices,
   ) {}
@@ -41,18 +36,18 @@ export class NightClosing {
    */
   async signOff(nightId: string, form: SignOffDto, roles: readonly Role[]): Promise<SignOffView> {
     const night = await this.log.lock(nightId);
-    const games = await this.playOut(night, form, roles);
+    const games = await this.books.games(nightId);
+    await this.refuseUnlessOver(night, games, form, roles);
     const entries = await this.log.entries(nightId);
     const decisions = settlementsOf(form.decisions);
     if (decisions.length > 0 && roles.length === 0) refuse('role-missing');
     await this.settlements.keep(nightId, decisions, entries, null);
-    const counted = await this.counting.count(nightId, entries, false);
     const signed = await this.sign(nightId, form);
-    const booked = await this.booking.book(night, counted);
-    await this.worn.keep(entries);
+    const booked = await this.books.takeIn(night, entries, null);
     await this.requests.expireOpen(nightId);
     await this.notices.tell('night', nightId);
-    return { night: { id: night.id, heldOn: night.heldOn, state: 'signedOff', games }, ...signed, counted: booked.counted, earnedCents: booked.earnedCents };
+    const after = games.map(({ id, status, hasLog }) => ({ id, status: statusAtSignOff(status, hasLog) }));
+    return { night: { id: night.id, heldOn: night.heldOn, state: 'signedOff', games: after }, ...signed, counted: booked.counted, earnedCents: booked.earnedCents };
   }
 
   private async sign(nightId: string, form: SignOffDto): Promise<{ signedOffAt: string; signedOffByName: string }> {
@@ -72,22 +67,9 @@ export class NightClosing {
     return row!;
   }
 
-  /** What was logged and not suspended has been played. */
-  private async playOut(night: LockedNight, form: SignOffDto, roles: readonly Role[]): Promise<GamesAfter> {
-    const games = await this.work.sql<{ id: string; status: Parameters<typeof statusAtSignOff>[0]; hasLog: boolean }>(
-      `select game.id, game.status, exists (select from log_entry where log_entry.department_id = $1 and log_entry.night_id = $2 and log_entry.game_id = game.id) as "hasLog"
-         from game_night join game on game.department_id = game_night.department_id and game.id = game_night.game_id
-        where game_night.department_id = $1 and game_night.night_id = $2 order by game.id for update of game`,
-      [night.id],
-    );
+  private async refuseUnlessOver(night: LockedNight, games: readonly GameOfNight[], form: SignOffDto, roles: readonly Role[]): Promise<void> {
     const no = whyNotSignOff({ heldOn: night.heldOn, isSignedOff: night.isSignedOff, games }, await this.departments.today());
     const isOverridden = no === 'night-not-yet-held' && form.overrideReason && mayUse(roles, 'override a refusal');
     if (no && !isOverridden) refuse(no);
-    const after = games.map((game) => ({ id: game.id, before: game.status, status: statusAtSignOff(game.status, game.hasLog) }));
-    const played = after.filter((game) => game.status === 'played' && game.before !== 'played').map((game) => game.id);
-    if (played.length > 0) {
-      await this.work.sql(`update game set status = 'played', version = version + 1 where department_id = $1 and id = any($2::uuid[])`, [played]);
-    }
-    return after.map(({ id, status }) => ({ id, status }));
   }
 }
