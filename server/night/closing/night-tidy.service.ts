@@ -4,6 +4,7 @@ import type { Role } from '../../domain/access/rights.ts';
 import { placementCueKey } from '../../domain/packet/night-for-packet.ts';
 import { shortfallsOf } from '../../domain/night/shortfall.ts';
 import type { CommitmentOwed, ProposedShortfall } from '../../domain/night/shortfall.ts';
+import { hasEnded } from '../../domain/night/desk/requests/request-states.ts';
 import { tidyOf } from '../../domain/night/tidy.ts';
 import type { NightTidy, PlannedRead } from '../../domain/night/tidy.ts';
 import { readsOfLine } from '../../domain/sponsorship/slot-reads.ts';
@@ -18,6 +19,7 @@ import { NightCounting } from './night-counting.service.ts';
 import type { CountedNight } from './night-counting.service.ts';
 import { NightLog } from '../log/night-log.service.ts';
 import type { LoggedEntry } from '../log/night-log.service.ts';
+import { NightRequests } from '../requests/request.service.ts';
 
 type Commitments = ReadonlyMap<string, SignedCommitment>;
 
@@ -31,6 +33,7 @@ export class NightTidying {
     @Inject(SignedCommitments) private readonly commitments: SignedCommitments,
     @Inject(TermLedger) private readonly ledger: TermLedger,
     @Inject(Amendments) private readonly amendments: Amendments,
+    @Inject(NightRequests) private readonly requests: NightRequests,
   ) {}
 
   /** @param roles of whoever is signed in; none for the bearer of a link, who sees no contracts */
@@ -61,12 +64,9 @@ export class NightTidying {
     );
   }
 
+  /** Of the public form, of the office and asked at the table. */
   private async requestsOpen(nightId: string): Promise<number> {
-    const [row] = await this.work.sql<{ open: number }>(
-      `select count(*)::int as open from night_request where department_id = $1 and night_id = $2 and state in ('waiting', 'approved')`,
-      [nightId],
-    );
-    return row!.open;
+    return (await this.requests.of(nightId)).filter(({ state }) => !hasEnded(state)).length;
   }
 
   private async signOff(nightId: string): Promise<SignedOffView | null> {
