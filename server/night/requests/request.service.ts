@@ -15,8 +15,9 @@ import type { KeptRow } from './request-answers.service.ts';
 import type { ApproveRequestDto, NightRequestView, RequestDto } from './request.dto.ts';
 
 const ENTRIES = `select log_entry.id, log_entry.kind, log_entry.reason, log_entry.detail, log_entry.takes_back_entry_id as "takesBackEntryId", log_entry.occurred_at as "occurredAt",
-    person.name as "loggedByName"
+    coalesce(person.name, link.label) as "loggedByName"
   from log_entry left join person on person.id = log_entry.logged_by_person_id
+  left join link on link.department_id = $1 and link.id = log_entry.logged_by_link_id
  where log_entry.department_id = $1 and log_entry.night_id = $2 and log_entry.kind in ('request', 'requestAnswered', 'takenBack') order by log_entry.number`;
 
 type NamedEntry = RequestEntry & { loggedByName: string | null };
