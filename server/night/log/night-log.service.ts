@@ -58,6 +58,13 @@ export class NightLog {
     return this.night(nightId);
   }
 
+  /** Lets nobody sign the night off, nor log on it, until the unit ends; others may hold it as well. */
+  async hold(nightId: string): Promise<LockedNight> {
+    if (!isId(nightId)) refuse('not-found');
+    await this.work.sql('select 1 from night where department_id = $1 and id = $2 for share', [nightId]);
+    return this.night(nightId);
+  }
+
   async night(nightId: string): Promise<LockedNight> {
     if (!isId(nightId)) refuse('not-found');
     const [night] = await this.work.sql<LockedNight>(

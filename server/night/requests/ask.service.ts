@@ -9,6 +9,7 @@ import { refuse } from '../../domain/refusals.ts';
 import { Notices } from '../../platform/database/notices.ts';
 import { UnitOfWork } from '../../platform/database/unit-of-work.ts';
 import { NightService } from '../../season/night.service.ts';
+import { NightLog } from '../log/night-log.service.ts';
 import type { AskDto, AskFormView, AskedView } from './request.dto.ts';
 
 const STATE = `select takes_requests and not exists (select from sign_off where sign_off.department_id = $1 and sign_off.night_id = night.id) as "isOpen"
@@ -28,6 +29,7 @@ export class Asking {
     @Inject(LinkService) private readonly links: LinkService,
     @Inject(DepartmentService) private readonly departments: DepartmentService,
     @Inject(NightService) private readonly nights: NightService,
+    @Inject(NightLog) private readonly log: NightLog,
     @Inject(Notices) private readonly notices: Notices,
   ) {}
 
@@ -49,6 +51,7 @@ export class Asking {
       if (Object.keys(sentences).length > 0) refuse('malformed', {}, { fields: sentences });
       const addressHash = createHash('sha256').update(`${token} ${address}`).digest('hex');
       if (await this.isThere(nightId, id, addressHash)) return { state: 'waiting' };
+      if ((await this.log.hold(nightId)).isSignedOff) refuse('requests-closed');
       await this.work.add('night_request', [{ id, nightId, source: 'public', kind, fields, addressHash }]);
       await this.notices.tell('requests', nightId);
       return { state: 'waiting' };

@@ -45,7 +45,7 @@ export class NightRequests {
 
   /** What the office writes down for the table. */
   async ask(nightId: string, { kind, fields: raw }: RequestDto): Promise<NightRequestView> {
-    const night = await this.log.night(nightId);
+    const night = await this.log.hold(nightId);
     if (night.isSignedOff) refuse('requests-closed');
     const { fields, sentences } = readForm(kind, { ...raw });
     if (Object.keys(sentences).length > 0) refuse('malformed', {}, { fields: sentences });
