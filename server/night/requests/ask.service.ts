@@ -15,7 +15,7 @@ import type { AskDto, AskFormView, AskedView } from './request.dto.ts';
 const STATE = `select takes_requests and not exists (select from sign_off where sign_off.department_id = $1 and sign_off.night_id = night.id) as "isOpen"
   from night where department_id = $1 and id = $2`;
 
-/** A department that lets many ask at once decides one after the other, so that a limit is a limit. */
+/** Whoever asks in one night is answered one after the other, so that a limit is a limit. */
 const ONE_AT_A_TIME = `select pg_advisory_xact_lock(hashtextextended($1::text || $2, 10))`;
 
 const LATELY = `select id, extract(epoch from clock_timestamp() - asked_at)::float8 as "secondsAgo", coalesce(address_hash = $3, false) as "isSameAddress" from night_request
