@@ -9,7 +9,10 @@ const BY_SESSION = `select membership.roles from session join membership on memb
   where session.token_hash = $2 and session.department_id = $1 and session.revoked_at is null and session.expires_at > now()
     and session.last_seen_at > now() - interval '30 minutes'`;
 
-const BY_LINK = `select 1 from link where department_id = $1 and id = $2 and revoked_at is null and expires_at > now()`;
+const BY_LINK = `select link.person_id as "personId", membership.roles from link
+    left join membership on membership.department_id = $1 and membership.person_id = link.person_id
+      and (membership.ended_on is null or membership.ended_on > current_date)
+  where link.department_id = $1 and link.id = $2 and link.revoked_at is null and link.expires_at > now()`;
 
 /** For what stays open after it was let in: whether its session or its link still stands. Looking keeps no session alive. */
 @Injectable()
@@ -21,6 +24,9 @@ export class Admissions {
       const [found] = await this.work.sql<{ roles: Role[] }>(BY_SESSION, [visitor.tokenHash]);
       return found !== undefined && mayUse(found.roles, right);
     }
-    return linkVisitor !== undefined && (await this.work.sql(BY_LINK, [linkVisitor.linkId])).length > 0;
+    if (!linkVisitor) return false;
+    const [link] = await this.work.sql<{ personId: string | null; roles: Role[] | null }>(BY_LINK, [linkVisitor.linkId]);
+    // A person's own link is worth what the person's roles are worth today.
+    return link !== undefined && (link.personId === null || mayUse(link.roles ?? [], right));
   }
 }

@@ -1,9 +1,9 @@
 import { expect, onTestFinished, test } from 'vitest';
 import { anApplication, webPool } from '../support/database.ts';
-import { aDepartment } from '../support/department.ts';
+import { aDepartment, aMember } from '../support/department.ts';
 import { NewsReader } from '../support/news-reader.ts';
 import { TableDevice, aSeason } from '../support/season.ts';
-import type { Visitor } from '../support/visitor.ts';
+import { Visitor } from '../support/visitor.ts';
 
 const NEWS_CONNECTION = `from pg_stat_activity where application_name = 'rafterline notices' and datname = current_database()`;
 
@@ -90,6 +90,15 @@ test('a stream ends when its session does, and a heartbeat keeps the others', { 
   await department.director.make('/api/sign-out');
   await leaving.ended();
   await staying.until('heartbeat', 0);
+});
+
+test('the stream of an own link ends with the membership', { timeout: 60_000 }, async () => {
+  const { department, nightId, reader } = await aTable();
+  const own = await (await aMember(department.pool, department.id, ['announcer'])).opensTable(nightId);
+  const leaving = await reader(new Visitor(own.personId, null, own.baseUrl, own.linkCookie));
+  await leaving.until('entries', 0);
+  await department.ask(`update membership set ended_on = '2020-01-01' where department_id = $1 and person_id = $2`, [department.id, own.personId]);
+  await leaving.ended();
 });
 
 test('a server that stops ends its streams and does not wait for their readers', { timeout: 120_000 }, async () => {
