@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { dayOf } from '../../server/domain/day.ts';
 import { instantOf } from '../../server/domain/instant.ts';
-import { tableHours } from '../../server/domain/night/table-hours.ts';
+import { ownLinkEndsAt, tableHours } from '../../server/domain/night/table-hours.ts';
 
 const LONG_BEFORE = instantOf('2026-01-02T12:00:00.000Z');
 const hours = (heldOn: string, zone: string, madeAt: string = LONG_BEFORE) => tableHours(dayOf(heldOn), zone, instantOf(madeAt));
@@ -29,4 +29,13 @@ test.each([
   ['a week after the night', '2026-12-11T18:00:00.000Z', '2026-12-12T18:00:00.000Z'],
 ])('a link made %s is good for a day at least', (_, madeAt, endsAt) => {
   expect(hours('2026-12-04', 'America/Denver', madeAt).endsAt).toBe(endsAt);
+});
+
+test.each([
+  ['months ahead', '2026-09-01T12:00:00.000Z', '2026-09-04T12:00:00.000Z'],
+  ['on the evening before the table opens', '2026-12-03T06:59:59.999Z', '2026-12-06T06:59:59.999Z'],
+  ['as the table opens', '2026-12-03T07:00:00.000Z', '2026-12-08T06:59:00.000Z'],
+  ['a week after the night', '2026-12-11T18:00:00.000Z', '2026-12-12T18:00:00.000Z'],
+])('an own link made %s', (_, madeAt, endsAt) => {
+  expect(ownLinkEndsAt(hours('2026-12-04', 'America/Denver', madeAt), instantOf(madeAt))).toBe(endsAt);
 });

@@ -5,6 +5,8 @@ import type { Instant } from '../instant.ts';
 
 /** For what a device still holds when the night is over: it may come back after a holiday weekend. */
 export const HOURS_AFTER_THE_NIGHT = 72;
+/** An own link made long before the table opens: whoever signs in again gets another. */
+export const HOURS_BEFORE_THE_TABLE = 72;
 /** A link made when the night is long over, so that paper can be typed in. */
 export const LEAST_OPEN_HOURS = 24;
 
@@ -29,4 +31,9 @@ export function tableHours(heldOn: Day, zone: string, madeAt: Instant): TableHou
   const afterNight = addSeconds(instantAt(heldOn, '23:59', zone), HOURS_AFTER_THE_NIGHT * 3600);
   const afterMaking = addSeconds(madeAt, LEAST_OPEN_HOURS * 3600);
   return { opensAt, endsAt: afterNight > afterMaking ? afterNight : afterMaking };
+}
+
+/** When a person's own link to a table ends: with the table, and made before the table opens after a few days at most. */
+export function ownLinkEndsAt({ opensAt, endsAt }: TableHours, madeAt: Instant): Instant {
+  return madeAt < opensAt ? addSeconds(madeAt, HOURS_BEFORE_THE_TABLE * 3600) : endsAt;
 }

@@ -7,7 +7,7 @@ import type { LinkVisitor, Visitor } from '../../access/visitor.ts';
 import { mayUse } from '../../domain/access/rights.ts';
 import { addSeconds } from '../../domain/instant.ts';
 import type { Instant } from '../../domain/instant.ts';
-import { tableHours } from '../../domain/night/table-hours.ts';
+import { ownLinkEndsAt, tableHours } from '../../domain/night/table-hours.ts';
 import type { TableHours } from '../../domain/night/table-hours.ts';
 import { refuse } from '../../domain/refusals.ts';
 import { CONFIG } from '../../platform/config/config.ts';
@@ -58,7 +58,7 @@ export class TableLinks {
     }
     return this.work.run(async () => {
       const night = await this.log.night(nightId);
-      const { endsAt } = await this.hoursOf(night);
+      const endsAt = ownLinkEndsAt(await this.hoursOf(night), nowAt());
       const { token, personName } = await this.links.make('table', night.id, { label: null, expiresAt: endsAt }, { personId: visitor.personId });
       const table = { nightId: night.id, workerName: personName ?? '', maySignOff: mayUse(visitor.roles, 'sign off a night'), endsAt, kind: 'own' as const };
       return { cookie: cookieOf(token, null), table };
