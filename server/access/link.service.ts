@@ -97,11 +97,15 @@ export class LinkService {
     const found = await this.find(token);
     const addressHash = hashOf(`link from ${address}`);
     const whoHash = found ? hashOf(`link ${hashOf(token)}`) : addressHash;
-    await this.work.runAs(NOWHERE, () => this.attempts.refuseWhileDelayed(whoHash, whoHash));
     const state = found && linkStateAt(found, new Date().toISOString() as Instant);
     const knowsPin = found !== null && (found.pinHash === null || (pin !== null && same(pinHashOf(pin, token), found.pinHash)));
     const isGood = knowsPin && (state === 'open' || (state === 'early' && found.pinHash !== null));
-    await this.work.runAs(NOWHERE, () => this.attempts.record(whoHash, whoHash, isGood));
+    // One unit, so that of many guesses at once each is looked at with those before it written down.
+    await this.work.runAs(NOWHERE, async () => {
+      if (found?.pinHash) await this.attempts.refuseUnlessAlone(whoHash);
+      await this.attempts.refuseWhileDelayed(whoHash, whoHash);
+      await this.attempts.record(whoHash, whoHash, isGood);
+    });
     if (!isGood) return refuse('link-not-good');
     return state === 'early' ? refuse('link-not-yet-open') : { cookie: cookieOf(token, found.pinHash), kind: found.kind, expiresAt: found.expiresAt };
   }

@@ -12,6 +12,12 @@ const ADDRESS_LIMIT = 60;
 export class SignInAttempts {
   constructor(@Inject(UnitOfWork) private readonly work: UnitOfWork) {}
 
+  /** Nobody else tries the same until the unit ends. Who does is not kept waiting, or a burst of guesses would hold every connection. */
+  async refuseUnlessAlone(whoHash: string): Promise<void> {
+    const [row] = await this.work.sqlEverywhere<{ isAlone: boolean }>('select pg_try_advisory_xact_lock(hashtextextended($1, 12)) as "isAlone"', [whoHash]);
+    if (!row!.isAlone) refuse('sign-in-delayed', { waitSentence: '1 second', retryAfterSeconds: 1 });
+  }
+
   /** @throws Refused `sign-in-delayed`, whether the next try would be right or not */
   async refuseWhileDelayed(whoHash: string, addressHash: string): Promise<void> {
     const [row] = await this.work.sqlEverywhere<{ failures: number; since: number | null; address_failures: number }>(

@@ -70,6 +70,18 @@ test('whoever guesses PINs slows down that one link, for everybody; the other li
   await Visitor.atTable(other);
 });
 
+test('of many guesses at once no more pass than one after the other', async () => {
+  const { department, director, links } = await aTable();
+  const link = await giveOut(director, links);
+  const guesses = await Promise.all(Array.from({ length: 30 }, () => director.post('/api/link-visits', { token: tokenOf(link), pin: 'x' })));
+  const codes = guesses.map(({ body }) => body.code);
+  expect(codes.filter((code) => code === 'link-not-good').length).toBeLessThanOrEqual(6);
+  expect(new Set(codes)).toEqual(new Set(['link-not-good', 'sign-in-delayed']));
+  const who = hashOf(`link ${hashOf(tokenOf(link))}`);
+  const [{ failures }] = (await department.pool.query('select count(*)::int as failures from sign_in_attempt where email_hash = $1', [who])).rows;
+  expect(failures).toBeLessThanOrEqual(6);
+});
+
 test('a link opens with the day before; who comes earlier is told so only after the right PIN', async () => {
   const { director, links } = await aTable(2);
   const early = await giveOut(director, links);
