@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { whyNotEntry } from '../../server/domain/night/log-entry.ts';
 import { countNight, readsToCount } from '../../server/domain/night/reads-to-count.ts';
-import { amendmentOf, countedReads, statusAtSignOff, tallyOf, whyNotSignOff } from '../../server/domain/night/sign-off.ts';
+import { amendmentOf, countedReads, statusAtSignOff, whyNotSignOff } from '../../server/domain/night/sign-off.ts';
 import { whyNotTakeBack } from '../../server/domain/night/take-back.ts';
 import { dayOf } from '../../server/domain/day.ts';
 import { REFUSALS } from '../../server/domain/refusals.ts';
@@ -91,11 +91,6 @@ describe('what counts as a read', () => {
 
   test('not read and the house’s own announcements never count', () => {
     expect(outcomes(aLog({ id: 'a', ...gameBall, outcome: 'notRead', reason: 'noTime' }, { id: 'b', kind: 'read', outcome: 'given', cueKey: 'welcome' }))).toEqual(['a notRead']);
-  });
-
-  test('the figures before sign-off say each outcome', () => {
-    const log = aLog({ id: 'a', ...gameBall }, { id: 'b', ...gameBall }, { id: 'c', ...gameBall, cueKey: 'half-1', outcome: 'notRead', reason: 'noTime' });
-    expect(tallyOf(readsToCount(log))).toMatchObject({ counts: 1, double: 1, notRead: 1, cutShortOpen: 0 });
   });
 });
 

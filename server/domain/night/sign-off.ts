@@ -1,6 +1,5 @@
 import type { Day } from '../day.ts';
 import type { GameStatus } from '../season/game.ts';
-import type { CountOutcome } from './count-outcome.ts';
 import { claimOf } from './reads-to-count.ts';
 import type { ReadToCount } from './reads-to-count.ts';
 
@@ -26,28 +25,9 @@ export function whyNotSignOff(night: NightToSignOff, today: Day): SignOffRefusal
   return today < night.heldOn ? 'night-not-yet-held' : null;
 }
 
-export function canSignOff(night: NightToSignOff, today: Day): boolean {
-  return whyNotSignOff(night, today) === null;
-}
-
 /** The state sign-off leaves a game in: what was logged and not suspended has been played. */
 export function statusAtSignOff(status: GameStatus, hasLog: boolean): GameStatus {
   return status === 'underWay' || (status === 'planned' && hasLog) ? 'played' : status;
-}
-
-/** How many reads of a night came to each outcome, for the one tap that closes it. */
-export function tallyOf(reads: readonly Pick<ReadToCount, 'outcome'>[]): Record<CountOutcome, number> {
-  const tally: Record<CountOutcome, number> = {
-    counts: 0,
-    double: 0,
-    cutShortOpen: 0,
-    cutShortNotCounted: 0,
-    notRead: 0,
-    noHappening: 0,
-    noGame: 0,
-  };
-  for (const read of reads) tally[read.outcome] += 1;
-  return tally;
 }
 
 /** A read counted before: the claim as it is stored. */

@@ -31,7 +31,3 @@ export function whyNotTakeBack(entryId: string, nightId: string, entries: readon
   if (entry.kind === 'takenBack') return 'taking-back-stays';
   return takenBackIds(entries).has(entryId) ? 'entry-taken-back-already' : null;
 }
-
-export function canTakeBack(entryId: string, nightId: string, entries: readonly LogEntry[]): boolean {
-  return whyNotTakeBack(entryId, nightId, entries) === null;
-}
