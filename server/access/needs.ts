@@ -14,13 +14,5 @@ export const NeedsLink = (right: LinkRight) => SetMetadata(NEEDS_LINK, right);
 
 export const OR_LINK = 'or-link';
 
-/** Where the address of a route names the night: as its `:id`, or not at all, and then the service asks `work.refuseOtherTable(nightId)`. */
-export type NightNamedBy = 'address' | 'service';
-
-export interface OrLinkOf {
-  right: LinkRight;
-  nightNamedBy: NightNamedBy;
-}
-
-/** Beside `@Needs`: who has no session with the right is let in by the link of that very night. */
-export const OrLink = (right: LinkRight, nightNamedBy: NightNamedBy = 'address') => SetMetadata(OR_LINK, { right, nightNamedBy } satisfies OrLinkOf);
+/** Beside `@Needs`: who has no session with the right is let in by the link of that very night, which the address names as its `:id`. */
+export const OrLink = (right: LinkRight) => SetMetadata(OR_LINK, right);

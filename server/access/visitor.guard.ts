@@ -14,7 +14,6 @@ import { linkCookies, sessionToken } from './cookie.ts';
 import { OPEN } from '../platform/http/open.ts';
 import { LinkService } from './link.service.ts';
 import { NEEDS, NEEDS_LINK, OR_LINK } from './needs.ts';
-import type { OrLinkOf } from './needs.ts';
 import { SessionService } from './session.service.ts';
 import type { LinkVisitor, VisitedRequest } from './visitor.ts';
 
@@ -39,7 +38,7 @@ export class VisitorGuard implements CanActivate {
     if (linkRight !== undefined) return this.letInByLink(request, linkRight);
     const whyNot = await this.letInBySession(request, this.reflector.getAllAndOverride<Right | undefined>(NEEDS, targets));
     if (whyNot === null) return true;
-    const orLink = this.reflector.getAllAndOverride<OrLinkOf | undefined>(OR_LINK, targets);
+    const orLink = this.reflector.getAllAndOverride<LinkRight | undefined>(OR_LINK, targets);
     return orLink === undefined ? refuse(whyNot) : this.letInToTable(request, orLink, whyNot);
   }
 
@@ -56,10 +55,10 @@ export class VisitorGuard implements CanActivate {
   }
 
   /** Whose session does not open the route may hold the link of that very night; the link of another one is worth as much as none. */
-  private async letInToTable(request: VisitedRequest, { right, nightNamedBy }: OrLinkOf, whyNot: RefusalCode): Promise<boolean> {
-    const nightId = nightNamedBy === 'address' ? (request.params as { id: string }).id.toLowerCase() : null;
+  private async letInToTable(request: VisitedRequest, right: LinkRight, whyNot: RefusalCode): Promise<boolean> {
+    const nightId = (request.params as { id: string }).id.toLowerCase();
     const cookies = linkCookies(request, this.config);
-    const isOfNight = (one: LinkVisitor): boolean => one.kind === 'table' && (nightId === null || one.subjectId === nightId);
+    const isOfNight = (one: LinkVisitor): boolean => one.kind === 'table' && one.subjectId === nightId;
     // A good link behind one that has ended opens all the same.
     const visitor = (await this.links.visitorOf(cookies, (one) => isOfNight(one) && one.state === 'open')) ?? (await this.links.visitorOf(cookies, isOfNight));
     // Whoever has a session of their own can open the table anew; who was given a link is told what became of it.

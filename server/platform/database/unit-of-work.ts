@@ -59,12 +59,6 @@ export class UnitOfWork {
     return this.scope.table?.linkId ?? null;
   }
 
-  /** @throws Refused `not-found` where a table's link let somebody in, and this is another night than its own */
-  refuseOtherTable(nightId: string): void {
-    const { table } = this.scope;
-    if (table && table.nightId !== nightId) refuse('not-found');
-  }
-
   async find<T extends ObjectLiteral>(
     entity: EntityTarget<T>,
     where: Where<T> = {},
