@@ -35,3 +35,25 @@ test('how the visiting coach said a name is kept at sign-off for next year; what
     '4 Britta Sandoval BRIT-uh san-doh-VAL', '42 Ingrid Vale ING-rid vayl', '5 Mette Lund MET-uh lund', '00 Nguyễn Tam nwin tahm', '12 Xochitl Marlowe SO-cheel MAR-low', '33 Zuleika Amari -', '3 Łukasz Wren WOO-kash ren',
   ].toSorted());
 });
+
+test('a name that a family chose against is kept in no entry, under whatever number it is typed; others stay as typed', async () => {
+  const department = await aDepartment();
+  const { games, teamId, opponentTeamId } = await aSeason(department, 1);
+  const { nightId, gameId } = games[0]!;
+  const device = new TableDevice();
+  const worn = (playerNumber: string, detail: Record<string, string>, ofTeam = teamId) => device.entry({ kind: 'worn', gameId, teamId: ofTeam, playerNumber, detail });
+  const entries = [
+    worn('44', { name: 'xochitl  MARLOWE', sayAs: 'SO-cheel' }),
+    worn('12', { name: 'Somebody Typed', sayAs: 'anything' }),
+    worn('44', { name: 'Xochitl Marlowe', wornInstead: '12' }),
+    worn('45', { name: 'Ingrid Vale', sayAs: 'ING-rid vayl' }),
+    worn('12', { name: 'Xochitl Marlowe', sayAs: 'SO-cheel' }, opponentTeamId),
+  ];
+  const send = () => department.announcer.make(`/api/nights/${nightId}/log`, { deviceId: device.deviceId, entries });
+  expect((await send()).results.map((result: { status: string }) => result.status)).toEqual(entries.map(() => 'stored'));
+  const { entries: kept } = await department.announcer.look(`/api/nights/${nightId}/log`);
+  expect(kept.map((entry: { detail: unknown }) => entry.detail)).toEqual([
+    { wornInstead: '12' }, { wornInstead: '12' }, { wornInstead: '12' }, { name: 'Ingrid Vale', sayAs: 'ING-rid vayl' }, { name: 'Xochitl Marlowe', sayAs: 'SO-cheel' },
+  ]);
+  expect((await send()).results.map((result: { status: string }) => result.status)).toEqual(entries.map(() => 'already'));
+});

@@ -1,6 +1,7 @@
 import { Inject, Injectable } from '@nestjs/common';
 import type { Day } from '../../domain/day.ts';
 import type { RefusalCode } from '../../domain/refusals.ts';
+import { isSameName } from '../../domain/night/desk/sheet/worn-tonight.ts';
 import { placementCueKey } from '../../domain/packet/night-for-packet.ts';
 import { UnitOfWork } from '../../platform/database/unit-of-work.ts';
 import { CopyShelves } from '../../planning/copy-shelf.service.ts';
@@ -23,6 +24,19 @@ interface PlayerRow {
   playerId: string;
 }
 
+/** A player of ours whose family chose against the name. */
+interface UnnamedRow {
+  teamId: string;
+  number: string;
+  name: string | null;
+}
+
+const UNNAMED = `select roster_entry.team_id as "teamId", roster_entry.number, player.name
+  from roster_entry join player on player.department_id = $1 and player.id = roster_entry.player_id and player.announce <> 'name'
+  join team on team.department_id = $1 and team.id = roster_entry.team_id
+  join school on school.department_id = $1 and school.id = team.school_id and school.is_ours
+  where roster_entry.department_id = $1 and roster_entry.team_id = any($2::uuid[])`;
+
 /** An entry with what the night adds to it: whose read it is, in which game, which player wears the number. */
 export interface PlacedEntry extends EntryContent {
   playerId: string | null;
@@ -37,6 +51,7 @@ export class NightContext {
     private readonly placements: ReadonlyMap<string, PlacementRow>,
     private readonly commitments: ReadonlyMap<string, Pick<SignedCommitment, 'counting' | 'termState'>>,
     private readonly players: readonly PlayerRow[],
+    private readonly unnamed: readonly UnnamedRow[],
   ) {}
 
   /** Fills in what follows from the planned read and the shirt's number. */
@@ -45,6 +60,7 @@ export class NightContext {
     const player = this.players.find((one) => one.teamId === entry.teamId && one.number === entry.playerNumber);
     return {
       ...entry,
+      detail: entry.kind === 'worn' ? this.wornDetail(entry) : entry.detail,
       commitmentId: entry.commitmentId ?? planned?.commitmentId ?? null,
       gameId: entry.gameId ?? planned?.gameId ?? null,
       windowKey: entry.windowKey ?? planned?.windowKey ?? null,
@@ -52,6 +68,15 @@ export class NightContext {
       copyVersionId: planned?.copyVersionId ?? null,
       playerId: player?.playerId ?? null,
     };
+  }
+
+  /** Whose family chose against the name has none in the log either, whatever was typed: only which number is worn instead. */
+  private wornDetail({ teamId, playerNumber, detail }: EntryContent): EntryContent['detail'] {
+    const { name, sayAs: _, ...rest } = detail ?? {};
+    const listed = rest['wornInstead'] ?? playerNumber;
+    const isTyped = (one: UnnamedRow): boolean => one.number === listed || isSameName(one.name, typeof name === 'string' ? name : null);
+    const unnamed = this.unnamed.find((one) => one.teamId === teamId && isTyped(one));
+    return unnamed ? { ...rest, wornInstead: unnamed.number } : detail;
   }
 
   /** Why an entry names something that is not of this night, or null. */
@@ -127,7 +152,8 @@ export class NightContexts {
             `select team_id as "teamId", number, player_id as "playerId" from roster_entry where department_id = $1 and team_id = any($2::uuid[]) and number = any($3::text[])`,
             [teamIds, numbers],
           );
-    return new NightContext(new Set(rows.map((row) => row.gameId)), new Set(teamIds), new Map(placements.map((one) => [one.id, one])), commitments, players);
+    const unnamed = entries.some((entry) => entry.kind === 'worn') ? await this.work.sql<UnnamedRow>(UNNAMED, [teamIds]) : [];
+    return new NightContext(new Set(rows.map((row) => row.gameId)), new Set(teamIds), new Map(placements.map((one) => [one.id, one])), commitments, players, unnamed);
   }
 
   private async placementsOf(nightId: string, entries: readonly EntryContent[]): Promise<PlacementRow[]> {
