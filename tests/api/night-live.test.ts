@@ -1,4 +1,8 @@
+import { IncomingMessage, ServerResponse } from 'node:http';
+import { Socket } from 'node:net';
+import type { FastifyReply } from 'fastify';
 import { expect, onTestFinished, test } from 'vitest';
+import { LiveStream } from '../../server/night/table/live-stream.ts';
 import { anApplication, webPool } from '../support/database.ts';
 import { aDepartment, aMember } from '../support/department.ts';
 import { NewsReader } from '../support/news-reader.ts';
@@ -110,4 +114,23 @@ test('a server that stops ends its streams and does not wait for their readers',
   for (const each of readers) await each.ended();
   await stopped;
   expect(readers.map((each) => each.answer.complete)).toEqual([true, true]);
+});
+
+test.each([
+  ['before the stream was listened to', true],
+  ['afterwards', false],
+])('a reader who left %s is let go of once', async (_, early) => {
+  const raw = new ServerResponse(new IncomingMessage(new Socket()));
+  const leave = () => {
+    raw.destroy();
+    raw.emit('close');
+  };
+  const reply: Partial<FastifyReply> = { raw, hijack: () => reply as FastifyReply, getHeaders: () => ({}) };
+  let gone = 0;
+  if (early) leave();
+  const stream = new LiveStream(reply as FastifyReply, 1000);
+  stream.onEnd(() => (gone += 1));
+  if (!early) leave();
+  stream.tell('entries', 1);
+  expect(gone).toBe(1);
 });
