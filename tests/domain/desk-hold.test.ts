@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { HoldSituation } from '../../server/domain/night/desk/bundle.ts';
 import type { NewDeskEntry } from '../../server/domain/night/desk/desk-entry.ts';
-import { LIGHTNING_SECONDS, holdOf, lightningLeftSeconds, mayReadSponsors } from '../../server/domain/night/desk/reading/hold.ts';
+import { LIGHTNING_SECONDS, PLAY_HAS_GONE_ON, holdOf, lightningLeftSeconds, mayReadSponsors } from '../../server/domain/night/desk/reading/hold.ts';
 import { readEntry } from '../../server/domain/night/desk/reading/read-entry.ts';
 import { DeskLog, aNightBundle } from './desk-night.ts';
 
@@ -10,7 +10,8 @@ const begun = (situation: HoldSituation): NewDeskEntry => ({ kind: 'hold', detai
 const flash: NewDeskEntry = { kind: 'hold', detail: { state: 'flash', situation: 'weather' } };
 const ended: NewDeskEntry = { kind: 'hold', detail: { state: 'ended' } };
 const sponsored = readEntry(bundle.cues.find((cue) => cue.isSponsored)!);
-const house = readEntry(bundle.cues.find((cue) => !cue.isSponsored)!);
+const ofHouse = bundle.cues.find((cue) => !cue.isSponsored)!;
+const house = readEntry(ofHouse);
 
 function after(...entries: NewDeskEntry[]) {
   const log = new DeskLog();
@@ -24,11 +25,16 @@ describe('the emergency hold', () => {
     ['an injury', [begun('injury')], true, false],
     ['a delay', [begun('delay')], true, false],
     ['a delay that is over', [begun('delay'), ended], false, true],
-    ['weather that is over', [begun('weather'), ended], false, true],
+    ['lightning that is over: no sponsor right after it', [begun('weather'), ended], false, false],
+    ['a flash that is over', [flash, ended], false, false],
     ['an injury that is over: no sponsor right after it', [begun('injury'), ended], false, false],
     ['an injury that is over and the house has spoken', [begun('injury'), ended, house], false, true],
     ['an injury that is over and a sponsor was read all the same', [begun('injury'), ended, sponsored], false, false],
     ['an injury that is over and play has gone on', [begun('injury'), ended, { kind: 'basket' }], false, true],
+    ['an injury that became a delay and is over', [begun('injury'), begun('delay'), ended], false, false],
+    ['a flash in a delay that is over', [begun('delay'), flash, begun('delay'), ended], false, false],
+    ['a delay right after an injury', [begun('injury'), ended, begun('delay'), ended], false, false],
+    ['a delay after an injury and play', [begun('injury'), ended, { kind: 'basket' }, begun('delay'), ended], false, true],
     ['an evacuation that is over', [begun('evacuation'), ended], false, false],
     ['a silence that is over', [begun('silence'), ended], false, false],
     ['a flash alone begins one', [flash], true, false],
@@ -36,6 +42,23 @@ describe('the emergency hold', () => {
   ] as const)('%s', (_, entries, isOn, mayRead) => {
     const hold = after(...entries);
     expect([hold.isOn, mayReadSponsors(hold)]).toEqual([isOn, mayRead]);
+  });
+
+  test.each([
+    ['a foul', { kind: 'foul' }, true],
+    ['a time-out', { kind: 'timeOut' }, true],
+    ['the end of a period', { kind: 'periodEnd' }, true],
+    ['the note that play has gone on', { kind: 'note', detail: { words: PLAY_HAS_GONE_ON } }, true],
+    ['a request that was read', { kind: 'requestAnswered', detail: { answer: 'read' } }, true],
+    ['a house cue not read', readEntry(ofHouse, { outcome: 'notRead', reason: 'noTime' }), false],
+    ['a declined request', { kind: 'requestAnswered', detail: { answer: 'declined' } }, false],
+    ['another note', { kind: 'note', reason: 'the ball is flat' }, false],
+    ['a check of the book', { kind: 'book', detail: { agrees: true } }, false],
+    ['a line of the roster', { kind: 'worn', playerNumber: '12' }, false],
+    ['a moved time', { kind: 'timeMoved', detail: { what: 'start', clock: '19:12' } }, false],
+    ['a substitution, as of the injured player', { kind: 'substitution' }, false],
+  ] as const)('after an injury: %s', (_, entry, mayRead) => {
+    expect(mayReadSponsors(after(begun('injury'), ended, entry))).toBe(mayRead);
   });
 
   test('one that was begun by mistake is taken back', () => {

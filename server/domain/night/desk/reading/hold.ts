@@ -1,3 +1,4 @@
+import type { EntryKind } from '../../log-entry.ts';
 import { standing } from '../../take-back.ts';
 import { HOLD_SITUATIONS } from '../bundle.ts';
 import type { HoldSituation } from '../bundle.ts';
@@ -7,7 +8,13 @@ import type { DeskLine } from '../desk-entry.ts';
 export const LIGHTNING_SECONDS = 30 * 60;
 
 /** After these a sponsor's read never comes next: something of the house, or play, stands between. */
-const NEVER_ADJOINS: ReadonlySet<HoldSituation> = new Set(['injury', 'medical', 'evacuation', 'threat', 'silence']);
+const NEVER_ADJOINS: ReadonlySet<HoldSituation> = new Set(['injury', 'medical', 'weather', 'evacuation', 'threat', 'silence']);
+
+/** What only happens when play has gone on. A substitution is none: it is made while the injured player is led off. */
+const PLAY: ReadonlySet<EntryKind> = new Set(['happening', 'foul', 'basket', 'timeOut', 'periodEnd', 'score', 'serve', 'batter', 'bout']);
+
+/** The words of the note that says so where no play is logged. */
+export const PLAY_HAS_GONE_ON = 'Play has gone on after the hold';
 
 /** Where the hold stands. */
 export interface Hold {
@@ -18,7 +25,7 @@ export interface Hold {
   /** the last thunder or flash, or the beginning of a weather hold; null in another situation */
   readonly lastFlash: DeskLine | null;
   readonly ended: DeskLine | null;
-  /** an injury, an evacuation or a silence is over and nothing has come between: a sponsor's read would adjoin it */
+  /** there was an injury, lightning, an evacuation or a silence and nothing has come between since: a sponsor's read would adjoin it */
   readonly stillAdjoins: boolean;
 }
 
@@ -29,17 +36,24 @@ function situationOf(line: DeskLine): HoldSituation | null {
   return HOLD_SITUATIONS.find((situation) => situation === named) ?? null;
 }
 
+/** Words of the house that were read out, play, or the note that play has gone on. */
+function separates({ kind, outcome, commitmentId, placementId, detail }: DeskLine): boolean {
+  if (kind === 'read') return outcome === 'given' && commitmentId === null && placementId === null;
+  if (kind === 'requestAnswered') return detail?.['answer'] === 'read';
+  return PLAY.has(kind) || (kind === 'note' && detail?.['words'] === PLAY_HAS_GONE_ON);
+}
+
 function after(hold: Hold, line: DeskLine): Hold {
-  if (line.kind !== 'hold') {
-    const separates = !(line.kind === 'mention' || (line.kind === 'read' && (line.commitmentId !== null || line.placementId !== null)));
-    return !hold.isOn && hold.stillAdjoins && separates ? { ...hold, stillAdjoins: false } : hold;
-  }
+  if (line.kind !== 'hold') return !hold.isOn && hold.stillAdjoins && separates(line) ? { ...hold, stillAdjoins: false } : hold;
   const state = line.detail?.['state'];
-  if (state === 'ended') return hold.isOn ? { ...hold, isOn: false, ended: line, stillAdjoins: hold.situation !== null && NEVER_ADJOINS.has(hold.situation) } : hold;
-  if (state === 'flash') return hold.isOn ? { ...hold, situation: 'weather', lastFlash: line } : { ...NO_HOLD, isOn: true, situation: 'weather', begun: line, lastFlash: line };
+  if (state === 'ended') return hold.isOn ? { ...hold, isOn: false, ended: line } : hold;
+  if (state === 'flash') {
+    const before = hold.isOn ? hold : { ...NO_HOLD, begun: line };
+    return { ...before, isOn: true, situation: 'weather', lastFlash: line, stillAdjoins: true };
+  }
   const situation = situationOf(line) ?? 'delay';
   const began = hold.isOn ? (hold.begun ?? line) : line;
-  return { isOn: true, situation, begun: began, lastFlash: situation === 'weather' ? line : null, ended: null, stillAdjoins: false };
+  return { isOn: true, situation, begun: began, lastFlash: situation === 'weather' ? line : null, ended: null, stillAdjoins: hold.stillAdjoins || NEVER_ADJOINS.has(situation) };
 }
 
 /**
