@@ -6,7 +6,7 @@ import { keyName, useKey } from '../keys.ts';
 import { HoldWords } from '../hold/hold-words.tsx';
 import { cueInHand, windowLine } from './cue-in-hand.ts';
 import type { CueInHand } from './cue-in-hand.ts';
-import { AT_THE_END, lastLogged, nextOpenAfter, useCurrentCue } from './current-cue.ts';
+import { AT_THE_END, nextOpenAfter, useCurrentCue } from './current-cue.ts';
 import { CueWords } from './cue-words.tsx';
 import type { Logging } from './logging.ts';
 import { OtherwisePanel } from './otherwise-panel.tsx';
@@ -32,7 +32,7 @@ export function CueCard({ reading, requests, logging, inFront }: Props) {
   const [otherwise, setOtherwise] = useState<string | null>(null);
   const inHand = cueInHand(reading, requests, cueKey);
   const isOtherwise = inHand !== null && otherwise === cueKey;
-  const next = nextOpenAfter(reading, inHand?.isRequest ? lastLogged(reading) : cueKey);
+  const next = nextOpenAfter(reading, cueKey);
   const goOn = (): void => {
     setOtherwise(null);
     jump(next?.cueKey ?? AT_THE_END);

@@ -1,5 +1,6 @@
 import { useLayoutEffect, useSyncExternalStore } from 'react';
 import type { DeskCue } from '../../../server/domain/night/desk/bundle.ts';
+import { lastLoggedPlace, neighborIn, nextOpenIn } from '../../../server/domain/night/desk/reading/place-in-run.ts';
 import type { Reading } from './reading.ts';
 
 /** The cue in hand. It is held fast: what another device logs, or what is approved meanwhile, never moves it. */
@@ -22,13 +23,11 @@ const isOpen = (reading: Reading, cue: DeskCue): boolean => reading.standings.ge
 
 /** The open cue that comes after one in the order of the night; where a hold keeps sponsors away, none of theirs. */
 export function nextOpenAfter(reading: Reading, cueKey: string | null): DeskCue | null {
-  const place = reading.run.findIndex((cue) => cue.cueKey === cueKey);
-  const mayCome = (cue: DeskCue): boolean => isOpen(reading, cue) && (reading.mayReadSponsors || !cue.isSponsored);
-  return reading.run.slice(place + 1).find(mayCome) ?? null;
+  return nextOpenIn(reading.run, reading.standings, cueKey, reading.mayReadSponsors);
 }
 
 /** The last cue in the order of the night that something was logged for. */
-export const lastLogged = (reading: Reading): string | null => reading.run.findLast((cue) => !isOpen(reading, cue))?.cueKey ?? null;
+const lastLogged = (reading: Reading): string | null => reading.run[lastLoggedPlace(reading.run, reading.standings)]?.cueKey ?? null;
 
 /** Where a page that is opened in the middle of a night goes on: after the last cue that was logged. */
 function beginning(reading: Reading): string {
@@ -50,8 +49,7 @@ export function useCurrentCue(reading: Reading): CurrentCue {
     if (found?.nightId !== nightId) jumpTo(nightId, cueKey);
   }, [found, nightId, cueKey]);
   const step = (by: 1 | -1): void => {
-    const place = cueKey === AT_THE_END ? reading.run.length : reading.run.findIndex((cue) => cue.cueKey === cueKey);
-    const next = reading.run[Math.max(0, place + by)];
+    const next = cueKey === AT_THE_END ? (by === 1 ? undefined : reading.run.at(-1)) : neighborIn(reading.run, reading.standings, cueKey, by);
     jumpTo(nightId, next?.cueKey ?? AT_THE_END);
   };
   return { cueKey, jump: (key) => jumpTo(nightId, key), step };
