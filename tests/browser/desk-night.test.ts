@@ -126,6 +126,7 @@ test('a night of 24 cues is logged by keyboard alone and comes to the read and t
   await page.getByRole('button', { name: /^Play has gone on/ }).waitFor();
   await page.keyboard.press('r');
   await page.getByRole('button', { name: /^Read/ }).waitFor();
+  await page.waitForTimeout(BETWEEN_TAPS_MILLISECONDS);
 
   await readUpTo(page, 'H1');
   await page.keyboard.press('m');

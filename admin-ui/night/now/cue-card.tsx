@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import type { ReactNode } from 'react';
+import { PLAY_HAS_GONE_ON } from '../../../server/domain/night/desk/reading/hold.ts';
 import type { HowRead } from '../../../server/domain/night/desk/reading/read-entry.ts';
-import { useDesk } from '../desk.ts';
 import { keyName, useKey } from '../keys.ts';
 import { HoldWords } from '../hold/hold-words.tsx';
 import { cueInHand, windowLine } from './cue-in-hand.ts';
@@ -27,7 +27,6 @@ type Main = { label: string; run: () => void; isOff: boolean };
 
 /** The cue to read, large; its buttons keep their places whatever comes. */
 export function CueCard({ reading, requests, logging, inFront }: Props) {
-  const { write } = useDesk();
   const { cueKey, jump, step } = useCurrentCue(reading);
   const [otherwise, setOtherwise] = useState<string | null>(null);
   const inHand = cueInHand(reading, requests, cueKey);
@@ -40,8 +39,11 @@ export function CueCard({ reading, requests, logging, inFront }: Props) {
   const logIt = async (how: HowRead, said: string): Promise<void> => {
     if (inHand && (await logging.log('main', `${inHand.cue.code}: ${said}.`, inHand.entry(how)))) goOn();
   };
-  const separate = (): void => void write({ kind: 'note', detail: { words: 'Play has gone on after the hold' } });
-  const main = mainOf({ reading, inHand, goOn, separate, logRead: () => void logIt({}, 'read') });
+  const separate = (): void => void logging.log('main', 'Play has gone on.', { kind: 'note', detail: { words: PLAY_HAS_GONE_ON } });
+  const toNextOpen = (): void => {
+    if (logging.isTap('main')) goOn();
+  };
+  const main = mainOf({ reading, inHand, toNextOpen, separate, logRead: () => void logIt({}, 'read') });
   const toOtherwise = (): void => setOtherwise(isOtherwise ? null : cueKey);
   useKey(main.isOff ? null : 'r', main.label, main.run);
   useKey('n', 'Next cue', () => step(1));
@@ -78,10 +80,10 @@ export function CueCard({ reading, requests, logging, inFront }: Props) {
   );
 }
 
-function mainOf({ reading, inHand, goOn, separate, logRead }: { reading: Reading; inHand: CueInHand | null; goOn: () => void; separate: () => void; logRead: () => void }): Main {
-  if (reading.hold.isOn) return { label: 'Hold is on', run: goOn, isOff: true };
-  if (inHand === null) return { label: 'Read', run: goOn, isOff: true };
-  if (!inHand.isOpen && inHand.standing?.state !== 'notRead') return { label: 'Next open cue', run: goOn, isOff: false };
+function mainOf({ reading, inHand, toNextOpen, separate, logRead }: { reading: Reading; inHand: CueInHand | null; toNextOpen: () => void; separate: () => void; logRead: () => void }): Main {
+  if (reading.hold.isOn) return { label: 'Hold is on', run: toNextOpen, isOff: true };
+  if (inHand === null) return { label: 'Read', run: toNextOpen, isOff: true };
+  if (!inHand.isOpen && inHand.standing?.state !== 'notRead') return { label: 'Next open cue', run: toNextOpen, isOff: false };
   if (!inHand.cue.isSponsored || reading.mayReadSponsors) return { label: inHand.isOpen ? 'Read' : 'Read after all', run: logRead, isOff: false };
   return { label: 'Play has gone on', run: separate, isOff: false };
 }

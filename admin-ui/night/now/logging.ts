@@ -6,6 +6,8 @@ import { useDesk } from '../desk.ts';
 const BOUNCE_MILLISECONDS = 500;
 
 export interface Logging {
+  /** Whether a tap that logs nothing is one of its own; one that bounces is none. Of the same place as `log`, so neither follows the other by a bounce. */
+  readonly isTap: (slot: string) => boolean;
   /** what the last tap came to, for the line below the buttons */
   readonly said: string;
   readonly isTrouble: boolean;
@@ -22,12 +24,17 @@ export function useLogging(): Logging {
   const { write } = useDesk();
   const [state, setState] = useState({ said: '', isTrouble: false });
   const taps = useRef(new Map<string, number>());
+  const isTap = (slot: string): boolean => {
+    const now = performance.now();
+    if (now - (taps.current.get(slot) ?? -BOUNCE_MILLISECONDS) < BOUNCE_MILLISECONDS) return false;
+    taps.current.set(slot, now);
+    return true;
+  };
   return {
     ...state,
+    isTap,
     log: async (slot, said, ...entries) => {
-      const now = performance.now();
-      if (now - (taps.current.get(slot) ?? -BOUNCE_MILLISECONDS) < BOUNCE_MILLISECONDS) return false;
-      taps.current.set(slot, now);
+      if (!isTap(slot)) return false;
       try {
         let before: DeskEntry | null = null;
         for (const entry of entries) before = await write(typeof entry === 'function' ? entry(before!) : entry);
