@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { useLayoutEffect, useState } from 'react';
 import type { ReactNode } from 'react';
 import { PLAY_HAS_GONE_ON } from '../../../server/domain/night/desk/reading/hold.ts';
 import type { HowRead } from '../../../server/domain/night/desk/reading/read-entry.ts';
@@ -30,6 +30,10 @@ export function CueCard({ reading, requests, logging, inFront }: Props) {
   const { cueKey, jump, step } = useCurrentCue(reading);
   const [otherwise, setOtherwise] = useState<string | null>(null);
   const inHand = cueInHand(reading, requests, cueKey);
+  const { hold } = reading;
+  useLayoutEffect(() => {
+    if (hold.isOn) setOtherwise(null);
+  }, [hold.isOn, hold.begun?.id, hold.situation]);
   const isOtherwise = inHand !== null && otherwise === cueKey;
   const next = nextOpenAfter(reading, cueKey);
   const goOn = (): void => {
