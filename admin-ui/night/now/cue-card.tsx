@@ -64,7 +64,7 @@ export function CueCard({ reading, requests, logging, inFront }: Props) {
         ) : isOtherwise ? (
           <OtherwisePanel
             windows={reading.bundle.windows.filter(({ gameId }) => gameId === inHand.cue.gameId)} ownWindowKey={inHand.isRequest ? null : inHand.cue.windowKey}
-            isHeld={reading.hold.isOn} choose={(how, said) => void logIt(how, said)} close={() => setOtherwise(null)}
+            isHeld={reading.hold.isOn} mayBeRead={!reading.hold.isOn && (reading.mayReadSponsors || !inHand.cue.isSponsored)} choose={(how, said) => void logIt(how, said)} close={() => setOtherwise(null)}
           />
         ) : inHand === null ? (
           <p className="desk-now-direction">{reading.left.reads === 0 ? 'Everything planned for tonight has been read or accounted for.' : `The order of the night is read to its end. ${countOf(reading.left.reads, 'read')} still open: choose one from what is coming.`}</p>

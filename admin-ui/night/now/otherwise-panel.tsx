@@ -13,6 +13,8 @@ interface Props {
   ownWindowKey: string | null;
   /** a hold is on: a read that was given before it is logged here, not by one tap */
   isHeld: boolean;
+  /** false while a hold is on, and for a sponsor's words right after it: then it is read in no other window either */
+  mayBeRead: boolean;
   choose: (how: HowRead, said: string) => void;
   close: () => void;
 }
@@ -23,7 +25,7 @@ function ReasonButton({ reason, keyOf, pick }: { reason: NotReadReason; keyOf: s
 }
 
 /** Cut short or not read, with its reason; or read in another window. Stands where the words stand, so no button moves. */
-export function OtherwisePanel({ windows, ownWindowKey, isHeld, choose, close }: Props) {
+export function OtherwisePanel({ windows, ownWindowKey, isHeld, mayBeRead, choose, close }: Props) {
   const [outcome, setOutcome] = useState<'cutShort' | 'notRead'>('notRead');
   const [asksWords, setAsksWords] = useState(false);
   const [words, setWords] = useState('');
@@ -52,11 +54,16 @@ export function OtherwisePanel({ windows, ownWindowKey, isHeld, choose, close }:
           {NOT_READ_REASONS.map((reason, place) => <ReasonButton key={reason} reason={reason} keyOf={String((place + 1) % 10)} pick={() => pick(reason)} />)}
         </div>
       )}
-      {ownWindowKey !== null && (
+      {isHeld && (
+        <>
+          <h3>Read in full</h3>
+          <div className="desk-now-reasons"><button type="button" className="desk-button" onClick={() => choose({}, 'read before the hold')}>Read before the hold</button></div>
+        </>
+      )}
+      {ownWindowKey !== null && mayBeRead && (
         <>
           <h3>Read in another window</h3>
           <div className="desk-now-reasons">
-            {isHeld && <button type="button" className="desk-button" onClick={() => choose({}, 'read before the hold')}>Read before the hold</button>}
             {windows.filter(({ windowKey }) => windowKey !== ownWindowKey).map(({ windowKey, title }) => (
               <button key={windowKey} type="button" className="desk-button" onClick={() => choose({ windowKey }, `read in: ${title.toLowerCase()}`)}>{title}</button>
             ))}
