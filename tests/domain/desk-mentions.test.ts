@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { DeskMention, NightBundle } from '../../server/domain/night/desk/bundle.ts';
-import { happeningButtons, mentionQueue, momentOf } from '../../server/domain/night/desk/reading/mention-queue.ts';
+import type { NewDeskEntry } from '../../server/domain/night/desk/desk-entry.ts';
+import { happeningButtons, mentionQueue, mentionToGive, momentOf } from '../../server/domain/night/desk/reading/mention-queue.ts';
 import { mentionEntry } from '../../server/domain/night/desk/reading/read-entry.ts';
 import { DeskLog, aNightBundle } from './desk-night.ts';
 
@@ -71,6 +72,35 @@ describe('mentions that are owed', () => {
 
   test('the shooter is told by number and team', () => {
     expect(mentionQueue(bundle, afterShots(1).lines)[0]!.shooters).toEqual([{ teamId: 'team-kestrels', playerNumber: '12' }]);
+  });
+});
+
+describe('the mention at hand', () => {
+  const two = withMentions({}, { commitmentId: 'other', cueKey: 'game:game-1/mention/other', sponsorName: 'Blue Lantern Tire', happening: 'dunk' });
+  const dunk = { ...shot, detail: { happening: 'dunk' } } as const;
+  const own = afterShots(1);
+  const atHand = { cueKey: copperline.cueKey, happeningEntryId: 'tablet-1' };
+  const sponsorOf = (lines: DeskLog['lines'], held: typeof atHand | null) => mentionToGive(mentionQueue(two, lines), held)?.mention.sponsorName;
+  const other = (entry: NewDeskEntry) => {
+    const log = new DeskLog('phone');
+    log.write(entry);
+    return log.lines;
+  };
+
+  test('a happening of another device that sorts before it does not take its place', () => {
+    const lines = [...other(dunk), ...own.lines];
+    expect([sponsorOf(lines, null), sponsorOf(lines, atHand)]).toEqual(['Blue Lantern Tire', 'Copperline Credit Union']);
+  });
+
+  test('the same happening logged by another device as well is still the one at hand', () => {
+    expect(sponsorOf([...other(dunk), ...other({ ...shot, clock: '7:00' }).map((line) => ({ ...line, id: 'phone-2' })), ...own.lines], atHand)).toBe('Copperline Credit Union');
+  });
+
+  test('once it is given the first of the queue follows; an empty queue has none', () => {
+    const given = afterShots(1);
+    given.write(mentionEntry(mentionQueue(two, given.lines)[0]!));
+    expect(sponsorOf([...other(dunk), ...given.lines], atHand)).toBe('Blue Lantern Tire');
+    expect(sponsorOf(given.lines, atHand)).toBeUndefined();
   });
 });
 

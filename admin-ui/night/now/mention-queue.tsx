@@ -1,5 +1,7 @@
+import { useLayoutEffect, useState } from 'react';
+import { mentionToGive } from '../../../server/domain/night/desk/reading/mention-queue.ts';
 import { mentionEntry } from '../../../server/domain/night/desk/reading/read-entry.ts';
-import type { QueuedMention } from '../../../server/domain/night/desk/reading/mention-queue.ts';
+import type { MentionAtHand, QueuedMention } from '../../../server/domain/night/desk/reading/mention-queue.ts';
 import { keyName, useKey } from '../keys.ts';
 import { Segments } from './cue-words.tsx';
 import type { Logging } from './logging.ts';
@@ -14,16 +16,23 @@ function shootersText({ shooters }: QueuedMention): string {
   return `${count}${numbers.length === 0 ? 'no number' : `number ${numbers.join(', ')}`}`;
 }
 
-/** The mentions that are owed, the first of them with its words and its own large button. */
+/** The mentions that are owed, the one at hand with its words and its own large button. */
 export function MentionQueue({ reading, logging }: { reading: Reading; logging: Logging }) {
   const { queue, mayReadSponsors, bundle } = reading;
-  const [first, ...others] = queue;
+  const [atHand, setAtHand] = useState<MentionAtHand | null>(null);
+  const first = mentionToGive(queue, atHand);
+  const others = queue.filter((one) => one !== first);
+  const cueKey = first?.mention.cueKey;
+  const happeningEntryId = first?.happeningEntryIds[0];
+  useLayoutEffect(() => {
+    setAtHand(cueKey === undefined || happeningEntryId === undefined ? null : { cueKey, happeningEntryId });
+  }, [cueKey, happeningEntryId]);
   const give = (one: QueuedMention): void => {
     if (mayReadSponsors) void logging.log('mention', `Mention of ${one.mention.sponsorName} given.`, mentionEntry(one));
   };
   const leave = (one: QueuedMention, reason: 'noTime' | 'gameEnded'): void =>
     void logging.log('mention', `Mention of ${one.mention.sponsorName} not read.`, mentionEntry(one, { outcome: 'notRead', reason }));
-  const canGive = first !== undefined && mayReadSponsors;
+  const canGive = first !== null && mayReadSponsors;
   useKey(canGive ? 'm' : null, 'Mention given', () => first && give(first));
   if (bundle.mentions.length === 0) return null;
   return (

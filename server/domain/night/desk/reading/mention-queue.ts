@@ -18,6 +18,8 @@ export interface QueuedMention {
   readonly moment: MentionMoment;
   /** the happenings it answers, the first of them first; several where the contract counts them as one */
   readonly happeningEntryIds: readonly string[];
+  /** those and the entries of the other devices that logged the same happenings */
+  readonly sameEntryIds: readonly string[];
   /** who made them, as logged: a number and a team, nothing where neither was said */
   readonly shooters: readonly { readonly teamId: string | null; readonly playerNumber: string | null }[];
 }
@@ -70,16 +72,31 @@ export function mentionQueue(bundle: Pick<NightBundle, 'nightId' | 'mentions' | 
     const open = waiting.filter(({ entryIds }) => !entryIds.some((id) => gone.has(`${terms.commitmentId} ${id}`)));
     const games = bundle.mentions.filter(({ commitmentId }) => commitmentId === terms.commitmentId);
     return games.flatMap((mention): QueuedMention[] => {
-      const ids = open.filter(({ gameId }) => gameId === mention.gameId).map(({ entryIds }) => entryIds[0]!);
-      const groups = terms.severalCountAsOne ? (ids.length > 0 ? [ids] : []) : ids.map((id) => [id]);
-      return groups.map((happeningEntryIds) => ({
-        mention, moment: momentOf(mention, bundle.settings.bankShotMention), happeningEntryIds,
-        shooters: happeningEntryIds.map((id) => ({ teamId: byId.get(id)!.teamId, playerNumber: byId.get(id)!.playerNumber })),
+      const own = open.filter(({ gameId }) => gameId === mention.gameId).map(({ entryIds }) => entryIds);
+      const groups = terms.severalCountAsOne ? (own.length > 0 ? [own] : []) : own.map((entryIds) => [entryIds]);
+      return groups.map((group) => ({
+        mention, moment: momentOf(mention, bundle.settings.bankShotMention), happeningEntryIds: group.map(([id]) => id!), sameEntryIds: group.flat(),
+        shooters: group.map(([id]) => id!).map((id) => ({ teamId: byId.get(id)!.teamId, playerNumber: byId.get(id)!.playerNumber })),
       }));
     });
   });
   const placeOf = (one: QueuedMention): number => byId.get(one.happeningEntryIds[0]!)!.number;
   return queued.sort((one, other) => placeOf(one) - placeOf(other));
+}
+
+/** The mention at hand: whose it is and the happening it answers. */
+export interface MentionAtHand {
+  readonly cueKey: string;
+  readonly happeningEntryId: string;
+}
+
+/**
+ * The mention to give next: the one at hand until it is given, left or gone, whatever another device puts before it
+ * meanwhile; else the first of the queue.
+ */
+export function mentionToGive(queue: readonly QueuedMention[], atHand: MentionAtHand | null): QueuedMention | null {
+  const held = atHand && queue.find(({ mention, sameEntryIds }) => mention.cueKey === atHand.cueKey && sameEntryIds.includes(atHand.happeningEntryId));
+  return held ?? queue[0] ?? null;
 }
 
 /** A button of the table: one kind of happening of one game, and the sponsors it owes a mention to. */
