@@ -52,7 +52,7 @@ function WindowGroup({ window, reading, currentKey, out, jump }: { window: Windo
 
 /** The order of the night, where each cue stands and what is left; a tap takes a cue in hand. */
 export function ComingRegion() {
-  const { bundle } = useDesk();
+  const { bundle, isSignedOff } = useDesk();
   const reading = useReading();
   const requests = useRequestCues().filter(({ isOpen }) => isOpen);
   const { cueKey, jump: take } = useCurrentCue(reading);
@@ -62,8 +62,8 @@ export function ComingRegion() {
     show('now');
   };
   const [sheet, setSheet] = useState<'times' | 'paper' | null>(null);
-  useKey('t', 'Times tonight', () => setSheet('times'));
-  useKey('y', 'Type in a paper tally', () => setSheet('paper'));
+  useKey(isSignedOff ? null : 't', 'Times tonight', () => setSheet('times'));
+  useKey(isSignedOff ? null : 'y', 'Type in a paper tally', () => setSheet('paper'));
   const out = new Set(reading.shorter.flatMap(({ fallsOut }) => fallsOut.map((cue) => cue.cueKey)));
   const outside = bundle.cues.filter((cue) => cue.windowKey === null && !cue.code.startsWith('E') && !cue.code.includes('-E'));
   const waiting = new Set(bundle.nextTimeOut);
@@ -77,8 +77,8 @@ export function ComingRegion() {
         {left.reads === 0 ? 'No sponsor’s read left tonight' : <><b>{countOf(left.reads, 'read')}</b> left tonight, {secondsText(left.seconds)}</>}{left.ifItComes > 0 && <>; {left.ifItComes} more if the time-out comes</>}. <b>{countOf(queue.length, 'mention')}</b> owed.
       </p>
       <div className="desk-coming-buttons">
-        <button type="button" className="desk-button" onClick={() => setSheet('times')}>Times <kbd>{keyName('t')}</kbd></button>
-        <button type="button" className="desk-button" onClick={() => setSheet('paper')}>From paper <kbd>{keyName('y')}</kbd></button>
+        <button type="button" className="desk-button" disabled={isSignedOff} onClick={() => setSheet('times')}>Times <kbd>{keyName('t')}</kbd></button>
+        <button type="button" className="desk-button" disabled={isSignedOff} onClick={() => setSheet('paper')}>From paper <kbd>{keyName('y')}</kbd></button>
         {waiting.size > 0 && <button type="button" className="desk-button" disabled={!nextTimeOut} onClick={() => nextTimeOut && jump(nextTimeOut.cueKey)}>Next time-out: {nextTimeOut ? nextTimeOut.code : 'none'}</button>}
       </div>
       {requests.length > 0 && (
@@ -86,8 +86,8 @@ export function ComingRegion() {
       )}
       {reading.windows.map((window) => <WindowGroup key={`${window.gameId} ${window.windowKey}`} window={window} reading={reading} currentKey={cueKey} out={out} jump={jump} />)}
       {outside.length > 0 && <section className="desk-coming-window"><h3>At any time</h3><ol>{rows(outside.map((cue) => reading.standings.get(cue.cueKey)!))}</ol></section>}
-      {sheet === 'times' && createPortal(<TimesSheet close={() => setSheet(null)} />, document.body)}
-      {sheet === 'paper' && createPortal(<PaperSheet close={() => setSheet(null)} />, document.body)}
+      {sheet === 'times' && !isSignedOff && createPortal(<TimesSheet close={() => setSheet(null)} />, document.body)}
+      {sheet === 'paper' && !isSignedOff && createPortal(<PaperSheet close={() => setSheet(null)} />, document.body)}
     </div>
   );
 }
