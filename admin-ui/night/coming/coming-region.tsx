@@ -81,11 +81,11 @@ export function ComingRegion() {
         <button type="button" className="desk-button" disabled={isSignedOff} onClick={() => setSheet('paper')}>From paper <kbd>{keyName('y')}</kbd></button>
         {waiting.size > 0 && <button type="button" className="desk-button" disabled={!nextTimeOut} onClick={() => nextTimeOut && jump(nextTimeOut.cueKey)}>Next time-out: {nextTimeOut ? nextTimeOut.code : 'none'}</button>}
       </div>
+      {reading.windows.map((window) => <WindowGroup key={`${window.gameId} ${window.windowKey}`} window={window} reading={reading} currentKey={cueKey} out={out} jump={jump} />)}
+      {outside.length > 0 && <section className="desk-coming-window"><h3>At any time</h3><ol>{rows(outside.map((cue) => reading.standings.get(cue.cueKey)!))}</ol></section>}
       {requests.length > 0 && (
         <section className="desk-coming-window"><h3>Requests to read</h3><ol>{rows(requests.map(({ cue }) => ({ cue, state: 'open', line: null, isDoubled: false, movedTo: null, timesRead: 0 })))}</ol></section>
       )}
-      {reading.windows.map((window) => <WindowGroup key={`${window.gameId} ${window.windowKey}`} window={window} reading={reading} currentKey={cueKey} out={out} jump={jump} />)}
-      {outside.length > 0 && <section className="desk-coming-window"><h3>At any time</h3><ol>{rows(outside.map((cue) => reading.standings.get(cue.cueKey)!))}</ol></section>}
       {sheet === 'times' && !isSignedOff && createPortal(<TimesSheet close={() => setSheet(null)} />, document.body)}
       {sheet === 'paper' && !isSignedOff && createPortal(<PaperSheet close={() => setSheet(null)} />, document.body)}
     </div>
