@@ -1,11 +1,12 @@
 import type { FormEvent } from 'react';
 import type { DeskGame } from '../../../server/domain/night/desk/bundle.ts';
 import { startsTonight, timesTonight } from '../../../server/domain/night/desk/reading/moved-times.ts';
+import { spokenClock } from '../../../server/domain/season/night.ts';
 import { useDesk } from '../desk.ts';
 import { useLogging } from '../now/logging.ts';
 import { jumpTo } from '../now/current-cue.ts';
 import { useReading } from '../now/reading.ts';
-import { secondsText } from '../now/words.ts';
+import { countOf, secondsText } from '../now/words.ts';
 import { Sheet } from '../shell/sheet.tsx';
 import './times.css';
 
@@ -28,14 +29,14 @@ function GameTimes({ game, startText, halftimeSeconds, say }: GameTimesProps) {
   return (
     <section className="desk-times-game">
       <h3>{game.title}</h3>
-      <form onSubmit={send((clock) => say(game.gameId, `The start is now ${clock}.`, { what: 'start', clock }))}>
+      <form onSubmit={send((clock) => say(game.gameId, `The start is now ${spokenClock(clock)}.`, { what: 'start', clock }))}>
         <p>Start: {startText}</p>
         <label>The start is now <input type="time" name="value" required /></label>
         <button type="submit" className="desk-button">Move the start</button>
       </form>
       {halftime && (
-        <form onSubmit={send((minutes) => say(game.gameId, `Halftime is now ${minutes} minutes.`, { what: 'halftime', seconds: Number(minutes) * 60 }))}>
-          <p>Halftime: {planned} minutes. By the rules {halftime.seconds / 60}, at most {halftime.longestSeconds / 60}.</p>
+        <form onSubmit={send((minutes) => say(game.gameId, `Halftime is now ${countOf(Number(minutes), 'minute')}.`, { what: 'halftime', seconds: Number(minutes) * 60 }))}>
+          <p>Halftime: {countOf(planned!, 'minute')}. By the rules {halftime.seconds / 60}, at most {halftime.longestSeconds / 60}.</p>
           <label>Halftime is now <input type="number" name="value" min={1} max={60} inputMode="numeric" required /> minutes</label>
           <button type="submit" className="desk-button">Change halftime</button>
         </form>
