@@ -36,16 +36,16 @@ export function cueInHand(reading: Reading, requests: readonly RequestCue[], cue
   return { cue: standing.cue, standing, isOpen: standing.state === 'open', isRequest: false, entry: (how) => readEntry(standing.cue, how) };
 }
 
-/** The window of a cue and how its time is used, in words. */
+/** The window of a cue and how its time is used, in words; its time by the clock first, where nothing cuts it off. */
 export function windowLine(reading: Reading, { cue, isOpen }: CueInHand): { text: string; isOver: boolean } {
   const window = reading.windows.find((one) => one.gameId === cue.gameId && one.windowKey === cue.windowKey);
-  const own = `about ${secondsText(cue.seconds)}`;
-  if (!window) return { text: `At any time · ${own}`, isOver: false };
-  const { leftSeconds, afterCueSeconds } = windowSeconds(window, reading.standings.values(), isOpen ? cue.seconds : 0);
   const time = reading.startsTexts.get(cue.cueKey);
-  const at = time === undefined ? '' : ` · at ${time}`;
-  if (leftSeconds === null) return { text: `${own} · ${window.title}${at} · ${countOf(window.readsLeft, 'read')} left here`, isOver: false };
+  const at = time === undefined ? '' : `${time} · `;
+  const own = `about ${secondsText(cue.seconds)}`;
+  if (!window) return { text: `${at}At any time · ${own}`, isOver: false };
+  const { leftSeconds, afterCueSeconds } = windowSeconds(window, reading.standings.values(), isOpen ? cue.seconds : 0);
+  if (leftSeconds === null) return { text: `${at}${own} · ${window.title} · ${countOf(window.readsLeft, 'read')} left here`, isOver: false };
   const isOver = isOpen && afterCueSeconds! < 0;
-  return { text: `${isOver ? 'does not fit any more · ' : ''}${own} · ${secondsText(leftSeconds)} left in: ${window.title}${at}`, isOver };
+  return { text: `${at}${isOver ? 'does not fit any more · ' : ''}${own} · ${secondsText(leftSeconds)} left in: ${window.title}`, isOver };
 }
 
