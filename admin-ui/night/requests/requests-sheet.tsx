@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { reasonInWords } from '../../../server/domain/night/reason-words.ts';
 import { REQUEST_TITLES, requestLine } from '../../../server/domain/night/desk/requests/request-text.ts';
 import { REQUEST_KINDS } from '../../../server/domain/night/desk/requests/request.ts';
 import type { NightRequest, RequestKind } from '../../../server/domain/night/desk/requests/request.ts';
@@ -83,7 +84,7 @@ function Ended({ request, requests }: { request: NightRequest; requests: Request
       <RequestHead request={request} />
       <p className="desk-request-line">{requestLine(request.kind, request.fields)}</p>
       <div className="desk-request-actions">
-        <span>{request.kind === 'music' && state === 'read' ? 'Played' : ENDED[state]}{reason ? `: ${reason}` : ''}</span>
+        <span>{request.kind === 'music' && state === 'read' ? 'Played' : ENDED[state]}{reason ? `: ${reasonInWords(reason)}` : ''}</span>
         {state !== 'expired' && <TakeBack request={request} requests={requests} what="Take back" />}
       </div>
     </li>

@@ -1,3 +1,4 @@
+import { reasonInWords } from '../../../server/domain/night/reason-words.ts';
 import { REQUEST_TITLES, requestLine } from '../../../server/domain/night/desk/requests/request-text.ts';
 import { useServer } from '../../api/use-server.ts';
 import { Tag, type Mood } from '../../fields/tag.tsx';
@@ -23,7 +24,7 @@ function State({ request: { state, answers } }: { request: NightRequest }) {
   return (
     <>
       <Tag mood={STATES[state][1]}>{STATES[state][0]}</Tag>
-      {[last?.answeredByName && ` by ${last.answeredByName}`, last?.reason && `: ${last.reason}`, allowed && `; name allowed by ${allowed}`].filter(Boolean).join('')}
+      {[last?.answeredByName && ` by ${last.answeredByName}`, last?.reason && `: ${reasonInWords(last.reason)}`, allowed && `; name allowed by ${allowed}`].filter(Boolean).join('')}
     </>
   );
 }
