@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { DeskCue, DeskGame, NightBundle } from '../../server/domain/night/desk/bundle.ts';
 import type { NewDeskEntry } from '../../server/domain/night/desk/desk-entry.ts';
-import { HOUSE_WORDS_THAT_WAIT, capacityTonight, shorterWindows, slidTimes, startsTonight, timesTonight } from '../../server/domain/night/desk/reading/moved-times.ts';
+import { HOUSE_WORDS_THAT_WAIT, capacityTonight, orderInShorterWindows, shorterWindows, slidTimes, startsTonight, timesTonight } from '../../server/domain/night/desk/reading/moved-times.ts';
 import { cueStandings } from '../../server/domain/night/desk/reading/reads-left.ts';
 import { readEntry } from '../../server/domain/night/desk/reading/read-entry.ts';
 import { MOVABLE } from '../../server/domain/packet/window-load.ts';
@@ -84,6 +84,27 @@ describe('halftime is now so many minutes', () => {
     ['the house’s own words that belong to the window stay to the last', 20, { stays: ['H1'], out: ['H4', 'H3', 'H5', 'H2'] }],
   ])('%s', (_, seconds, expected) => {
     expect(shortened(seconds)).toEqual(expected);
+  });
+
+  describe('the order in the window once it is shorter', () => {
+    const ofNight = { ...full, cues };
+    const shorter: NewDeskEntry = { kind: 'timeMoved', gameId: 'game-1', detail: { what: 'halftime', seconds: 209 + 180 } };
+    const read = (place: number) => readEntry(cues[place]!);
+    test.each([
+      ['as it is ranked', [shorter], 'H1 H3 H4 H5 H2'],
+      ['the same when something out of order is logged', [shorter, read(4)], 'H1 H3 H4 H5 H2'],
+      ['the same when what has no room is logged', [shorter, read(1)], 'H1 H3 H4 H5 H2'],
+      ['what was logged before it stands first', [read(4), shorter, read(2)], 'H5 H1 H3 H4 H2'],
+      ['ranked again when it gets shorter still', [shorter, read(4), { ...shorter, detail: { what: 'halftime', seconds: 380 } }], 'H5 H1 H3 H4 H2'],
+    ])('%s', (_, entries, expected) => {
+      expect(orderInShorterWindows(ofNight, linesOf(...entries)).get('game-1 halftime')?.join(' ')).toBe(expected);
+    });
+
+    test('a move taken back ranks nothing', () => {
+      const log = new DeskLog();
+      log.takeBack(log.write(shorter).id);
+      expect(orderInShorterWindows(ofNight, log.lines).size).toBe(0);
+    });
   });
 
   test('what was read already has had its time', () => {

@@ -5,7 +5,7 @@ import { holdOf, mayReadSponsors } from '../../../server/domain/night/desk/readi
 import type { Hold } from '../../../server/domain/night/desk/reading/hold.ts';
 import { mentionQueue } from '../../../server/domain/night/desk/reading/mention-queue.ts';
 import type { QueuedMention } from '../../../server/domain/night/desk/reading/mention-queue.ts';
-import { capacityTonight, shorterWindows, slidTimes, timesTonight } from '../../../server/domain/night/desk/reading/moved-times.ts';
+import { capacityTonight, orderInShorterWindows, shorterWindows, slidTimes, timesTonight } from '../../../server/domain/night/desk/reading/moved-times.ts';
 import type { ShorterWindow } from '../../../server/domain/night/desk/reading/moved-times.ts';
 import { cueStandings, leftTonight, windowsTonight } from '../../../server/domain/night/desk/reading/reads-left.ts';
 import type { CueStanding, LeftTonight, WindowTonight } from '../../../server/domain/night/desk/reading/reads-left.ts';
@@ -32,13 +32,11 @@ function readingOf(bundle: NightBundle, lines: readonly DeskLine[]): Reading {
   const times = timesTonight(lines);
   const capacity = capacityTonight(bundle, times);
   const shorter = shorterWindows(bundle, standings, times);
-  const shorterBy = new Map(shorter.map((window) => [`${window.gameId} ${window.windowKey}`, window]));
+  const orders = orderInShorterWindows(bundle, lines);
   const windows = windowsTonight(bundle, standings).map((window) => {
-    const short = shorterBy.get(`${window.gameId} ${window.windowKey}`);
+    const order = orders.get(`${window.gameId} ${window.windowKey}`);
     const capacitySeconds = capacity(window.gameId, window.windowKey);
-    if (!short) return { ...window, capacitySeconds };
-    const open = [...short.stays, ...short.fallsOut].map((cue) => standings.get(cue.cueKey)!);
-    return { ...window, capacitySeconds, cues: [...window.cues.filter(({ state }) => state !== 'open'), ...open] };
+    return { ...window, capacitySeconds, cues: order?.map((cueKey) => standings.get(cueKey)!) ?? window.cues };
   });
   const out = new Set(shorter.flatMap(({ fallsOut }) => fallsOut.map(({ cueKey }) => cueKey)));
   const hold = holdOf(lines);

@@ -1,9 +1,10 @@
 import type { Moment } from '../../../packet/script.ts';
 import { clockOfMinutes, minutesOfClock, spokenClock } from '../../../season/night.ts';
 import { capacityOf } from '../../../season/window-capacity.ts';
-import { standing } from '../../take-back.ts';
+import { standing, takenBackIds } from '../../take-back.ts';
 import type { DeskCue, DeskGame, NightBundle } from '../bundle.ts';
 import type { DeskLine } from '../desk-entry.ts';
+import { cueStandings } from './reads-left.ts';
 import type { CueStanding } from './reads-left.ts';
 
 /** What was said at the table about the times of tonight. */
@@ -145,4 +146,20 @@ export function shorterWindows(bundle: Pick<NightBundle, 'cues' | 'games' | 'win
     const used = within.filter((cue) => !isOpen(cue) && standings.get(cue.cueKey)?.state !== 'notRead').reduce((sum, cue) => sum + cue.seconds, 0);
     return [{ gameId, windowKey, title, capacitySeconds, plannedSeconds, ...ranked(within.filter(isOpen), capacitySeconds - used) }];
   });
+}
+
+/**
+ * The order of the cues in each window that got shorter, by `gameId windowKey`: as it was ranked when the times were last
+ * moved. What is logged after that changes no place, so nothing moves under a thumb.
+ */
+export function orderInShorterWindows(bundle: Pick<NightBundle, 'cues' | 'games' | 'windows'>, lines: readonly DeskLine[]): ReadonlyMap<string, readonly string[]> {
+  const gone = takenBackIds(lines);
+  const moved = lines.findLastIndex(({ id, kind }) => kind === 'timeMoved' && !gone.has(id));
+  const standings = cueStandings(bundle.cues, lines.slice(0, moved + 1));
+  const windows = shorterWindows(bundle, standings, timesTonight(lines));
+  return new Map(windows.map(({ gameId, windowKey, stays, fallsOut }) => {
+    const open = [...stays, ...fallsOut];
+    const before = bundle.cues.filter((cue) => cue.gameId === gameId && cue.windowKey === windowKey && cue.moment !== 'mention' && !open.includes(cue));
+    return [`${gameId} ${windowKey}`, [...before, ...open].map(({ cueKey }) => cueKey)];
+  }));
 }
