@@ -1,5 +1,6 @@
-import { useEffect, useMemo, useState, useSyncExternalStore } from 'react';
+import { useEffect, useMemo, useRef, useState, useSyncExternalStore } from 'react';
 import type { ReactNode } from 'react';
+import { isBounce } from '../../../server/domain/night/desk/one-tap.ts';
 import { DeskContext } from '../desk.ts';
 import type { Desk } from '../desk.ts';
 import { ComingRegion } from '../coming/coming-region.tsx';
@@ -21,6 +22,7 @@ export function DeskScreen({ keeper, sync }: { keeper: Keeper; sync: Sync }) {
   const { night, lines } = snapshot;
   const [region, setRegion] = useState<RegionName>('now');
   const [sheet, setSheet] = useState<SheetName | null>(null);
+  const lastTakenBack = useRef<number | null>(null);
   const desk = useMemo<Desk>(
     () => ({
       bundle: night.bundle, lines, way: night.way, workerName: night.workerName, maySignOff: night.maySignOff, isSignedOff: night.isSignedOff,
@@ -31,6 +33,9 @@ export function DeskScreen({ keeper, sync }: { keeper: Keeper; sync: Sync }) {
         return entry;
       },
       takeBack: async (entryId) => {
+        // Every taking back comes through here: a tap that bounces takes back one entry.
+        if (isBounce(lastTakenBack.current, performance.now())) return;
+        lastTakenBack.current = performance.now();
         await keeper.takeBack(entryId);
         sync.nudge();
       },

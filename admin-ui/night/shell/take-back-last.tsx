@@ -1,11 +1,11 @@
 import { useDesk } from '../desk.ts';
 import { keyName, useKey } from '../keys.ts';
-import { standingLines } from '../../../server/domain/night/desk/line-sentence.ts';
+import { lastToTakeBack } from '../../../server/domain/night/desk/one-tap.ts';
 
 /** One tap takes back what was logged last on this device. */
 export function TakeBackLast() {
   const desk = useDesk();
-  const last = standingLines(desk.lines).findLast((line) => line.isOwn && line.place !== 'needsAttention');
+  const last = lastToTakeBack(desk.lines);
   const act = () => {
     if (last && !desk.isSignedOff) void desk.takeBack(last.id).catch(() => {});
   };
