@@ -1,11 +1,31 @@
 import { describe, expect, test } from 'vitest';
 import { mentionQueue } from '../../server/domain/night/desk/reading/mention-queue.ts';
-import { nearestCode, paperSteps, paperTally } from '../../server/domain/night/desk/reading/paper-tally.ts';
+import { nearestCode, paperRest, paperSteps, paperTally, withCodeInstead } from '../../server/domain/night/desk/reading/paper-tally.ts';
 import { DeskLog, aNightBundle } from './desk-night.ts';
 
 const bundle = aNightBundle();
 const understood = (text: string) => paperTally(text, bundle).lines.map(({ cue, times, windowKey }) => `${cue.code} ${times}${windowKey === null ? '' : ` ${windowKey}`}`);
 const refused = (text: string) => paperTally(text, bundle).problems.map(({ sentence }) => sentence);
+
+test.each([
+  ['H1, H13', 'H13', 'H12', 'H1, H12'],
+  ['H1 x2, h13 x2', 'h13 x2', 'H12', 'H1 x2, H12 x2'],
+  ['H13, H1', 'H1', 'H2', 'H13, H2'],
+  ['1-H1, H1', 'H1', 'H2', '1-H1, H2'],
+])('%j with %j replaced by %s is %j', (text, wrong, code, after) => {
+  expect(withCodeInstead(text, wrong, code)).toBe(after);
+});
+
+test.each([
+  [0, 'H1, T1 x3, M1 × 2'],
+  [1, 'T1 x3, M1 × 2'],
+  [2, 'T1 x2, M1 × 2'],
+  [3, 'T1, M1 × 2'],
+  [5, 'M1'],
+  [6, ''],
+])('of H1, T1 x3, M1 × 2 there is left after %i steps: %j', (done, left) => {
+  expect(paperRest(paperTally('H1, T1 x3, M1 × 2', bundle).lines, done)).toBe(left);
+});
 
 describe('a tally kept on paper', () => {
   test.each([

@@ -22,7 +22,7 @@ export function useTaps(table: Table) {
     setWho(null);
     setTrouble(null);
     const entry = { ...one.entry, ...table.place(), teamId: whose.teamId, playerNumber: one.isTeams ? null : whose.playerNumber };
-    desk.write(entry).catch(() => setTrouble(`“${one.words}” is not stored: this device takes no more. Write it on paper.`));
+    desk.write(entry).catch(() => setTrouble('It waits in the red line above and is stored from there. Do not log it again.'));
   };
 
   const tapWhat = (one: What): void => {

@@ -42,7 +42,7 @@ export function useLogging(): Logging {
         taps.current.set(slot, performance.now());
         return true;
       } catch {
-        setState({ said: 'This device could not store it. Nothing else was lost; note it on paper and try again.', isTrouble: true });
+        setState({ said: 'It waits in the red line above and is stored from there. Do not log it again.', isTrouble: true });
         return false;
       }
     },

@@ -1,11 +1,18 @@
 import { useState } from 'react';
 import { focusOnArrival } from '../shell/focus.ts';
-import { paperSteps, paperTally } from '../../../server/domain/night/desk/reading/paper-tally.ts';
+import { paperRest, paperSteps, paperTally, withCodeInstead } from '../../../server/domain/night/desk/reading/paper-tally.ts';
 import { useDesk } from '../desk.ts';
 import { useReading } from '../now/reading.ts';
 import { countOf } from '../now/words.ts';
 import { Sheet } from '../shell/sheet.tsx';
 import './paper.css';
+
+/** What the device could not store is kept in the status line and stored from there, so it counts as logged. */
+function saidOf(done: number, unstored: number, left: number): string {
+  const logged = `${countOf(done, 'read')} logged from paper.`;
+  if (left > 0) return `${logged} This device could not store what comes next. Close this sheet, choose “Try again” in the red line, then log the ${left === 1 ? 'one' : left} left here.`;
+  return unstored > 0 ? `${logged} ${unstored === 1 ? 'One waits' : `${unstored} wait`} in the red line above and ${unstored === 1 ? 'is' : 'are'} stored from there. Do not log ${unstored === 1 ? 'it' : 'them'} again.` : logged;
+}
 
 /** What was ticked on paper, typed in afterwards: by code and window, without a clock. */
 export function PaperSheet({ close }: { close: () => void }) {
@@ -18,20 +25,18 @@ export function PaperSheet({ close }: { close: () => void }) {
   const steps = paperSteps(lines, queue, (gameId) => bundle.games.find((game) => game.gameId === gameId)?.ourTeamIds[0] ?? null);
   const logAll = async (): Promise<void> => {
     setIsBusy(true);
-    let stored = 0;
-    try {
-      for (const { entry, happening } of steps) {
-        const before = happening === null ? null : await write(happening);
-        await write(before === null ? entry : { ...entry, happeningEntryId: before.id });
-        stored += 1;
-      }
-      setText('');
-      setSaid(`${countOf(stored, 'read')} logged from paper.`);
-    } catch {
-      setSaid(`This device stored ${stored} of ${steps.length}, then could not go on. Take out of the tally what the log shows already.`);
-    } finally {
-      setIsBusy(false);
+    let done = 0;
+    let unstored = 0;
+    for (const { entry, happening } of steps) {
+      const before = happening === null ? null : await write(happening).catch(() => 'unstored' as const);
+      // The mention needs the entry of what happened; it stays in the tally until that is stored.
+      if (before === 'unstored') break;
+      await write(before === null ? entry : { ...entry, happeningEntryId: before.id }).catch(() => (unstored += 1));
+      done += 1;
     }
+    setText(paperRest(lines, done));
+    setSaid(saidOf(done, unstored, steps.length - done));
+    setIsBusy(false);
   };
   return (
     <Sheet title="A tally kept on paper" onClose={close}>
@@ -40,7 +45,7 @@ export function PaperSheet({ close }: { close: () => void }) {
       <div role="alert">
       <ul className="desk-paper-problems">
         {problems.map(({ text: piece, sentence, nearestCode }) => (
-          <li key={piece}>{sentence} {nearestCode !== null && <button type="button" className="desk-link" onClick={() => setText(text.replace(/(?:\d+-)?\p{L}\d+/giu, (code) => (piece.toLowerCase().startsWith(code.toLowerCase()) ? nearestCode : code)))}>Take {nearestCode}</button>}</li>
+          <li key={piece}>{sentence} {nearestCode !== null && <button type="button" className="desk-link" onClick={() => setText(withCodeInstead(text, piece, nearestCode))}>Take {nearestCode}</button>}</li>
         ))}
       </ul>
       </div>

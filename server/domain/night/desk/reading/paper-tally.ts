@@ -70,6 +70,29 @@ export function paperTally(text: string, bundle: Tallied): { lines: PaperLine[];
   return { lines: read.filter((one): one is PaperLine => 'cue' in one), problems: read.filter((one): one is PaperProblem => 'sentence' in one) };
 }
 
+/**
+ * The tally with another code in the place of one that is not of tonight; every other code stays, also one that begins alike.
+ *
+ * @param wrong the piece that was refused, such as "H13 x2"
+ */
+export function withCodeInstead(text: string, wrong: string, code: string): string {
+  const [written = ''] = /^(?:\d+-)?\p{L}\d+/iu.exec(wrong) ?? [];
+  return text.replace(/(?:\d+-)?\p{L}\d+/giu, (one) => (one.toLowerCase() === written.toLowerCase() ? code : one));
+}
+
+/** The tally that is left once its first steps are written: a line that was written in part keeps the rest of its ticks. */
+export function paperRest(lines: readonly PaperLine[], doneSteps: number): string {
+  let done = doneSteps;
+  return lines
+    .flatMap(({ text, times }) => {
+      const left = Math.max(0, times - done);
+      done = Math.max(0, done - times);
+      if (left === 0) return [];
+      return left === times ? text : text.replace(/(?<=\d)\s*[x×*]\s*\d{1,3}/iu, left === 1 ? '' : ` x${left}`);
+    })
+    .join(', ');
+}
+
 /** One thing to write: a read, or a mention with the happening that has to be written before it. */
 export interface PaperStep {
   readonly entry: NewDeskEntry;
