@@ -32,8 +32,8 @@ export function RequestForm({ kind, requests, onDone }: { kind: RequestKind; req
     try {
       await requests.ask(kind, read.fields, allowed);
     } catch {
-      // The desk says in its own line that the entry is not stored.
-      isKept.current = false;
+      // Asked for again, it would be stored twice: the desk keeps what is not stored yet.
+      onDone('It waits in the red line above and is stored from there. Do not log it again.');
       return;
     }
     onDone(approves ? `${REQUEST_TITLES[kind]} is to be read.` : `${REQUEST_TITLES[kind]} waits for approval.`);

@@ -26,7 +26,7 @@ export function RequestsSheet() {
     setSaid(null);
     setKind(next);
   };
-  useKey(isSignedOff ? null : VEHICLE_KEY, 'A vehicle notice', () => begin('vehicle'));
+  useKey(isSignedOff || kind !== null ? null : VEHICLE_KEY, 'A vehicle notice', () => begin('vehicle'));
   const done = (sentence: string | null) => {
     setKind(null);
     setSaid(sentence);

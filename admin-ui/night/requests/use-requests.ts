@@ -1,4 +1,5 @@
-import { useMemo } from 'react';
+import { useMemo, useRef } from 'react';
+import { isBounce } from '../../../server/domain/night/desk/one-tap.ts';
 import type { NightRequest, RequestAnswer, RequestAnswerKind, RequestFields, RequestKind } from '../../../server/domain/night/desk/requests/request.ts';
 import { approvedRequests } from '../../../server/domain/night/desk/requests/requests-of-night.ts';
 import type { RequestsOfNight } from '../../../server/domain/night/desk/requests/requests-of-night.ts';
@@ -32,21 +33,30 @@ export function useRequests(): Requests {
     const { waiting, approved, ended } = approvedRequests(lines, kept, isSignedOff);
     return { waiting: inPlace(waiting), approved: inPlace(approved), ended };
   }, [lines, kept, isSignedOff]);
-  const answer = async (requestId: string, said: RequestAnswerKind, { reason, ...more }: Approval & { reason?: string } = {}): Promise<void> => {
+  const lastAnswered = useRef<number | null>(null);
+  const store = async (requestId: string, said: RequestAnswerKind, { reason, ...more }: Approval & { reason?: string } = {}): Promise<void> => {
     await write({ kind: 'requestAnswered', reason: reason ?? null, detail: { requestId, answer: said, ...more } });
+  };
+  /** An answered request leaves its list and the next one comes under the thumb: a tap that bounces answers nothing. */
+  const answer: typeof store = async (...given) => {
+    if (isBounce(lastAnswered.current, performance.now())) return;
+    lastAnswered.current = performance.now();
+    // What cannot be stored stays on the screen in the status line.
+    await store(...given).catch(() => {});
+    lastAnswered.current = performance.now();
   };
   return {
     ...night,
     ask: async (requestKind, fields, approval) => {
       const { id } = await write({ kind: 'request', detail: { requestKind, fields } });
-      if (approval) await answer(id, 'approved', approval);
+      if (approval) await store(id, 'approved', approval);
     },
     approve: (request, approval) => answer(request.id, 'approved', approval),
     decline: (request, reason) => answer(request.id, 'declined', { reason }),
     markRead: (request) => answer(request.id, 'read'),
     undo: (request) => {
       const entryId = request.answers.findLast((one) => one.answer === request.state)?.entryId;
-      return entryId ? () => takeBack(entryId) : null;
+      return entryId ? () => takeBack(entryId).catch(() => {}) : null;
     },
   };
 }
