@@ -15,6 +15,8 @@ export interface Desk {
   write(entry: NewDeskEntry): Promise<DeskEntry>;
   /** One tap: writes the entry that takes another back. */
   takeBack(entryId: string): Promise<void>;
+  /** entries that the device could not store; they are in memory alone and wait for a person */
+  readonly unstoredCount: number;
   /** who works here: a person's name, or the label of the table link */
   readonly workerName: string;
   readonly maySignOff: boolean;

@@ -5,6 +5,7 @@ import { countsInWords, countsOf, emptyOutbox, linesOf, nextSequence, written } 
 import type { Outbox } from '../../server/domain/night/desk/outbox/outbox.ts';
 import { received, takenOver } from '../../server/domain/night/desk/outbox/outbox-reading.ts';
 import { answered, batchToSend, bodyOf, retryDelayMilliseconds, signedInAgain, triedAgain } from '../../server/domain/night/desk/outbox/outbox-sending.ts';
+import { waitingCount } from '../../server/domain/night/desk/waiting-count.ts';
 import type { BatchAnswer } from '../../server/domain/night/desk/outbox/outbox-sending.ts';
 
 const id = (device: number, place: number) => `0193a000-0000-7000-8000-${String(device * 1000 + place).padStart(12, '0')}`;
@@ -140,6 +141,7 @@ test('what a file holds goes out in the name of the device that wrote it, after 
   const after = say(box, { kind: 'results', results: [{ id: id(1, 1), status: 'stored', number: 1 }] });
   expect(batchToSend(after)).toEqual({ deviceId: id(9, 3), entries: [theirs] });
   expect(nextSequence(after)).toBe(2);
+  expect(linesOf(box).map((line) => [line.deviceId, line.isOwn, line.place])).toEqual([[deviceId, true, 'onDevice'], [id(9, 3), false, 'onDevice']]);
 });
 
 test.each([
@@ -150,4 +152,14 @@ test.each([
   [JSON.stringify(heldFile('friday', '', [entry(1, { id: 'one' })])), 'This file is damaged: one of its entries cannot be read. Nothing was taken from it.'],
 ])('a file that is not this night\'s says why: %s', (text, sentence) => {
   expect(entriesOfFile(text, 'friday')).toEqual({ sentence });
+});
+
+test.each([
+  [[], 0, 0],
+  [['onServer', 'needsAttention'], 0, 0],
+  [['onServer', 'onDevice'], 0, 1],
+  [['onServer'], 1, 1],
+  [['onDevice', 'onDevice'], 1, 3],
+] as const)('with entries %j and %i that could not be stored the sign-off waits for %i', (lines, unstored, count) => {
+  expect(waitingCount(lines.map((place) => ({ place })), unstored)).toBe(count);
 });

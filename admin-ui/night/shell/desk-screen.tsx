@@ -20,12 +20,13 @@ import type { RegionName } from './tab-bar.tsx';
 export function DeskScreen({ keeper, sync }: { keeper: Keeper; sync: Sync }) {
   const snapshot = useSyncExternalStore(keeper.watch, keeper.look);
   const { night, lines } = snapshot;
+  const unstoredCount = snapshot.unstored.length;
   const [region, setRegion] = useState<RegionName>('now');
   const [sheet, setSheet] = useState<SheetName | null>(null);
   const lastTakenBack = useRef<number | null>(null);
   const desk = useMemo<Desk>(
     () => ({
-      bundle: night.bundle, lines, way: night.way, workerName: night.workerName, maySignOff: night.maySignOff, isSignedOff: night.isSignedOff,
+      bundle: night.bundle, lines, unstoredCount, way: night.way, workerName: night.workerName, maySignOff: night.maySignOff, isSignedOff: night.isSignedOff,
       lookAgain: sync.tryNow,
       write: async (said) => {
         const entry = await keeper.write(said);
@@ -40,7 +41,7 @@ export function DeskScreen({ keeper, sync }: { keeper: Keeper; sync: Sync }) {
         sync.nudge();
       },
     }),
-    [keeper, sync, night, lines],
+    [keeper, sync, night, lines, unstoredCount],
   );
   useEffect(() => {
     document.title = `${night.bundle.title} – Rafterline table`;

@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { waitingCount } from '../../../server/domain/night/desk/waiting-count.ts';
 import type { Desk } from '../desk.ts';
 import { keyName, useKey } from '../keys.ts';
 import type { useSignOff } from './use-sign-off.ts';
@@ -14,13 +15,13 @@ const BOOK = [['agrees', 'It agrees'], ['differs', 'It differs'], ['open', 'Not 
 const LARGEST_CROWD = 200_000;
 
 /** Everything but the tap is optional. */
-export function SignOffForm({ desk: { lines, workerName }, isSending, refusal, onSend }: Props) {
+export function SignOffForm({ desk: { lines, unstoredCount, workerName }, isSending, refusal, onSend }: Props) {
   const [attendance, setAttendance] = useState('');
   const [book, setBook] = useState<(typeof BOOK)[number][0]>('open');
   const [bookWords, setBookWords] = useState('');
   const [note, setNote] = useState('');
   const [name, setName] = useState(workerName);
-  const waiting = lines.some((line) => line.isOwn && line.place === 'onDevice');
+  const waiting = waitingCount(lines, unstoredCount) > 0;
   const isWrong = attendance !== '' && !(/^\d{1,6}$/.test(attendance) && Number(attendance) <= LARGEST_CROWD);
   const isReady = !waiting && !isSending && !isWrong && name.trim() !== '';
   const send = (): void => {

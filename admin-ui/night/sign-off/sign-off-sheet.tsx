@@ -1,7 +1,7 @@
 import { useEffect } from 'react';
-import type { DeskLine } from '../../../server/domain/night/desk/desk-entry.ts';
 import { standingLines } from '../../../server/domain/night/desk/line-sentence.ts';
 import { mentionQueue } from '../../../server/domain/night/desk/reading/mention-queue.ts';
+import { waitingCount } from '../../../server/domain/night/desk/waiting-count.ts';
 import { isAbout, sentenceOfTally, tallyOfNight } from '../../../server/domain/night/night-tally.ts';
 import { useDesk } from '../desk.ts';
 import type { Desk } from '../desk.ts';
@@ -25,7 +25,7 @@ export function SignOffSheet() {
   return (
     <>
       <WhatItCameTo desk={desk} />
-      <StillHere lines={desk.lines} />
+      <StillHere desk={desk} />
       {maySignOff
         ? <SignOffForm desk={desk} isSending={state.is === 'sending'} refusal={state.is === 'refused' ? state.sentence : null} onSend={send} />
         : <p className="desk-notice">This device may keep the log but not sign off. An adult signs off on a device of their own, or the office does tomorrow. Nothing is lost meanwhile.</p>}
@@ -34,7 +34,7 @@ export function SignOffSheet() {
 }
 
 function Closed({ desk, signed }: { desk: Desk; signed: Signed | null }) {
-  const waiting = unsent(desk.lines);
+  const waiting = waitingCount(desk.lines, 0);
   const at = signed && new Intl.DateTimeFormat('en-US', { timeZone: desk.bundle.zone, hour: 'numeric', minute: '2-digit' }).format(new Date(signed.at));
   return (
     <>
@@ -76,15 +76,19 @@ function WhatItCameTo({ desk }: { desk: Desk }) {
 }
 
 const entries = (count: number): string => (count === 1 ? '1 entry' : `${count} entries`);
-const unsent = (lines: readonly DeskLine[]): number => lines.filter((line) => line.isOwn && line.place === 'onDevice').length;
 
 /** What keeps the sign-off waiting, or what an adult should know before. */
-function StillHere({ lines }: { lines: readonly DeskLine[] }) {
-  const waiting = unsent(lines);
-  const held = lines.filter((line) => line.isOwn && line.place === 'needsAttention').length;
+function StillHere({ desk: { lines, unstoredCount } }: { desk: Desk }) {
+  const waiting = waitingCount(lines, 0);
+  const held = lines.filter((line) => line.place === 'needsAttention').length;
   const others = new Set(lines.filter((line) => !line.isOwn).map((line) => line.deviceId)).size;
   return (
     <>
+      {unstoredCount > 0 && (
+        <p className="desk-notice desk-notice-bad">
+          <strong>{entries(unstoredCount)} {unstoredCount === 1 ? 'is' : 'are'} not stored yet and would be lost.</strong> Close this sheet and choose “Try again” in the red line first.
+        </p>
+      )}
       {waiting > 0 && (
         <p className="desk-notice desk-notice-care">
           <strong>{entries(waiting)} {waiting === 1 ? 'is' : 'are'} still on this device.</strong> Sign-off needs the server, and everything logged here goes first; this page sends it by itself as soon as the
