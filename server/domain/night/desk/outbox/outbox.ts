@@ -90,10 +90,11 @@ export function countsInWords({ onDevice, onServer, needsAttention }: Record<Ent
 
 /**
  * The log as this device knows it: by number, then what has no number yet by device and sequence. The phone's clock has no say.
+ * Entries taken over from another device's file are not this device's own.
  */
 export function linesOf(outbox: Outbox): DeskLine[] {
   const lines: DeskLine[] = [...outbox.others.values()].map((entry) => ({ ...entry, place: 'onServer', isOwn: false, sentence: null }));
-  for (const { entry, place, number, sentence } of outbox.kept.values()) lines.push({ ...entry, place, number, sentence, isOwn: true });
+  for (const { entry, place, number, sentence } of outbox.kept.values()) lines.push({ ...entry, place, number, sentence, isOwn: entry.deviceId === outbox.deviceId });
   return lines.sort(byNumberThenSequence);
 }
 
