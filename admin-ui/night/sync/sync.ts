@@ -110,12 +110,21 @@ export class Sync {
     this.isTurn = true;
     this.stream.open();
     while (!this.isStopped && this.turn === mine) {
-      await this.send();
-      await this.read();
-      await this.lookForBundle();
+      await this.exchange();
       await this.rest();
     }
     if (this.isStopped || !this.isTurn) this.stream.close();
+  }
+
+  /** What cannot be stored, on a full device, is asked for and sent again after the pause of any other failure. */
+  private async exchange(): Promise<void> {
+    try {
+      await this.send();
+      await this.read();
+      await this.lookForBundle();
+    } catch {
+      this.readFailures += 1;
+    }
   }
 
   private async send(): Promise<void> {
