@@ -3,6 +3,7 @@ import { storedNights } from '../store/nights.ts';
 import type { StoredNight } from '../store/nights.ts';
 import { Frame } from './frame.tsx';
 import { HomeScreenHint } from './inner-browser-warning.tsx';
+import { NightLinks } from './night-links.tsx';
 
 /** The nights on this device, and how to get one. */
 export function NightList() {
@@ -16,18 +17,7 @@ export function NightList() {
       <h1>Nights on this device</h1>
       {problem && <p className="desk-notice desk-notice-bad" role="alert">{problem}</p>}
       {nights?.length === 0 && <p>No night is stored here yet.</p>}
-      {nights && nights.length > 0 && (
-        <ul className="desk-nights">
-          {nights.map((night) => (
-            <li key={night.nightId}>
-              <a className="desk-night" href={`#night/${night.nightId}`}>
-                <strong>{night.bundle.title}</strong>
-                <span className="desk-soft">{night.bundle.dayText}, {night.bundle.venueText}</span>
-              </a>
-            </li>
-          ))}
-        </ul>
-      )}
+      {nights && nights.length > 0 && <NightLinks nights={nights} />}
       <h2>To get a night</h2>
       <p>
         With an account: sign in at <a href="/">the office pages</a>, open the night and choose “Open the desk”. Without one: open the link that the athletic

@@ -1,13 +1,18 @@
 import { useState } from 'react';
 import type { FormEvent } from 'react';
 import { goTo } from '../address.ts';
+import { storedNights } from '../store/nights.ts';
+import type { StoredNight } from '../store/nights.ts';
+import { ServerSaysNo } from '../sync/server.ts';
 import { openByLink } from './fetch-night.ts';
 import { Frame } from './frame.tsx';
+import { NightLinks } from './night-links.tsx';
 
 /** Whoever holds the link types the short PIN that came with it. Programs that only look at links never get this far. */
 export function StartByLink({ token }: { token: string }) {
   const [pin, setPin] = useState('');
   const [problem, setProblem] = useState<string | null>(null);
+  const [stored, setStored] = useState<readonly StoredNight[]>([]);
   const [isWorking, setIsWorking] = useState(false);
   const start = async (event: FormEvent) => {
     event.preventDefault();
@@ -17,6 +22,9 @@ export function StartByLink({ token }: { token: string }) {
       const night = await openByLink(token, pin.trim());
       goTo(`#night/${night.nightId}`);
     } catch (failure) {
+      // Without a network the link cannot say which night it opens; what is stored opens all the same.
+      const isSilent = failure instanceof ServerSaysNo && failure.status === 0;
+      setStored(isSilent ? await storedNights().catch(() => []) : []);
       setProblem((failure as Error).message);
       setIsWorking(false);
     }
@@ -32,6 +40,12 @@ export function StartByLink({ token }: { token: string }) {
         {problem && <p className="desk-notice desk-notice-bad" role="alert">{problem}</p>}
         <button type="submit" className="desk-button desk-button-main" disabled={isWorking}>{isWorking ? 'Opening…' : 'Start'}</button>
       </form>
+      {problem && stored.length > 0 && (
+        <>
+          <h2>Stored on this device already</h2>
+          <NightLinks nights={stored} />
+        </>
+      )}
     </Frame>
   );
 }
