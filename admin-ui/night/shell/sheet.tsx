@@ -6,6 +6,7 @@ import { KeyLayer, keyName, useLayerInFront } from '../keys.ts';
 export function Sheet({ title, onClose, children }: { title: string; onClose: () => void; children: ReactNode }) {
   const layer = useContext(KeyLayer) + 1;
   const dialog = useRef<HTMLDialogElement>(null);
+  const pressedBeside = useRef(false);
   useLayerInFront(layer);
   useLayoutEffect(() => {
     const shown = dialog.current!;
@@ -22,7 +23,11 @@ export function Sheet({ title, onClose, children }: { title: string; onClose: ()
           event.preventDefault();
           onClose();
         }}
-        onClick={(event) => event.target === dialog.current && onClose()}
+        onPointerDown={(event) => {
+          pressedBeside.current = event.target === dialog.current && isBeside(dialog.current, event);
+        }}
+        // The empty part of a sheet belongs to it: what is typed there is not lost by a tap.
+        onClick={(event) => event.target === dialog.current && pressedBeside.current && isBeside(dialog.current, event) && onClose()}
       >
         <div className="desk-sheet-inside">
           <div className="desk-sheet-head">
@@ -34,4 +39,10 @@ export function Sheet({ title, onClose, children }: { title: string; onClose: ()
       </dialog>
     </KeyLayer>
   );
+}
+
+/** Whether a tap came down on the backdrop, outside the sheet's own box. */
+function isBeside(sheet: HTMLElement, { clientX, clientY }: { clientX: number; clientY: number }): boolean {
+  const { left, right, top, bottom } = sheet.getBoundingClientRect();
+  return clientX < left || clientX > right || clientY < top || clientY > bottom;
 }
