@@ -11,6 +11,8 @@ const NONE: readonly KeptRequest[] = [];
 interface Watched {
   kept: readonly KeptRequest[];
   readonly watchers: Set<() => void>;
+  /** parts of the page that show them; the last one that goes stops the asking */
+  users: number;
   timer: ReturnType<typeof setInterval> | null;
 }
 
@@ -19,7 +21,7 @@ const nights = new Map<string, Watched>();
 const store = () => openDB('rafterline-requests', 1, { upgrade: (database) => void database.createObjectStore('kept') });
 
 function watched(nightId: string): Watched {
-  const one = nights.get(nightId) ?? { kept: NONE, watchers: new Set(), timer: null };
+  const one = nights.get(nightId) ?? { kept: NONE, watchers: new Set(), users: 0, timer: null };
   nights.set(nightId, one);
   return one;
 }
@@ -50,6 +52,7 @@ export function useKeptRequests(nightId: string): readonly KeptRequest[] {
   useEffect(() => {
     const one = watched(nightId);
     const look = () => void fetchKeptRequests(nightId).catch(() => {});
+    one.users += 1;
     if (one.timer === null) {
       void begin(nightId);
       one.timer = setInterval(look, ASK_EVERY_MILLISECONDS);
@@ -57,6 +60,10 @@ export function useKeptRequests(nightId: string): readonly KeptRequest[] {
     for (const told of LOOK_WHEN) window.addEventListener(told, look);
     return () => {
       for (const told of LOOK_WHEN) window.removeEventListener(told, look);
+      one.users -= 1;
+      if (one.users > 0 || one.timer === null) return;
+      clearInterval(one.timer);
+      one.timer = null;
     };
   }, [nightId]);
   return useSyncExternalStore(
