@@ -24,10 +24,10 @@ export function Sheet({ title, onClose, children }: { title: string; onClose: ()
           onClose();
         }}
         onPointerDown={(event) => {
-          pressedBeside.current = event.target === dialog.current && isBeside(dialog.current, event);
+          pressedBeside.current = event.target === event.currentTarget && isBeside(event.currentTarget, event);
         }}
         // The empty part of a sheet belongs to it: what is typed there is not lost by a tap.
-        onClick={(event) => event.target === dialog.current && pressedBeside.current && isBeside(dialog.current, event) && onClose()}
+        onClick={(event) => event.target === event.currentTarget && pressedBeside.current && isBeside(event.currentTarget, event) && onClose()}
       >
         <div className="desk-sheet-inside">
           <div className="desk-sheet-head">
