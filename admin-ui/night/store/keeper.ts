@@ -85,6 +85,8 @@ export class Keeper {
   };
 
   readonly takeBack = async (entryId: string): Promise<void> => {
+    // One that waits to be stored is not said a second time.
+    if (this.unstored.some(({ said }) => said.takesBackEntryId === entryId)) return;
     await this.write({ kind: 'takenBack', takesBackEntryId: entryId });
   };
 
