@@ -32,12 +32,12 @@ test.each([
 });
 
 test.each([
-  [line('a'), true],
-  [line('a', { isOwn: false, place: 'onServer' }), true],
-  [line('a', { kind: 'hold' }), false],
-  [gone('a', 'b'), false],
-  [line('a', { place: 'needsAttention' }), false],
-])('%o goes back by one tap: %j', (one, may) => {
+  ['an own line', line('a'), true],
+  ['a line of another device', line('a', { isOwn: false, place: 'onServer' }), true],
+  ['a hold', line('a', { kind: 'hold' }), false],
+  ['a taking back', gone('a', 'b'), false],
+  ['a line that needs attention', line('a', { place: 'needsAttention' }), false],
+])('%s goes back by one tap: %s', (_what, one, may) => {
   expect(mayGoBackByOneTap(one)).toBe(may);
 });
 

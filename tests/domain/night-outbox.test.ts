@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import type { DeskEntry } from '../../server/domain/night/desk/desk-entry.ts';
+import type { DeskEntry, EntryPlace } from '../../server/domain/night/desk/desk-entry.ts';
 import { entriesOfFile, heldFile } from '../../server/domain/night/desk/outbox/held-file.ts';
 import { countsInWords, countsOf, emptyOutbox, linesOf, nextSequence, written } from '../../server/domain/night/desk/outbox/outbox.ts';
 import type { Outbox } from '../../server/domain/night/desk/outbox/outbox.ts';
@@ -154,12 +154,12 @@ test.each([
   expect(entriesOfFile(text, 'friday')).toEqual({ sentence });
 });
 
-test.each([
+test.each<[EntryPlace[], number, number]>([
   [[], 0, 0],
   [['onServer', 'needsAttention'], 0, 0],
   [['onServer', 'onDevice'], 0, 1],
   [['onServer'], 1, 1],
   [['onDevice', 'onDevice'], 1, 3],
-] as const)('with entries %j and %i that could not be stored the sign-off waits for %i', (lines, unstored, count) => {
+])('with entries %j and %i that could not be stored the sign-off waits for %i', (lines, unstored, count) => {
   expect(waitingCount(lines.map((place) => ({ place })), unstored)).toBe(count);
 });
