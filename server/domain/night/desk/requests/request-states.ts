@@ -38,7 +38,7 @@ export function stateAfter(request: { readonly kind: RequestKind; readonly names
   let state: RequestState = 'waiting';
   let beforeExpiry: RequestState | null = null;
   for (const answer of answers) {
-    const from = beforeExpiry ?? state;
+    const from: RequestState = beforeExpiry ?? state;
     if (whyNotAnswer({ ...request, state: from }, answer) !== null) continue;
     beforeExpiry = answer.answer === 'expired' && answer.entryId === null ? from : null;
     state = answer.answer;
