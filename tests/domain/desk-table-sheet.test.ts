@@ -223,6 +223,9 @@ describe('periods', () => {
     expect([currentPeriod(sheet(ends(2))), currentPeriod(sheet(ends(4))), isOver(sheet(ends(4)))]).toEqual([3, 5, false]);
     expect([currentPeriod(sheet([basket, ...ends(4)])), isOver(sheet([basket, ...ends(4)]))]).toEqual([4, true]);
     expect(isOver(sheet([basket, ...ends(3)]))).toBe(false);
+    const inOvertime: NewDeskEntry = { ...basket, period: 'overtime' };
+    expect(isOver(sheet([...ends(4), inOvertime]))).toBe(false);
+    expect(isOver(sheet([...ends(4), inOvertime, { kind: 'periodEnd', period: 'overtime' }]))).toBe(true);
   });
 
   test('the book agrees or differs, period by period, and the latest word holds', () => {

@@ -103,7 +103,9 @@ export function isOver(sheet: TableSheet): boolean {
   const { rules } = sheet;
   if (rules.bouts.length > 0) return rules.weightClasses.every((weight) => sheet.bouts[weight] !== undefined);
   if (rules.sets !== null) return Math.max(setsWon(sheet, 'visitors'), setsWon(sheet, 'home')) >= rules.sets.setsToWin;
-  return sheet.ended.length >= rules.periods.count && sheet.ended.at(-1) === true && sheet.visitors.total !== sheet.home.total;
+  // Whoever leads in an overtime has not won it yet.
+  const hasGoneOn = sheet.latestPeriod > sheet.ended.length;
+  return sheet.ended.length >= rules.periods.count && sheet.ended.at(-1) === true && !hasGoneOn && sheet.visitors.total !== sheet.home.total;
 }
 
 /** The period that is played now, 1 and up: the one after the last that ended, or a later one that has entries. */
