@@ -160,7 +160,6 @@ export const REFUSALS = {
   'answer-without-request': no(422, 'Say which request is answered, and how.'),
   'taking-back-nothing': no(422, 'Say which entry is taken back.'),
   'unknown-entry': no(422, 'There is no such entry in this log.'),
-  'entry-of-another-night': no(422, 'This entry belongs to another night.'),
   'entry-taken-back-already': no(409, 'This entry was taken back already.'),
   'file-of-another-night': no(422, 'This file is of another night. Open that night, then import it there.'),
   'aside-settled-already': no(409, 'This entry is settled already.'),

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { whyNotEntry } from '../../server/domain/night/log-entry.ts';
 import { countNight, readsToCount } from '../../server/domain/night/reads-to-count.ts';
 import { amendmentOf, countedReads, statusAtSignOff, whyNotSignOff } from '../../server/domain/night/sign-off.ts';
-import { whyNotTakeBack } from '../../server/domain/night/take-back.ts';
+import { takenBackIds, whyNotTakeBack } from '../../server/domain/night/take-back.ts';
 import { dayOf } from '../../server/domain/day.ts';
 import { REFUSALS } from '../../server/domain/refusals.ts';
 import { aLog, gameBall } from './night-log.ts';
@@ -109,10 +109,10 @@ describe('taking back', () => {
     ['an entry that stands', 'b', 'friday', null],
     ['an entry taken back already', 'a', 'friday', 'entry-taken-back-already'],
     ['a taking back', 'back', 'friday', 'taking-back-stays'],
-    ['an entry of another night', 'b', 'saturday', 'entry-of-another-night'],
+    ['an entry of another night', 'b', 'saturday', 'unknown-entry'],
     ['an entry that is not there', 'zzz', 'friday', 'unknown-entry'],
   ])('%s: %s on %s gives %s', (_, entryId, nightId, refusal) => {
-    expect(whyNotTakeBack(entryId, nightId, log)).toBe(refusal);
+    expect(whyNotTakeBack(log.find(({ id }) => id === entryId), nightId, takenBackIds(log).has(entryId))).toBe(refusal);
   });
 });
 

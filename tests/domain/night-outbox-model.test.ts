@@ -8,7 +8,7 @@ import type { Batch, BatchAnswer, EntryAnswer } from '../../server/domain/night/
 import { whyNotEntry } from '../../server/domain/night/log-entry.ts';
 import type { LogEntry } from '../../server/domain/night/log-entry.ts';
 import { claimOf, countNight } from '../../server/domain/night/reads-to-count.ts';
-import { whyNotTakeBack } from '../../server/domain/night/take-back.ts';
+import { takenBackIds, whyNotTakeBack } from '../../server/domain/night/take-back.ts';
 import { TwoDevices } from './night-outbox-world.ts';
 import type { Made, ServerSide, Step } from './night-outbox-world.ts';
 
@@ -36,7 +36,8 @@ class ModelServer implements ServerSide {
       this.aside.push(entry);
       return { id: entry.id, status: 'aside', sentence: 'Another entry has this place.' };
     }
-    const backs = entry.kind === 'takenBack' && whyNotTakeBack(entry.takesBackEntryId!, 'friday', this.log.map(asLogged)) !== null;
+    const taken = entry.takesBackEntryId;
+    const backs = entry.kind === 'takenBack' && whyNotTakeBack(this.log.map(asLogged).find(({ id }) => id === taken), 'friday', takenBackIds(this.log).has(taken!)) !== null;
     if (this.isSignedOff || backs || whyNotEntry(asLogged({ ...entry, number: 0 }))) return { id: entry.id, status: 'refused', sentence: 'Not like this.' };
     const number = this.log.length + 1;
     this.log.push({ ...entry, number });

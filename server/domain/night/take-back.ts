@@ -2,7 +2,6 @@ import type { LogEntry } from './log-entry.ts';
 
 export type TakeBackRefusal =
   | 'unknown-entry'
-  | 'entry-of-another-night'
   | 'entry-taken-back-already'
   | 'taking-back-stays';
 
@@ -20,14 +19,14 @@ export function standing<Entry extends Pick<LogEntry, 'id' | 'kind' | 'takesBack
 
 /**
  * Why an entry cannot be taken back, or null. Taking back is an entry of its own; nothing is deleted.
- * What was taken back by mistake is logged again, so a taking back is not taken back.
+ * What was taken back by mistake is logged again, so a taking back is not taken back. An entry of another
+ * night is no more known here than one that never was.
  *
- * @param entries the log of the night
+ * @param entry the one that is named, where there is one
+ * @param isTakenBack another entry has taken it back already
  */
-export function whyNotTakeBack(entryId: string, nightId: string, entries: readonly LogEntry[]): TakeBackRefusal | null {
-  const entry = entries.find((other) => other.id === entryId);
-  if (!entry) return 'unknown-entry';
-  if (entry.nightId !== nightId) return 'entry-of-another-night';
+export function whyNotTakeBack(entry: Pick<LogEntry, 'nightId'> & { readonly kind: string } | undefined, nightId: string, isTakenBack: boolean): TakeBackRefusal | null {
+  if (entry?.nightId !== nightId) return 'unknown-entry';
   if (entry.kind === 'takenBack') return 'taking-back-stays';
-  return takenBackIds(entries).has(entryId) ? 'entry-taken-back-already' : null;
+  return isTakenBack ? 'entry-taken-back-already' : null;
 }

@@ -1,5 +1,6 @@
 import { Inject, Injectable } from '@nestjs/common';
 import { whyNotEntry } from '../../domain/night/log-entry.ts';
+import { whyNotTakeBack } from '../../domain/night/take-back.ts';
 import { refuse, sentenceOfRefusal } from '../../domain/refusals.ts';
 import type { RefusalCode } from '../../domain/refusals.ts';
 import { newId } from '../../platform/database/ids.ts';
@@ -149,11 +150,7 @@ class Sorting {
 
   private whyNotTakeBack({ kind, takesBackEntryId }: PlacedEntry): RefusalCode | null {
     if (kind !== 'takenBack' || takesBackEntryId === null) return takesBackEntryId === null ? null : 'taking-back-nothing';
-    const entry = this.byId.get(takesBackEntryId);
-    // An entry of another night is no more known here than one of another department.
-    if (!entry || entry.nightId !== this.night.id) return 'unknown-entry';
-    if (entry.kind === 'takenBack') return 'taking-back-stays';
-    return this.takenBack.has(takesBackEntryId) ? 'entry-taken-back-already' : null;
+    return whyNotTakeBack(this.byId.get(takesBackEntryId), this.night.id, this.takenBack.has(takesBackEntryId));
   }
 
   private whyNotAnswer({ happeningEntryId }: PlacedEntry): RefusalCode | null {
