@@ -40,3 +40,13 @@ test('where a sport has one kind of time-out, no kind is told', () => {
   const football = { ...bundle, games: bundle.games.map((game) => ({ ...game, rules: profileFor('football', 2026) })) };
   expect(told([{ kind: 'timeOut', teamId: ours, detail: { timeOut: 'full' } }], football)).toBe('Time-out, the Kestrels.');
 });
+
+test.each([
+  [{ what: 'start', clock: '19:12' }, 'The start moves to 7:12 PM.'],
+  [{ what: 'start', clock: '24:00' }, 'A time moves.'],
+  [{ what: 'halftime', seconds: 600 }, 'Halftime is 10 minutes tonight.'],
+  [{ what: 'halftime', seconds: 60 }, 'Halftime is 1 minute tonight.'],
+  [{}, 'A time moves.'],
+])('a moved time %o is told as the wall clock says it', (detail, sentence) => {
+  expect(told([{ kind: 'timeMoved', gameId: 'game-1', detail }])).toBe(sentence);
+});

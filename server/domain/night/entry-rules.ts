@@ -1,3 +1,4 @@
+import { isClock } from '../season/night.ts';
 import { HOLD_SITUATIONS } from './desk/bundle.ts';
 import { REQUEST_KINDS } from './desk/requests/request.ts';
 import type { EntryKind, LogEntry } from './log-entry.ts';
@@ -30,13 +31,11 @@ const oneOf = (list: readonly string[], text: string): boolean => list.includes(
 const unless = (holds: boolean, refusal: KindRefusal): KindRefusal | null => (holds ? null : refusal);
 const ofATeam: Rule = ({ teamId }) => unless(teamId !== null, 'play-without-team');
 
-const CLOCK = /^([01]\d|2[0-3]):[0-5]\d$/;
-
 function movesTime(entry: EntryOfKind): boolean {
   const what = textIn(entry, 'what');
   const seconds = entry.detail?.['seconds'];
   const lasts = Number.isInteger(seconds) && Number(seconds) > 0 && Number(seconds) <= 3600;
-  return (what === 'start' && CLOCK.test(textIn(entry, 'clock'))) || (what === 'halftime' && (lasts || CLOCK.test(textIn(entry, 'clock'))));
+  return (what === 'start' && isClock(entry.detail?.['clock'])) || (what === 'halftime' && (lasts || isClock(entry.detail?.['clock'])));
 }
 
 function holds(entry: EntryOfKind): boolean {

@@ -60,9 +60,16 @@ export function spokenClock(clock: string): string {
   return `${hour % 12 === 0 ? 12 : hour % 12}:${String(minutes % 60).padStart(2, '0')} ${hour < 12 ? 'AM' : 'PM'}`;
 }
 
+const CLOCK = /^([01]\d|2[0-3]):([0-5]\d)$/;
+
+/** Whether a value is a time of day as it is stored, `HH:MM`. */
+export function isClock(value: unknown): value is string {
+  return typeof value === 'string' && CLOCK.test(value);
+}
+
 /** Minutes since midnight of `HH:MM`. @throws RangeError when the text is no clock */
 export function minutesOfClock(clock: string): number {
-  const parts = /^([01]\d|2[0-3]):([0-5]\d)$/.exec(clock);
+  const parts = CLOCK.exec(clock);
   if (!parts) throw new RangeError(`${clock} is not a time of day`);
   return Number(parts[1]) * 60 + Number(parts[2]);
 }

@@ -1,3 +1,4 @@
+import { movedInWords } from '../../domain/night/moved-in-words.ts';
 import { reasonInWords } from '../../domain/night/reason-words.ts';
 import type { LoggedEntry } from './night-log.service.ts';
 
@@ -59,7 +60,7 @@ export function sentenceOfEntry(entry: LoggedEntry, takesBackNumber: number | nu
     case 'hold':
       return `Hold ${words(entry, 'state') || 'begun'}: ${spaced(words(entry, 'situation') || 'emergency')}.`;
     case 'timeMoved':
-      return words(entry, 'clock') ? `The start moves to ${words(entry, 'clock')}.` : `Halftime is ${Math.round(Number(entry.detail?.['seconds'] ?? 0) / 60)} minutes tonight.`;
+      return movedInWords(entry.detail);
     case 'worn':
       return `Worn tonight: ${about || 'a number'}.`;
     case 'request':

@@ -1,5 +1,6 @@
 import type { NightBundle } from './bundle.ts';
 import type { DeskLine } from './desk-entry.ts';
+import { movedInWords } from '../moved-in-words.ts';
 import { reasonInWords } from '../reason-words.ts';
 import { takenBackIds } from '../take-back.ts';
 import { rosterTonight } from './sheet/roster-tonight.ts';
@@ -57,7 +58,7 @@ export function sentenceOfLine(line: DeskLine, bundle: NightBundle, lines: reado
     case 'hold':
       return `Hold ${said(line, 'state') || 'begun'}${said(line, 'situation') ? `: ${spaced(said(line, 'situation'))}` : ''}.`;
     case 'timeMoved':
-      return said(line, 'clock') ? `The start moves to ${said(line, 'clock')}.` : `Halftime is ${Math.round(Number(line.detail?.['seconds'] ?? 0) / 60)} minutes tonight.`;
+      return movedInWords(line.detail);
     case 'worn':
       return `Number ${line.playerNumber ?? '?'}${said(line, 'wornInstead') ? ` is worn instead of ${said(line, 'wornInstead')}` : line.detail?.['isNotListed'] === true ? ' is worn by somebody who is not on the list' : ' is on the list'} tonight.`;
     case 'request':

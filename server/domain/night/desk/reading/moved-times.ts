@@ -1,5 +1,5 @@
 import type { Moment } from '../../../packet/script.ts';
-import { clockOfMinutes, minutesOfClock, spokenClock } from '../../../season/night.ts';
+import { clockOfMinutes, isClock, minutesOfClock, spokenClock } from '../../../season/night.ts';
 import { capacityOf } from '../../../season/window-capacity.ts';
 import { standing, takenBackIds } from '../../take-back.ts';
 import type { DeskCue, DeskGame, NightBundle } from '../bundle.ts';
@@ -26,8 +26,6 @@ export function timesTonight(lines: readonly DeskLine[]): TimesTonight {
   }
   return { startsClocks, halftimeSeconds };
 }
-
-const isClock = (clock: unknown): clock is string => typeof clock === 'string' && /^([01]\d|2[0-3]):[0-5]\d$/.test(clock);
 
 /** When a game starts, as planned and as it is now. Minutes since midnight; null where nobody knows. */
 export interface StartTonight {
