@@ -1,5 +1,5 @@
 import type { Day } from '../server/domain/day.ts';
-import { OpeningService } from '../server/billing/opening.service.ts';
+import { OpeningService } from '../server/billing/opening/opening.service.ts';
 import { newId } from '../server/platform/database/ids.ts';
 import { ContractHappenings } from '../server/sponsorship/contract-happenings.service.ts';
 import { ContractService } from '../server/sponsorship/contract.service.ts';

@@ -1,7 +1,7 @@
-import { InvoiceIssuing } from '../server/billing/invoice-issuing.service.ts';
-import { Invoice } from '../server/billing/invoice.entity.ts';
-import { PaymentService } from '../server/billing/payment.service.ts';
-import type { PaymentDto } from '../server/billing/payment.dto.ts';
+import { InvoiceIssuing } from '../server/billing/invoices/invoice-issuing.service.ts';
+import { Invoice } from '../server/billing/invoices/invoice.entity.ts';
+import { PaymentService } from '../server/billing/payments/payment.service.ts';
+import type { PaymentDto } from '../server/billing/payments/payment.dto.ts';
 import type { Day } from '../server/domain/day.ts';
 import { UnitOfWork } from '../server/platform/database/unit-of-work.ts';
 import type { Agreement, Agreements } from './contracts.ts';

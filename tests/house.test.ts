@@ -17,14 +17,14 @@ const ROOMS: Record<string, string[]> = {
   ledger: ['access', 'platform'],
   season: ['access', 'platform'],
   sponsorship: ['season', 'ledger', 'access', 'platform'],
-  planning: ['sponsorship', 'season', 'ledger', 'access', 'platform'],
+  billing: ['sponsorship', 'season', 'ledger', 'access', 'platform'],
+  planning: ['billing', 'sponsorship', 'season', 'ledger', 'access', 'platform'],
   packet: ['planning', 'sponsorship', 'season', 'access', 'platform'],
   night: ['packet', 'planning', 'sponsorship', 'season', 'ledger', 'access', 'platform'],
-  billing: ['ledger', 'sponsorship', 'season', 'access', 'platform'],
-  reports: ['billing', 'night', 'packet', 'planning', 'sponsorship', 'season', 'ledger', 'access', 'platform'],
+  reports: ['night', 'packet', 'planning', 'billing', 'sponsorship', 'season', 'ledger', 'access', 'platform'],
 };
 
-const DOMAIN_ORDER = ['access', 'ledger', 'season', 'sponsorship', 'planning', 'packet', 'night', 'billing'];
+const DOMAIN_ORDER = ['access', 'ledger', 'season', 'sponsorship', 'billing', 'planning', 'packet', 'night'];
 
 const NAMELESS = /\/(utils?|common|helpers?|shared|core|base|misc|lib)(\/|\.tsx?$)/;
 

@@ -4,4 +4,4 @@ export type {
   InvoiceLineView as InvoiceLine,
   InvoiceView,
   WholeInvoiceView as Invoice,
-} from '../../server/billing/invoice.dto.ts';
+} from '../../server/billing/invoices/invoice.dto.ts';

@@ -1,1 +1,1 @@
-export type { ApplicationView as Application, PaymentView as Payment } from '../../server/billing/payment.dto.ts';
+export type { ApplicationView as Application, PaymentView as Payment } from '../../server/billing/payments/payment.dto.ts';

@@ -1,4 +1,4 @@
-import { ChoiceField, ClockField, CountField, FlagField, RecordField, TextField } from '../platform/http/fields.ts';
+import { CentsField, ChoiceField, ClockField, CountField, CountsField, FlagField, RecordField, TextField } from '../platform/http/fields.ts';
 
 export const BANK_SHOT_MENTIONS = ['nextWindow', 'deadBall', 'atOnce'] as const;
 export type BankShotMention = (typeof BANK_SHOT_MENTIONS)[number];
@@ -23,6 +23,14 @@ export interface DepartmentSettings {
   schoolDayEndsAt: string;
   /** two letters, or null where only the country's rules matter */
   state: string | null;
+  /** whether who took a receipt may also deposit it or apply it to invoices */
+  takerMayPost: boolean;
+  /** what a payer is charged when a check comes back; 0 for nothing */
+  returnedCheckFeeCents: number;
+  /** days after the due day on which a reminder goes out, each once */
+  reminderDays: readonly number[];
+  /** by which day receivables are aged */
+  agingBy: 'dueDay' | 'invoiceAge';
 }
 
 export const DEFAULT_SETTINGS: DepartmentSettings = {
@@ -39,6 +47,10 @@ export const DEFAULT_SETTINGS: DepartmentSettings = {
   timeOutsReliedOn: null,
   schoolDayEndsAt: '15:00',
   state: null,
+  takerMayPost: false,
+  returnedCheckFeeCents: 0,
+  reminderDays: [7, 30, 60],
+  agingBy: 'dueDay',
 };
 
 /** The states and the District of Columbia by their two letters. @source USPS Publication 28, appendix B (from memory) */
@@ -60,6 +72,10 @@ export class SettingsDto implements Partial<DepartmentSettings> {
   @CountField(0, 20, { optional: true, nullable: true }) timeOutsReliedOn?: number | null;
   @ClockField({ optional: true }) schoolDayEndsAt?: string;
   @ChoiceField(STATES, { optional: true, nullable: true }) state?: string | null;
+  @FlagField({ optional: true }) takerMayPost?: boolean;
+  @CentsField({ most: 100_000 }, { optional: true }) returnedCheckFeeCents?: number;
+  @CountsField(1, 365, { most: 6 }, { optional: true }) reminderDays?: number[];
+  @ChoiceField(['dueDay', 'invoiceAge'], { optional: true }) agingBy?: 'dueDay' | 'invoiceAge';
 }
 
 export class ChangeDepartmentDto {

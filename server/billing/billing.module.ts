@@ -1,32 +1,33 @@
 import { Module } from '@nestjs/common';
 import { LedgerModule } from '../ledger/ledger.module.ts';
 import { SponsorshipModule } from '../sponsorship/sponsorship.module.ts';
-import { AppliedCredit } from './application.entity.ts';
-import { ApplicationService } from './application.service.ts';
-import { BilledRead } from './billed-read.entity.ts';
-import { ContractBillingController } from './contract-billing.controller.ts';
+import { AppliedCredit } from './payments/application.entity.ts';
+import { ApplicationService } from './payments/application.service.ts';
+import { BilledRead } from './invoices/billed-read.entity.ts';
+import { ContractBillingController } from './invoices/contract-billing.controller.ts';
+import { MemoIssue } from './credits/memo-issue.service.ts';
 import { DocumentLocks } from './document-locks.ts';
-import { InvoiceIssuing } from './invoice-issuing.service.ts';
-import { InvoiceLine } from './invoice-line.entity.ts';
-import { InvoicePrinting } from './invoice-printing.service.ts';
-import { InvoiceViews } from './invoice-view.service.ts';
-import { InvoiceVoid } from './invoice-void.entity.ts';
-import { InvoiceVoiding } from './invoice-voiding.service.ts';
-import { InvoiceController } from './invoice.controller.ts';
-import { Invoice } from './invoice.entity.ts';
-import { OpeningService } from './opening.service.ts';
-import { PaymentViews } from './payment-view.service.ts';
-import { PaymentController } from './payment.controller.ts';
-import { Payment } from './payment.entity.ts';
-import { PaymentService } from './payment.service.ts';
-import { StatementNames } from './statement-names.service.ts';
-import { StatementService } from './statement.service.ts';
+import { InvoiceIssuing } from './invoices/invoice-issuing.service.ts';
+import { InvoiceLine } from './invoices/invoice-line.entity.ts';
+import { InvoicePrinting } from './invoices/invoice-printing.service.ts';
+import { InvoiceViews } from './invoices/invoice-view.service.ts';
+import { InvoiceVoid } from './invoices/invoice-void.entity.ts';
+import { InvoiceVoiding } from './invoices/invoice-voiding.service.ts';
+import { InvoiceController } from './invoices/invoice.controller.ts';
+import { Invoice } from './invoices/invoice.entity.ts';
+import { OpeningService } from './opening/opening.service.ts';
+import { PaymentViews } from './payments/payment-view.service.ts';
+import { PaymentController } from './payments/payment.controller.ts';
+import { Payment } from './payments/payment.entity.ts';
+import { PaymentService } from './payments/payment.service.ts';
+import { StatementNames } from './statements/statement-names.service.ts';
+import { StatementService } from './statements/statement.service.ts';
 
 export const billingEntities = [Invoice, InvoiceLine, InvoiceVoid, BilledRead, Payment, AppliedCredit];
 
 const services = [
   InvoiceViews, InvoiceIssuing, InvoiceVoiding, InvoicePrinting, PaymentViews, PaymentService, ApplicationService, OpeningService,
-  StatementNames, StatementService, DocumentLocks,
+  StatementNames, StatementService, DocumentLocks, MemoIssue,
 ];
 
 @Module({

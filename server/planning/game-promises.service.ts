@@ -10,7 +10,7 @@ import { UnitOfWork } from '../platform/database/unit-of-work.ts';
 import { CoveredGames, coveredBy } from '../sponsorship/covered-games.service.ts';
 import type { CommitmentOfTerm, GameOfSeason } from '../sponsorship/covered-games.service.ts';
 import { TermLedger } from '../sponsorship/term-ledger.service.ts';
-import { MemoIssue } from './memo-issue.service.ts';
+import { MemoIssue } from '../billing/credits/memo-issue.service.ts';
 
 interface SignedByGame extends CommitmentOfTerm {
   termId: string;

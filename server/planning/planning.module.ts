@@ -1,9 +1,9 @@
 import { Module } from '@nestjs/common';
+import { BillingModule } from '../billing/billing.module.ts';
 import { SeasonModule } from '../season/season.module.ts';
 import { SponsorshipModule } from '../sponsorship/sponsorship.module.ts';
 import { CopyShelves } from './copy-shelf.service.ts';
 import { GamePromises } from './game-promises.service.ts';
-import { MemoIssue } from './memo-issue.service.ts';
 import { MoveController } from './move.controller.ts';
 import { MoveService } from './move.service.ts';
 import { PlacementController } from './placement.controller.ts';
@@ -19,9 +19,9 @@ import { SpreadService } from './spread.service.ts';
 export const planningEntities = [Placement];
 
 @Module({
-  imports: [SeasonModule, SponsorshipModule],
+  imports: [SeasonModule, SponsorshipModule, BillingModule],
   controllers: [PlacementController, MoveController, ScheduleImportController],
-  providers: [PlannedGames, SignedCommitments, CopyShelves, PlacementService, SpreadService, GamePromises, MemoIssue, PlacementsFollow, MoveService, ScheduleImportService],
+  providers: [PlannedGames, SignedCommitments, CopyShelves, PlacementService, SpreadService, GamePromises, PlacementsFollow, MoveService, ScheduleImportService],
   exports: [PlannedGames, SignedCommitments, CopyShelves],
 })
 export class PlanningModule {}

@@ -1,6 +1,6 @@
 import { Inject, Injectable } from '@nestjs/common';
 import { DepartmentService } from '../access/department.service.ts';
-import { InvoiceViews } from '../billing/invoice-view.service.ts';
+import { InvoiceViews } from '../billing/invoices/invoice-view.service.ts';
 import { mayUse } from '../domain/access/rights.ts';
 import type { Role } from '../domain/access/rights.ts';
 import { daysBetween } from '../domain/day.ts';

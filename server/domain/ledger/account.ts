@@ -29,6 +29,7 @@ export const MONEY = {
   goodsReceived: '5000',
   badDebts: '5100',
   bankCharges: '5200',
+  cashOverShort: '5300',
 } as const;
 
 const account = (code: string, name: string, ...keyedBy: AccountKey[]): Account => ({ code, name, keyedBy });
@@ -74,6 +75,7 @@ export const CHART: Readonly<Record<Journal, readonly Account[]>> = {
     account(MONEY.goodsReceived, 'Goods received'),
     account(MONEY.badDebts, 'Bad debts'),
     account(MONEY.bankCharges, 'Bank charges'),
+    account(MONEY.cashOverShort, 'Cash over and short'),
   ],
 };
 

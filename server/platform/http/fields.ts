@@ -196,6 +196,19 @@ export function IdsField(most: number, options: FieldOptions = {}): PropertyDeco
   );
 }
 
+/** A list of whole counts. */
+export function CountsField(least: number, most: number, bounds: { most: number }, options: FieldOptions = {}): PropertyDecorator {
+  return field(
+    options,
+    { type: 'array', items: { type: 'integer', minimum: least, maximum: most }, maxItems: bounds.most } as ApiPropertyOptions,
+    IsArray({ message: 'is a list' }),
+    ArrayMaxSize(bounds.most, { message: `has at most ${bounds.most} entries` }),
+    IsInt({ each: true, message: 'holds only whole numbers' }),
+    Min(least, { each: true, message: `holds numbers from ${least} to ${most}` }),
+    Max(most, { each: true, message: `holds numbers from ${least} to ${most}` }),
+  );
+}
+
 /** A list of choices. */
 export function ChoicesField(choices: readonly string[], options: FieldOptions & { least?: number } = {}): PropertyDecorator {
   const least = options.least ?? 0;

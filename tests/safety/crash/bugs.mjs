@@ -39,8 +39,8 @@ export const BUGS = /** @satisfies {Record<string, Seeded>} */ ({
   'no-lock-when-billing': {
     what: 'what is due is worked out without a lock on the contract and its term',
     changes: [
-      { file: 'billing/invoice-issuing.service.js', from: 'const record = await this.records.lock(contractId);', to: 'const record = await this.records.load(contractId);' },
-      { file: 'billing/invoice-issuing.service.js', from: 'await this.work.lock(Term, [record.term.id]);', to: '' },
+      { file: 'billing/invoices/invoice-issuing.service.js', from: 'const record = await this.records.lock(contractId);', to: 'const record = await this.records.load(contractId);' },
+      { file: 'billing/invoices/invoice-issuing.service.js', from: 'await this.work.lock(Term, [record.term.id]);', to: '' },
     ],
   },
   'entry-in-two-transactions': {

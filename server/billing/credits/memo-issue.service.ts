@@ -1,13 +1,13 @@
 import { Inject, Injectable } from '@nestjs/common';
-import { DepartmentService } from '../access/department.service.ts';
-import { NumberService } from '../access/number.service.ts';
-import { documentNumber } from '../domain/billing/document-number.ts';
-import { fiscalYearOf } from '../domain/day.ts';
-import type { Day } from '../domain/day.ts';
-import type { Happening } from '../domain/sponsorship/happening.ts';
-import { refuse } from '../domain/refusals.ts';
-import { UnitOfWork } from '../platform/database/unit-of-work.ts';
-import type { Booked } from '../sponsorship/term-ledger.service.ts';
+import { DepartmentService } from '../../access/department.service.ts';
+import { NumberService } from '../../access/number.service.ts';
+import { documentNumber } from '../../domain/billing/document-number.ts';
+import { fiscalYearOf } from '../../domain/day.ts';
+import type { Day } from '../../domain/day.ts';
+import type { Happening } from '../../domain/sponsorship/happening.ts';
+import { refuse } from '../../domain/refusals.ts';
+import { UnitOfWork } from '../../platform/database/unit-of-work.ts';
+import type { Booked } from '../../sponsorship/term-ledger.service.ts';
 
 interface MemoParties {
   sellerId: string;

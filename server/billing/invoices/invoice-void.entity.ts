@@ -1,5 +1,5 @@
 import { Entity } from 'typeorm';
-import { DayColumn, DepartmentColumn, IdColumn, RefColumn, TextColumn } from '../platform/database/columns.ts';
+import { DayColumn, DepartmentColumn, IdColumn, RefColumn, TextColumn } from '../../platform/database/columns.ts';
 
 @Entity('invoice_void')
 export class InvoiceVoid {

@@ -1,5 +1,5 @@
-import { CentsField, CountField, DayField, IdField, ListOf, OptionalTextField } from '../platform/http/fields.ts';
-import { MOST_CENTS, MOST_READS } from '../sponsorship/amounts.ts';
+import { CentsField, CountField, DayField, IdField, ListOf, OptionalTextField } from '../../platform/http/fields.ts';
+import { MOST_CENTS, MOST_READS } from '../../sponsorship/amounts.ts';
 
 export class GivenBeforeDto {
   @IdField() commitmentId: string;

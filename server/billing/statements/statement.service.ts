@@ -1,6 +1,6 @@
 import { Inject, Injectable } from '@nestjs/common';
-import { UnitOfWork } from '../platform/database/unit-of-work.ts';
-import { Contract } from '../sponsorship/contract.entity.ts';
+import { UnitOfWork } from '../../platform/database/unit-of-work.ts';
+import { Contract } from '../../sponsorship/contract.entity.ts';
 import { StatementNames } from './statement-names.service.ts';
 import type { EventRow } from './statement-names.service.ts';
 import { ACCOUNT, AMOUNT_NAMES, DELIVERY, READ_ACCOUNT_NAMES } from './statement.sql.ts';

@@ -1,10 +1,10 @@
 import { Inject, Injectable } from '@nestjs/common';
-import { DepartmentService } from '../access/department.service.ts';
-import { refuse } from '../domain/refusals.ts';
-import { isId } from '../platform/database/ids.ts';
-import { UnitOfWork } from '../platform/database/unit-of-work.ts';
-import { Conditions, contains, pageOf } from '../platform/http/lists.ts';
-import type { Listed } from '../platform/http/lists.ts';
+import { DepartmentService } from '../../access/department.service.ts';
+import { refuse } from '../../domain/refusals.ts';
+import { isId } from '../../platform/database/ids.ts';
+import { UnitOfWork } from '../../platform/database/unit-of-work.ts';
+import { Conditions, contains, pageOf } from '../../platform/http/lists.ts';
+import type { Listed } from '../../platform/http/lists.ts';
 import type { InvoiceApplicationView, InvoiceLineView, InvoiceListQuery, InvoiceView, WholeInvoiceView } from './invoice.dto.ts';
 
 /** `$2` is today; the same order of questions as the rule `invoiceState`. */

@@ -1,5 +1,5 @@
 import { Entity } from 'typeorm';
-import { CentsColumn, CountColumn, DepartmentColumn, IdColumn, JsonColumn, RefColumn, TextColumn } from '../platform/database/columns.ts';
+import { CentsColumn, CountColumn, DepartmentColumn, IdColumn, JsonColumn, RefColumn, TextColumn } from '../../platform/database/columns.ts';
 
 @Entity('invoice_line')
 export class InvoiceLine {

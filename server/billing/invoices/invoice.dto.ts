@@ -1,6 +1,6 @@
-import type { InvoiceState } from '../domain/billing/invoice.ts';
-import { ChoiceField, DayField, IdField, TextField } from '../platform/http/fields.ts';
-import { ListQuery, QueryFlag } from '../platform/http/lists.ts';
+import type { InvoiceState } from '../../domain/billing/invoice.ts';
+import { ChoiceField, DayField, IdField, TextField } from '../../platform/http/fields.ts';
+import { ListQuery, QueryFlag } from '../../platform/http/lists.ts';
 
 const OPEN = { optional: true, nullable: true };
 

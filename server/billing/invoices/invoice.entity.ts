@@ -1,5 +1,5 @@
 import { Entity } from 'typeorm';
-import { CentsColumn, CountColumn, DayColumn, DepartmentColumn, IdColumn, JsonColumn, RefColumn, TextColumn } from '../platform/database/columns.ts';
+import { CentsColumn, CountColumn, DayColumn, DepartmentColumn, IdColumn, JsonColumn, RefColumn, TextColumn } from '../../platform/database/columns.ts';
 
 /** Issued once; what happens to it afterwards stands in rows of its own. */
 @Entity('invoice')

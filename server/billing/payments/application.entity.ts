@@ -1,5 +1,5 @@
 import { Entity } from 'typeorm';
-import { CentsColumn, DayColumn, DepartmentColumn, IdColumn, RefColumn } from '../platform/database/columns.ts';
+import { CentsColumn, DayColumn, DepartmentColumn, IdColumn, RefColumn } from '../../platform/database/columns.ts';
 
 /** A credit used on an invoice; taking it back is a row with the opposite sign. */
 @Entity('application')

@@ -1,5 +1,5 @@
 import { Entity } from 'typeorm';
-import { DepartmentColumn, IdColumn, RefColumn } from '../platform/database/columns.ts';
+import { DepartmentColumn, IdColumn, RefColumn } from '../../platform/database/columns.ts';
 
 /** Holds a read for one live invoice; voiding the invoice lets it go. */
 @Entity('billed_read')

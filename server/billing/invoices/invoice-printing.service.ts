@@ -1,7 +1,7 @@
 import { Inject, Injectable } from '@nestjs/common';
-import { UnitOfWork } from '../platform/database/unit-of-work.ts';
-import type { InvoiceSheet } from '../platform/typesetting/invoice-sheet.ts';
-import { Typesetter } from '../platform/typesetting/typesetter.ts';
+import { UnitOfWork } from '../../platform/database/unit-of-work.ts';
+import type { InvoiceSheet } from '../../platform/typesetting/invoice-sheet.ts';
+import { Typesetter } from '../../platform/typesetting/typesetter.ts';
 import type { InvoiceSnapshot } from './invoice-snapshot.ts';
 import { InvoiceViews } from './invoice-view.service.ts';
 import { Invoice } from './invoice.entity.ts';

@@ -1,6 +1,6 @@
-import { CentsField, ChoiceField, DayField, IdField, ListOf, OptionalTextField } from '../platform/http/fields.ts';
-import { ListQuery } from '../platform/http/lists.ts';
-import { MOST_CENTS } from '../sponsorship/amounts.ts';
+import { CentsField, ChoiceField, DayField, IdField, ListOf, OptionalTextField } from '../../platform/http/fields.ts';
+import { ListQuery } from '../../platform/http/lists.ts';
+import { MOST_CENTS } from '../../sponsorship/amounts.ts';
 import type { PaymentMethod } from './payment.entity.ts';
 
 const OPEN = { optional: true, nullable: true };

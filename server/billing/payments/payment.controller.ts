@@ -1,10 +1,10 @@
 import { Body, Controller, Get, HttpCode, Inject, Param, Post, Query } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
-import { DepartmentService } from '../access/department.service.ts';
-import { Needs } from '../access/needs.ts';
-import type { Day } from '../domain/day.ts';
-import type { Listed } from '../platform/http/lists.ts';
-import { MovesMoney } from '../platform/http/unit.interceptor.ts';
+import { DepartmentService } from '../../access/department.service.ts';
+import { Needs } from '../../access/needs.ts';
+import type { Day } from '../../domain/day.ts';
+import type { Listed } from '../../platform/http/lists.ts';
+import { MovesMoney } from '../../platform/http/unit.interceptor.ts';
 import { ApplicationService } from './application.service.ts';
 import { PaymentViews } from './payment-view.service.ts';
 import { ApplyDto, PaymentDto, PaymentListQuery, TakeBackDto } from './payment.dto.ts';

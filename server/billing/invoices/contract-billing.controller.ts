@@ -1,16 +1,16 @@
 import { Body, Controller, Get, HttpCode, Inject, Param, Post, Query } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
-import { Needs } from '../access/needs.ts';
-import { MovesMoney } from '../platform/http/unit.interceptor.ts';
-import { ContractViews } from '../sponsorship/contract-view.service.ts';
-import type { ContractView } from '../sponsorship/contract-view.ts';
+import { Needs } from '../../access/needs.ts';
+import { MovesMoney } from '../../platform/http/unit.interceptor.ts';
+import { ContractViews } from '../../sponsorship/contract-view.service.ts';
+import type { ContractView } from '../../sponsorship/contract-view.ts';
 import { InvoiceIssuing } from './invoice-issuing.service.ts';
 import { DueQuery } from './invoice.dto.ts';
 import type { DueView } from './invoice.dto.ts';
-import { OpeningDto } from './opening.dto.ts';
-import { OpeningService } from './opening.service.ts';
-import { StatementService } from './statement.service.ts';
-import type { AccountLineView, DeliveryLineView, Statement } from './statement.dto.ts';
+import { OpeningDto } from '../opening/opening.dto.ts';
+import { OpeningService } from '../opening/opening.service.ts';
+import { StatementService } from '../statements/statement.service.ts';
+import type { AccountLineView, DeliveryLineView, Statement } from '../statements/statement.dto.ts';
 
 /** What the accounts office adds to a contract: what is due, what it was taken over with, its two statements. */
 @ApiTags('billing')

@@ -1,8 +1,8 @@
 import { Body, Controller, Get, HttpCode, Inject, Param, Post, Query, StreamableFile } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
-import { Needs } from '../access/needs.ts';
-import type { Listed } from '../platform/http/lists.ts';
-import { MovesMoney, OutsideUnit } from '../platform/http/unit.interceptor.ts';
+import { Needs } from '../../access/needs.ts';
+import type { Listed } from '../../platform/http/lists.ts';
+import { MovesMoney, OutsideUnit } from '../../platform/http/unit.interceptor.ts';
 import { InvoiceIssuing } from './invoice-issuing.service.ts';
 import { InvoicePrinting } from './invoice-printing.service.ts';
 import { InvoiceViews } from './invoice-view.service.ts';

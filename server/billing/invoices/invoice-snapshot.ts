@@ -1,6 +1,6 @@
-import type { InvoiceAmounts } from '../domain/billing/invoice.ts';
-import type { BilledLine } from '../domain/sponsorship/happening.ts';
-import type { InvoiceSheet } from '../platform/typesetting/invoice-sheet.ts';
+import type { InvoiceAmounts } from '../../domain/billing/invoice.ts';
+import type { BilledLine } from '../../domain/sponsorship/happening.ts';
+import type { InvoiceSheet } from '../../platform/typesetting/invoice-sheet.ts';
 
 /** What an invoice said when it was issued; only what happened to it since is added when it is printed. */
 export type InvoiceSnapshot = Omit<InvoiceSheet, 'mark' | 'paidCents' | 'balanceCents'>;

@@ -1,5 +1,5 @@
 import { Entity } from 'typeorm';
-import { CentsColumn, DayColumn, DepartmentColumn, IdColumn, RefColumn, TextColumn } from '../platform/database/columns.ts';
+import { CentsColumn, DayColumn, DepartmentColumn, IdColumn, RefColumn, TextColumn } from '../../platform/database/columns.ts';
 
 export type PaymentMethod = 'cash' | 'check' | 'card' | 'transfer' | 'opening';
 

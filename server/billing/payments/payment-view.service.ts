@@ -1,9 +1,9 @@
 import { Inject, Injectable } from '@nestjs/common';
-import { refuse } from '../domain/refusals.ts';
-import { isId } from '../platform/database/ids.ts';
-import { UnitOfWork } from '../platform/database/unit-of-work.ts';
-import { Conditions, contains, pageOf } from '../platform/http/lists.ts';
-import type { Listed } from '../platform/http/lists.ts';
+import { refuse } from '../../domain/refusals.ts';
+import { isId } from '../../platform/database/ids.ts';
+import { UnitOfWork } from '../../platform/database/unit-of-work.ts';
+import { Conditions, contains, pageOf } from '../../platform/http/lists.ts';
+import type { Listed } from '../../platform/http/lists.ts';
 import type { PaymentListQuery, PaymentView } from './payment.dto.ts';
 
 const VIEW = `payment.id, payment.number, payment.seller_id as "sellerId", seller.name as "sellerName", payment.payer_id as "payerId",

@@ -1,5 +1,5 @@
-import type { Cents } from '../domain/money.ts';
-import { amountText } from '../domain/money.ts';
+import type { Cents } from '../../domain/money.ts';
+import { amountText } from '../../domain/money.ts';
 
 /** What happens to money received; stored with its event, as a contract's happenings are. */
 export type PaymentHappening =

@@ -1,12 +1,12 @@
 import { Inject, Injectable } from '@nestjs/common';
-import type { Happening } from '../domain/sponsorship/happening.ts';
-import { sentenceFor } from '../domain/sponsorship/sentence.ts';
-import type { Names } from '../domain/sponsorship/sentence.ts';
-import { isId } from '../platform/database/ids.ts';
-import { UnitOfWork } from '../platform/database/unit-of-work.ts';
-import { dayText } from '../platform/typesetting/amount-text.ts';
-import { isPaymentHappening, paymentSentence } from './payment-happening.ts';
-import type { PaymentHappening } from './payment-happening.ts';
+import type { Happening } from '../../domain/sponsorship/happening.ts';
+import { sentenceFor } from '../../domain/sponsorship/sentence.ts';
+import type { Names } from '../../domain/sponsorship/sentence.ts';
+import { isId } from '../../platform/database/ids.ts';
+import { UnitOfWork } from '../../platform/database/unit-of-work.ts';
+import { dayText } from '../../platform/typesetting/amount-text.ts';
+import { isPaymentHappening, paymentSentence } from '../payments/payment-happening.ts';
+import type { PaymentHappening } from '../payments/payment-happening.ts';
 import type { CauseView } from './statement.dto.ts';
 
 export interface EventRow {
