@@ -7,6 +7,7 @@ import { BilledRead } from './invoices/billed-read.entity.ts';
 import { ContractBillingController } from './invoices/contract-billing.controller.ts';
 import { MemoIssue } from './credits/memo-issue.service.ts';
 import { DocumentLocks } from './document-locks.ts';
+import { IncomeTeams } from './income/income-teams.service.ts';
 import { InvoiceIssuing } from './invoices/invoice-issuing.service.ts';
 import { InvoiceLine } from './invoices/invoice-line.entity.ts';
 import { InvoicePrinting } from './invoices/invoice-printing.service.ts';
@@ -27,7 +28,7 @@ export const billingEntities = [Invoice, InvoiceLine, InvoiceVoid, BilledRead, P
 
 const services = [
   InvoiceViews, InvoiceIssuing, InvoiceVoiding, InvoicePrinting, PaymentViews, PaymentService, ApplicationService, OpeningService,
-  StatementNames, StatementService, DocumentLocks, MemoIssue,
+  StatementNames, StatementService, DocumentLocks, MemoIssue, IncomeTeams,
 ];
 
 @Module({
