@@ -242,6 +242,9 @@ export const REFUSALS = {
 
   // ledger
   'entry-does-not-balance': no(422, 'This entry does not balance, so nothing was booked.'),
+  'month-not-over': no(422, 'This month is not over. It can be closed from {day} on.'),
+  'earlier-month-open': no(422, 'Months are closed in their order: close {month} first.'),
+  'nights-not-signed-off': no(422, '{nights} not signed off. Look at the list and close it with the list acknowledged; what they count is booked into the next month.'),
   'month-closed': no(422, 'The month of {day} is closed; book it on the first open day.'),
 
   // contracts: what stands in them

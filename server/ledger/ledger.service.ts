@@ -5,6 +5,7 @@ import { bookingDayOf } from '../domain/ledger/booking-day.ts';
 import type { Posting } from '../domain/ledger/posting.ts';
 import { newId } from '../platform/database/ids.ts';
 import { UnitOfWork } from '../platform/database/unit-of-work.ts';
+import { BookingLock } from './booking-lock.ts';
 import { LedgerEntry } from './ledger-entry.entity.ts';
 import { LedgerEvent } from './ledger-event.entity.ts';
 import { PostingRow } from './posting.entity.ts';
@@ -29,7 +30,10 @@ export interface EventToBook {
 /** The books: knows accounts, amounts and a cause's id, never a contract. */
 @Injectable()
 export class LedgerService {
-  constructor(@Inject(UnitOfWork) private readonly work: UnitOfWork) {}
+  constructor(
+    @Inject(UnitOfWork) private readonly work: UnitOfWork,
+    @Inject(BookingLock) private readonly lock: BookingLock,
+  ) {}
 
   async closedMonths(): Promise<Day[]> {
     const rows = await this.work.sql<{ month: Day }>('select month from month_close where department_id = $1');
@@ -41,9 +45,11 @@ export class LedgerService {
     return id!;
   }
 
-  /** Writes events with their entries and postings: three statements, however many events. Answers the ids in order. */
+  /** Writes events with their entries and postings: a few statements, however many events. Answers the ids in order. */
   async bookAll(events: readonly EventToBook[]): Promise<string[]> {
     if (events.length === 0) return [];
+    // The lock first: a month that closes meanwhile is then seen as closed.
+    await this.lock.together();
     const closed = await this.closedMonths();
     const rows = events.map((event) => this.eventRow(event, bookingDayOf(event.occurredOn, closed)));
     const entries: Partial<LedgerEntry>[] = [];

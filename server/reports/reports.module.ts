@@ -3,13 +3,16 @@ import { BillingModule } from '../billing/billing.module.ts';
 import { PacketModule } from '../packet/packet.module.ts';
 import { SeasonModule } from '../season/season.module.ts';
 import { SponsorshipModule } from '../sponsorship/sponsorship.module.ts';
+import { LedgerModule } from '../ledger/ledger.module.ts';
 import { HomeController } from './home.controller.ts';
 import { HomeService } from './home.service.ts';
+import { MonthsController } from './months/months.controller.ts';
+import { MonthsService } from './months/months.service.ts';
 import { RecentService } from './recent.service.ts';
 
 @Module({
-  imports: [SeasonModule, SponsorshipModule, PacketModule, BillingModule],
-  controllers: [HomeController],
-  providers: [HomeService, RecentService],
+  imports: [LedgerModule, SeasonModule, SponsorshipModule, PacketModule, BillingModule],
+  controllers: [HomeController, MonthsController],
+  providers: [HomeService, RecentService, MonthsService],
 })
 export class ReportsModule {}

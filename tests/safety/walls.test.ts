@@ -51,9 +51,12 @@ async function everyObject(department: Department): Promise<Objects> {
     'sponsor-categories/id': season.categoryId, 'sponsors/id': season.sponsorId, 'sellers/id': season.sellerId, 'payers/id': season.payerId,
     'read-kinds/id': season.readKinds.gameBall, 'rate-card-lines/id': line.id, 'contracts/id': signed.id, 'contracts/benefitId': signed.benefits[0].id,
     'copies/id': copy.id, 'copies/versionId': copy.versions[0].id, 'slogans/id': slogan.id, 'sponsors/linkId': link.id, 'sponsor-page/versionId': copy.versions[0].id, linkToken: link.token, 'nights/linkId': tableLink.id, tableAddress: tableLink.address, tablePin: tableLink.pin, tonightId: tonight.nightId, 'placements/id': placement.id, 'honours-lists/id': honours.id, 'scripts/id': script.id,
-    'nights/asideId': aside.id, 'invoices/id': invoice.id, 'payments/id': payment.id, 'applications/id': payment.applications[0].id, draft: draft.id,
+    'nights/asideId': aside.id, 'months/month': '2026-11', 'accounts/code': '1000', 'invoices/id': invoice.id, 'payments/id': payment.id, 'applications/id': payment.applications[0].id, draft: draft.id,
   };
 }
+
+/** Names that are the same in every department: months of the calendar and accounts of the chart. What they show is each department's own. */
+const NAMES_OF_ALL = ['/api/months/', '/api/accounts/'];
 
 function addressOf(path: string, objects: Objects | null): string {
   const noun = path.split('/')[2]!;
@@ -115,7 +118,7 @@ test('each role gets exactly as far as its rights go', async () => {
 
 test('an object of another department answers exactly as one that never was', async () => {
   const wrong: string[] = [];
-  for (const { method, path, body } of operations.filter((operation) => operation.path.includes('{'))) {
+  for (const { method, path, body } of operations.filter(({ path }) => path.includes('{') && !NAMES_OF_ALL.some((name) => path.startsWith(name)))) {
     const sent = method === 'GET' ? undefined : (BODIES[`${method} ${path}`] ?? (body ? {} : undefined));
     const sending = { version: 1, key: v7() };
     const theirs = await home.director.send(method, addressOf(path, foreign), sent, sending);
