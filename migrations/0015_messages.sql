@@ -13,6 +13,8 @@ create table message (
   attachments jsonb not null default '[]',
   -- says which mail this is, as in reminder:<invoice>:30, so that the same one never goes out twice
   once_key text not null,
+  -- why a letter that went out already goes once more
+  again_because text,
   written_by_person_id uuid,
   recorded_at timestamptz not null default clock_timestamp(),
   digest bytea,

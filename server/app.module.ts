@@ -9,6 +9,8 @@ import { IdempotencyRecord } from './platform/http/idempotency-record.entity.ts'
 import { ProblemFilter } from './platform/http/problem.ts';
 import { UnitInterceptor } from './platform/http/unit.interceptor.ts';
 import type { Log } from './platform/log/log.ts';
+import { JobsModule } from './platform/jobs/jobs.module.ts';
+import { MailModule } from './platform/mail/mail.module.ts';
 import { PlatformModule } from './platform/platform.module.ts';
 import { TypesettingModule } from './platform/typesetting/typesetting.module.ts';
 import { LedgerModule, ledgerEntities } from './ledger/ledger.module.ts';
@@ -30,6 +32,8 @@ export class AppModule {
         PlatformModule.with(config, log),
         DatabaseModule.holding([IdempotencyRecord, ...accessEntities, ...ledgerEntities, ...seasonEntities, ...sponsorshipEntities, ...billingEntities, ...planningEntities, ...packetEntities]),
         TypesettingModule,
+        JobsModule,
+        MailModule,
         AccessModule,
         LedgerModule,
         SeasonModule,

@@ -11,7 +11,7 @@ import { WayOut } from './terminal.mjs'
 export const format = 'rafterline-backup-1'
 export const endOfRows = '\\.'
 
-// Sign-ins are not history: whoever is signed in signs in again after a restore.
+// Sign-ins are not history: whoever is signed in signs in again after a restore. Nor are jobs (the schema job): the server queues waiting letters anew.
 export const leftOut = ['schema_migration', 'session', 'sign_in_attempt']
 
 /**

@@ -34,6 +34,7 @@ async function emptyDatabase(client, head) {
   const applied = await appliedMigrations(client)
   if (applied.length === 0 || applied.length === head.schema) return
   await client.query('begin')
+  await client.query('drop schema if exists job cascade')
   await client.query('drop schema public cascade')
   await client.query('create schema public')
   await client.query('commit')

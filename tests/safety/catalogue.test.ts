@@ -64,7 +64,7 @@ test('every foreign key to a tenant table carries the department', async () => {
   const keys = await rows<{ conname: string; from: string; to: string; columns: string[] }>(
     `select conname, conrelid::regclass::text as from, confrelid::regclass::text as to,
        (select array_agg(attname::text order by place) from unnest(conkey) with ordinality as key(number, place) join pg_attribute on attrelid = conrelid and attnum = key.number) as columns
-     from pg_constraint where contype = 'f'`,
+     from pg_constraint where contype = 'f' and connamespace = 'public'::regnamespace`,
   );
   expect(keys.length).toBeGreaterThan(60);
   const wrong = keys.filter((key) => !BEFORE_A_DEPARTMENT.includes(key.to) && key.columns[0] !== 'department_id');
@@ -77,6 +77,13 @@ test('the runtime login owns nothing, is no superuser and does not bypass the wa
   const owned = (await webPool.query('select relname from pg_class where pg_get_userbyid(relowner) = current_user')).rows;
   expect(owned).toEqual([]);
   await expect(webPool.query('create table intruder ()')).rejects.toThrow(/permission denied/);
+});
+
+test('the queues of jobs lie in a schema of their own, which the runtime login may use and not change', async () => {
+  const [may] = (await webPool.query(`select has_schema_privilege('job', 'usage') as uses, has_schema_privilege('job', 'create') as creates`)).rows;
+  expect(may).toEqual({ uses: true, creates: false });
+  expect(await rows(`select name, dead_letter from job.queue order by name`)).toEqual([{ name: 'letter', dead_letter: 'letter-given-up' }, { name: 'letter-given-up', dead_letter: null }]);
+  await expect(webPool.query(`select job.create_queue('intruder', '{}')`)).rejects.toThrow(/permission denied/);
 });
 
 test('history can be added to and read, nothing else, by grant and by trigger', async () => {

@@ -28,7 +28,8 @@ test('no statement carries a value of a form in its text', async () => {
 
 test('rows go into a tenant table as plain values, never out of a query of their own', async () => {
   const statements = readdirSync(statementsFolder).flatMap((file) => readFileSync(join(statementsFolder, file), 'utf8').split('\n'));
-  const inserts = statements.filter((statement) => /^insert into/i.test(statement));
+  // The queues of jobs are a library's, in a schema of their own.
+  const inserts = statements.filter((statement) => /^insert into (?!job\.)/i.test(statement.trim()));
   expect(inserts.length).toBeGreaterThan(10);
   expect(inserts.filter((statement) => !/ values ?\(/i.test(statement))).toEqual([]);
 });

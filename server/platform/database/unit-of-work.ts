@@ -162,6 +162,11 @@ export class UnitOfWork {
     return this.ask<T>(text, parameters, nameOf(text));
   }
 
+  /** A library's own statement over its own tables, such as the queues of jobs: it happens in this unit or not at all. */
+  async statement(text: string, parameters: readonly unknown[]): Promise<{ rows: unknown[] }> {
+    return { rows: await this.ask(text, parameters) };
+  }
+
   private async ask<T>(text: string, values: readonly unknown[], name?: string): Promise<T[]> {
     const client = errands.getStore()?.client;
     if (!client) throw new Error('the database is only asked inside a unit of work');
