@@ -5,7 +5,14 @@ import { AppliedCredit } from './payments/application.entity.ts';
 import { ApplicationService } from './payments/application.service.ts';
 import { BilledRead } from './invoices/billed-read.entity.ts';
 import { ContractBillingController } from './invoices/contract-billing.controller.ts';
+import { CreditMemoController } from './credits/credit-memo.controller.ts';
+import { CreditMemoLine } from './credits/credit-memo-line.entity.ts';
+import { CreditMemoPrinting } from './credits/credit-memo-printing.service.ts';
+import { CreditMemoViews } from './credits/credit-memo-view.service.ts';
+import { CreditMemo } from './credits/credit-memo.entity.ts';
+import { Credits } from './credits/credit.service.ts';
 import { MemoIssue } from './credits/memo-issue.service.ts';
+import { MemoUse } from './credits/memo-use.service.ts';
 import { DocumentLocks } from './document-locks.ts';
 import { IncomeTeams } from './income/income-teams.service.ts';
 import { InvoiceIssuing } from './invoices/invoice-issuing.service.ts';
@@ -24,16 +31,19 @@ import { PaymentService } from './payments/payment.service.ts';
 import { StatementNames } from './statements/statement-names.service.ts';
 import { StatementService } from './statements/statement.service.ts';
 
-export const billingEntities = [Invoice, InvoiceLine, InvoiceVoid, BilledRead, Payment, AppliedCredit];
+export const billingEntities = [Invoice, InvoiceLine, InvoiceVoid, BilledRead, Payment, AppliedCredit, CreditMemo, CreditMemoLine];
+
+const credits = [MemoIssue, MemoUse, Credits, CreditMemoViews, CreditMemoPrinting];
 
 const services = [
   InvoiceViews, InvoiceIssuing, InvoiceVoiding, InvoicePrinting, PaymentViews, PaymentService, ApplicationService, OpeningService,
-  StatementNames, StatementService, DocumentLocks, MemoIssue, IncomeTeams,
+  StatementNames, StatementService, DocumentLocks, IncomeTeams,
+  ...credits,
 ];
 
 @Module({
   imports: [LedgerModule, SponsorshipModule],
-  controllers: [InvoiceController, PaymentController, ContractBillingController],
+  controllers: [InvoiceController, PaymentController, ContractBillingController, CreditMemoController],
   providers: services,
   exports: services,
 })

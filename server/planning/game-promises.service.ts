@@ -11,6 +11,7 @@ import { CoveredGames, coveredBy } from '../sponsorship/covered-games.service.ts
 import type { CommitmentOfTerm, GameOfSeason } from '../sponsorship/covered-games.service.ts';
 import { TermLedger } from '../sponsorship/term-ledger.service.ts';
 import { MemoIssue } from '../billing/credits/memo-issue.service.ts';
+import type { MayHaveCredited } from '../billing/credits/memo-issue.service.ts';
 
 interface SignedByGame extends CommitmentOfTerm {
   termId: string;
@@ -71,6 +72,7 @@ export class GamePromises {
     if (commitments.length === 0) return;
     const after = await this.covered.ofSeasons(before.seasonIds);
     const changes = commitments.map((commitment) => changeOf(commitment, before.games, after)).filter((change) => change !== null);
+    const credited: MayHaveCredited[] = [];
     for (const termId of [...new Set(changes.map((change) => change.commitment.termId))].sort()) {
       const position = await this.ledger.position(termId);
       if (!position) continue;
@@ -79,8 +81,9 @@ export class GamePromises {
       if (happenings.length === 0) continue;
       const because = { cause: 'game', causeId: gameId, occurredOn };
       const booked = await this.ledger.happen(termId, happenings.map((happening) => ({ happening, because })));
-      await this.memos.issue(ofTerm[0]!.commitment.contractId, happenings, booked, occurredOn);
+      credited.push({ contractId: ofTerm[0]!.commitment.contractId, happenings, booked, issuedOn: occurredOn });
     }
+    await this.memos.issueAll(credited);
   }
 }
 

@@ -126,7 +126,12 @@ export const BOOK_QUERIES: readonly BookQuery[] = [
           union all
           select document.id from (
             select payment.id, amount_cents - (select coalesce(sum(amount_cents), 0) from application where application.department_id = $1 and application.payment_id = payment.id) as balance
-            from payment where department_id = $1) as document
+            from payment where department_id = $1
+            union all
+            select credit_memo.id, gross_cents
+              - (select coalesce(sum(amount_cents), 0) from application where application.department_id = $1 and application.credit_memo_id = credit_memo.id)
+              - (select coalesce(sum(amount_cents), 0) from refund where refund.department_id = $1 and refund.credit_memo_id = credit_memo.id)
+            from credit_memo where department_id = $1) as document
           left join (${moneyBalance('2150', 'unapplied_id')}) as unapplied on unapplied.key = document.id
           where document.balance <> -coalesce(unapplied.amount, 0)`,
   },

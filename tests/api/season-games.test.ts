@@ -64,9 +64,21 @@ test('a cancelled game that was billed already is credited by memo, and the book
   const season = await aSeason(department, 2);
   const perGame = [{ readKindId: season.readKinds.concession, counting: 'perGame', reads: 2, rateCents: 4000 }];
   const contract = await aSignedContract(department, season, { commitments: perGame, priceCents: 40_000, billingPlan: { kind: 'inFull', on: '2026-11-20' } });
-  await director.make('/api/invoices', { contractId: contract.id, throughDay: '2026-12-01', issuedOn: '2026-12-01' });
+  const invoice = await director.make('/api/invoices', { contractId: contract.id, throughDay: '2026-12-01', issuedOn: '2026-12-01' });
   await director.make(`/api/games/${season.games[1]!.gameId}/cancel`, { reason: 'Ice' });
-  expect((await director.look(`/api/contracts/${contract.id}`)).standing).toMatchObject({ owed: 2, credited: 2, billedCents: 20_000 });
+  expect((await director.look(`/api/contracts/${contract.id}`)).standing).toMatchObject({ owed: 2, credited: 2, billedCents: 20_000, receivableCents: 21_000 });
+  const [listed] = (await director.look('/api/credit-memos')).data;
+  const memo = await director.look(`/api/credit-memos/${listed.id}`);
+  expect(memo).toMatchObject({ netCents: 20_000, taxCents: 1_000, grossCents: 21_000, appliedCents: 21_000, unappliedCents: 0, contractId: contract.id, reason: 'A game was cancelled; its reads are credited.' });
+  expect(memo.number).toMatch(/^TR-CM-20\d\d-0001$/);
+  expect(memo.lines).toMatchObject([{ description: 'Concession read, credited', quantity: 2, unitCents: 10_000, amountCents: 20_000, taxCents: 1_000, invoiceNumber: invoice.number }]);
+  expect(memo.applications).toMatchObject([{ invoiceId: invoice.id, amountCents: 21_000, takenBack: false }]);
+  expect((await director.post(`/api/applications/${memo.applications[0].id}/take-back`)).body).toMatchObject({ id: memo.id, unappliedCents: 21_000 });
+  expect((await director.make(`/api/credit-memos/${memo.id}/applications`, { invoiceId: invoice.id, amountCents: 5_000 })).unappliedCents).toBe(16_000);
+  expect((await director.post(`/api/credit-memos/${memo.id}/applications`, { invoiceId: invoice.id, amountCents: 16_001 })).body.code).toBe('more-than-unapplied');
+  const { lines } = await director.look(`/api/contracts/${contract.id}/account-statement`);
+  expect(lines.filter((line: any) => line.cause?.kind === 'creditMemo')[0]).toMatchObject({ sentence: `50.00 of credit memo ${memo.number} was applied to invoice ${invoice.number}.`, cause: { kind: 'creditMemo', label: `Credit memo ${memo.number}` } });
+  expect((await director.bytes(`/api/credit-memos/${memo.id}/credit-memo.pdf`)).bytes.subarray(0, 5).toString()).toBe('%PDF-');
 });
 
 test('what belongs to another department is not found, and what the form names in vain is refused', async () => {

@@ -8,6 +8,7 @@ import type { Department } from '../support/department.ts';
 import { operationsOf } from '../support/open-document.ts';
 import type { OpenDocument } from '../support/open-document.ts';
 import { aContract, aNightInDays, aSeason, aSignedContract } from '../support/season.ts';
+import type { Season } from '../support/season.ts';
 import { Visitor } from '../support/visitor.ts';
 import { LINK_ROUTES, OR_LINK_ROUTES, ROUTES } from './routes.ts';
 
@@ -39,6 +40,7 @@ async function everyObject(department: Department): Promise<Objects> {
     sellerId: season.sellerId, payerId: season.payerId, receivedOn: '2026-12-01', method: 'check', reference: '1041', amountCents: 1000,
     applications: [{ invoiceId: invoice.id, amountCents: 1000 }],
   });
+  const memo = await aMemo(department, season);
   const asked = await director.make(`/api/nights/${season.games[0]!.nightId}/requests`, { kind: 'other', fields: { text: 'The snack stand closes at halftime.' } });
   const people = await director.look('/api/people');
   const atTheDoors = { id: v7(), sequence: 1, kind: 'note', occurredAt: '2026-12-05T02:00:00.000Z' };
@@ -51,12 +53,24 @@ async function everyObject(department: Department): Promise<Objects> {
     'sponsor-categories/id': season.categoryId, 'sponsors/id': season.sponsorId, 'sellers/id': season.sellerId, 'payers/id': season.payerId,
     'read-kinds/id': season.readKinds.gameBall, 'rate-card-lines/id': line.id, 'contracts/id': signed.id, 'contracts/benefitId': signed.benefits[0].id,
     'copies/id': copy.id, 'copies/versionId': copy.versions[0].id, 'slogans/id': slogan.id, 'sponsors/linkId': link.id, 'sponsor-page/versionId': copy.versions[0].id, linkToken: link.token, 'nights/linkId': tableLink.id, tableAddress: tableLink.address, tablePin: tableLink.pin, tonightId: tonight.nightId, 'placements/id': placement.id, 'honours-lists/id': honours.id, 'scripts/id': script.id,
-    'nights/asideId': aside.id, 'months/month': '2026-11', 'accounts/code': '1000', 'invoices/id': invoice.id, 'payments/id': payment.id, 'applications/id': payment.applications[0].id, draft: draft.id,
+    'nights/asideId': aside.id, 'credit-memos/id': memo.id, 'months/month': '2026-11', 'accounts/code': '1000', 'invoices/id': invoice.id, 'payments/id': payment.id, 'applications/id': payment.applications[0].id, draft: draft.id,
   };
 }
 
 /** Names that are the same in every department: months of the calendar and accounts of the chart. What they show is each department's own. */
 const NAMES_OF_ALL = ['/api/months/', '/api/accounts/'];
+
+/** A game that was billed is cancelled, so that its read is credited. */
+async function aMemo(department: Department, season: Season): Promise<{ id: string }> {
+  const { director } = department;
+  const game = { seasonId: season.seasonId, level: 'varsity', homeTeamId: season.teamId, visitorTeamIds: [season.opponentTeamId], playedOn: '2027-01-22', startsAtClock: '19:00', venueId: season.venueId };
+  const cancelled = await director.make('/api/games', game);
+  const commitments = [{ readKindId: season.readKinds.concession, counting: 'perGame', reads: 1, rateCents: 4000 }];
+  const contract = await aSignedContract(department, season, { title: 'Credited', commitments, priceCents: 8000, billingPlan: { kind: 'inFull', on: '2026-11-20' } });
+  await director.make('/api/invoices', { contractId: contract.id, throughDay: '2026-11-30', issuedOn: '2026-11-23' });
+  await director.make(`/api/games/${cancelled.id}/cancel`, { reason: 'Ice' });
+  return (await director.look('/api/credit-memos')).data[0];
+}
 
 function addressOf(path: string, objects: Objects | null): string {
   const noun = path.split('/')[2]!;
@@ -167,6 +181,7 @@ const BODIES: Record<string, Record<string, unknown>> = {
   'POST /api/requests/{id}/decline': { reason: 'No time left tonight' },
   'POST /api/ask/{token}': { id: v7(), kind: 'other', fields: { text: 'The snack stand closes at halftime.' } },
   'POST /api/invoices/{id}/void': { reason: 'Drawn up twice' },
+  'POST /api/credit-memos/{id}/applications': { invoiceId: v7(), amountCents: 100 },
   'POST /api/payments/{id}/applications': { invoiceId: v7(), amountCents: 100 },
 };
 

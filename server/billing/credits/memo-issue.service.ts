@@ -2,74 +2,118 @@ import { Inject, Injectable } from '@nestjs/common';
 import { DepartmentService } from '../../access/department.service.ts';
 import { NumberService } from '../../access/number.service.ts';
 import { documentNumber } from '../../domain/billing/document-number.ts';
+import { memoLines, memoReason } from '../../domain/billing/memo-lines.ts';
+import type { MemoLine } from '../../domain/billing/memo-lines.ts';
 import { fiscalYearOf } from '../../domain/day.ts';
 import type { Day } from '../../domain/day.ts';
-import type { Happening } from '../../domain/sponsorship/happening.ts';
 import { refuse } from '../../domain/refusals.ts';
+import { applyHappening } from '../../domain/sponsorship/apply-happening.ts';
+import type { Happening } from '../../domain/sponsorship/happening.ts';
+import type { MemoPosition } from '../../domain/sponsorship/position.ts';
 import { UnitOfWork } from '../../platform/database/unit-of-work.ts';
 import type { Booked } from '../../sponsorship/term-ledger.service.ts';
+import { PARTIES } from '../invoices/invoice-snapshot.ts';
+import type { Parties } from '../invoices/invoice-snapshot.ts';
+import { CreditMemoLine } from './credit-memo-line.entity.ts';
+import { CreditMemo } from './credit-memo.entity.ts';
+import { MemoUse } from './memo-use.service.ts';
+import { memoSnapshot } from './memo-snapshot.ts';
+import type { CreditedInvoice } from './memo-snapshot.ts';
 
-interface MemoParties {
-  sellerId: string;
-  sellerName: string;
-  numberPrefix: string;
-  payerId: string;
-  payerName: string;
-  sponsorName: string;
-  contractNumber: string | null;
+/** What was booked on one contract, and may have credited what was billed. */
+export interface MayHaveCredited {
+  contractId: string;
+  happenings: readonly Happening[];
+  booked: Booked;
+  issuedOn: Day;
+  reason?: string | null;
 }
 
-const PARTIES = `select seller.id as "sellerId", seller.name as "sellerName", seller.number_prefix as "numberPrefix", payer.id as "payerId", payer.name as "payerName",
-    sponsor.name as "sponsorName", contract.number as "contractNumber"
-  from contract
-    join seller on seller.department_id = contract.department_id and seller.id = contract.seller_id
-    join payer on payer.department_id = contract.department_id and payer.id = contract.payer_id
-    join sponsor on sponsor.department_id = contract.department_id and sponsor.id = contract.sponsor_id
-  where contract.department_id = $1 and contract.id = $2`;
+/** A memo that the books made and the paper is still to be written for. */
+interface Made {
+  contractId: string;
+  termId: string | null;
+  memo: MemoPosition;
+  lines: MemoLine[];
+  reason: string;
+  eventId: string | null;
+  issuedOn: Day;
+}
 
-/** The paper of what the books credited: where reads that were billed are credited, a numbered memo stands for them. */
+/** The paper of what the books credited: where something billed is credited, a numbered memo stands for it. */
 @Injectable()
 export class MemoIssue {
   constructor(
     @Inject(UnitOfWork) private readonly work: UnitOfWork,
     @Inject(NumberService) private readonly numbers: NumberService,
     @Inject(DepartmentService) private readonly departments: DepartmentService,
+    @Inject(MemoUse) private readonly use: MemoUse,
   ) {}
 
-  /** Writes a memo for each one that these happenings made, in the same unit. */
-  async issue(contractId: string, happenings: readonly Happening[], booked: Booked, issuedOn: Day): Promise<void> {
-    const known = new Set(booked.before?.memos.map((memo) => memo.memoId));
-    for (const { memoId, netCents, taxCents, parts } of booked.position.memos) {
-      const [first] = parts;
-      if (known.has(memoId) || !first) continue;
-      const [parties] = await this.work.sql<MemoParties>(PARTIES, [contractId]);
-      const { sellerId, payerId, numberPrefix } = parties ?? refuse('not-found');
-      const fiscalYear = fiscalYearOf(issuedOn, (await this.departments.here()).fiscalYearStartsInMonth);
-      const seriesNumber = await this.numbers.next('creditMemo', sellerId, fiscalYear);
-      const number = documentNumber(`${numberPrefix}-CM`, fiscalYear, seriesNumber);
-      const place = happenings.findIndex((happening) => 'memoId' in happening && happening.memoId === memoId);
-      const snapshot = { ...parties, kind: 'creditMemo', number, issuedOn, parts, reason: 'Reads of a game that was not held as promised.' };
-      await this.work.sql(
-        `insert into credit_memo (department_id, id, number, fiscal_year, series_number, seller_id, payer_id, invoice_id, issued_on,
-           net_cents, tax_cents, gross_cents, snapshot, event_id, issued_by_person_id)
-         values ($1, $2, $3, $4, $5, $6, $7, $8, $9, $10, $11, $12, $13, $14, $15)`,
-        [
-          memoId,
-          number,
-          fiscalYear,
-          seriesNumber,
-          sellerId,
-          payerId,
-          first.invoiceId,
-          issuedOn,
-          netCents,
-          taxCents,
-          netCents + taxCents,
-          JSON.stringify(snapshot),
-          booked.eventIds[place] ?? null,
-          this.work.scope.personId,
-        ],
-      );
+  /** Writes a memo for each one that these happenings made, in the same unit, and uses it on its own invoices. Answers their ids. */
+  async issue(contractId: string, happenings: readonly Happening[], booked: Booked, issuedOn: Day, reason?: string | null): Promise<string[]> {
+    return this.issueAll([{ contractId, happenings, booked, issuedOn, reason }]);
+  }
+
+  /** The same for several contracts: every document is locked before the first number is drawn. */
+  async issueAll(all: readonly MayHaveCredited[]): Promise<string[]> {
+    const made: Made[] = [];
+    for (const one of all) made.push(...(await this.madeBy(one)));
+    await this.use.lock(made.map((one) => one.memo));
+    for (const one of made) {
+      await this.write(one);
+      await this.use.onOwnInvoices(one.memo, one.issuedOn);
     }
+    return made.map((one) => one.memo.memoId);
+  }
+
+  private async madeBy({ contractId, happenings, booked, issuedOn, reason }: MayHaveCredited): Promise<Made[]> {
+    const made: Made[] = [];
+    let before = booked.before;
+    for (const [place, happening] of happenings.entries()) {
+      const after = applyHappening(before, happening);
+      const eventId = booked.eventIds[place] ?? null;
+      for (const memo of before ? after.memos.slice(before.memos.length) : []) {
+        const lines = memoLines(happening, memo, before!, after);
+        made.push({ contractId, termId: null, memo, lines, reason: reason ?? memoReason(happening), eventId, issuedOn });
+      }
+      before = after;
+    }
+    if (made.length === 0) return [];
+    const [event] = await this.work.sql<{ termId: string }>('select term_id as "termId" from ledger_event where department_id = $1 and id = $2', [booked.eventIds[0]]);
+    return made.map((one) => ({ ...one, termId: event?.termId ?? null }));
+  }
+
+  private async write({ contractId, termId, memo, lines, reason, eventId, issuedOn }: Made): Promise<void> {
+    const [parties] = await this.work.sql<Parties>(PARTIES, [contractId]);
+    const { sellerId, payerId, numberPrefix } = parties ?? refuse('not-found');
+    const fiscalYear = fiscalYearOf(issuedOn, (await this.departments.here()).fiscalYearStartsInMonth);
+    const seriesNumber = await this.numbers.next('creditMemo', sellerId, fiscalYear);
+    const number = documentNumber(`${numberPrefix}-CM`, fiscalYear, seriesNumber);
+    const { memoId: id, netCents, taxCents } = memo;
+    const invoices = await this.invoicesOf(memo);
+    const isInvoice = new Set(invoices.map((invoice) => invoice.id));
+    const snapshot = memoSnapshot(parties!, { number, issuedOn, reason, netCents, taxCents, lines, invoices });
+    const amounts = { netCents, taxCents, grossCents: netCents + taxCents };
+    await this.work.insert(CreditMemo, {
+      ...amounts, id, number, fiscalYear, seriesNumber, sellerId, payerId, contractId, termId, reason, issuedOn, eventId,
+      invoiceId: invoices[0]?.id ?? null,
+      snapshot: snapshot as never,
+      issuedByPersonId: this.work.scope.personId,
+    });
+    // What came over from the term before stands on no invoice of this one.
+    const rows = lines.map(({ lineId, invoiceId, ...line }, place) => ({
+      ...line, creditMemoId: id, place: place + 1, commitmentId: lineId, invoiceId: invoiceId && isInvoice.has(invoiceId) ? invoiceId : null,
+    }));
+    await this.work.insert(CreditMemoLine, rows);
+  }
+
+  private async invoicesOf({ parts }: MemoPosition): Promise<CreditedInvoice[]> {
+    const ids = parts.flatMap((part) => part.invoiceId ?? []);
+    const rows = await this.work.sql<CreditedInvoice>(
+      'select id, number, tax_basis_points as "taxBasisPoints" from invoice where department_id = $1 and id = any($2::uuid[])',
+      [ids],
+    );
+    return rows.toSorted((one, other) => ids.indexOf(one.id) - ids.indexOf(other.id));
   }
 }

@@ -12,83 +12,84 @@ import { AppliedCredit } from './application.entity.ts';
 import { DocumentLocks } from '../document-locks.ts';
 import { InvoiceVoid } from '../invoices/invoice-void.entity.ts';
 import { Invoice } from '../invoices/invoice.entity.ts';
+import { Credits } from '../credits/credit.service.ts';
+import type { Credit } from '../credits/credit.service.ts';
 import type { PaymentHappening } from './payment-happening.ts';
-import { Payment } from './payment.entity.ts';
 
 interface Wanted {
   invoiceId: string;
   amountCents: number;
 }
 
-/** Uses what is left of a payment on invoices, and takes such a use back. */
+/** Uses what is left of a credit (a payment's or a credit memo's) on invoices, and takes such a use back. */
 @Injectable()
 export class ApplicationService {
   constructor(
     @Inject(UnitOfWork) private readonly work: UnitOfWork,
     @Inject(LedgerService) private readonly ledger: LedgerService,
     @Inject(DocumentLocks) private readonly locks: DocumentLocks,
+    @Inject(Credits) private readonly credits: Credits,
   ) {}
 
   /** @throws Refused `unknown-invoice`, `payment-crosses-sellers`, `invoice-is-void`, `more-than-balance`, `more-than-unapplied` */
-  async apply(paymentId: string, wanted: readonly Wanted[], appliedOn: Day): Promise<void> {
-    const payment = await this.work.one(Payment, paymentId);
-    await this.locks.take([paymentId, ...wanted.map((one) => one.invoiceId)]);
-    for (const one of wanted) await this.applyOne(payment, one, appliedOn);
+  async apply(creditId: string, wanted: readonly Wanted[], appliedOn: Day): Promise<void> {
+    const credit = await this.credits.one(creditId);
+    await this.locks.take([creditId, ...wanted.map((one) => one.invoiceId)]);
+    for (const one of wanted) await this.applyOne(credit, one, appliedOn);
   }
 
-  private async applyOne(payment: Payment, { invoiceId, amountCents }: Wanted, appliedOn: Day): Promise<void> {
+  private async applyOne(credit: Credit, { invoiceId, amountCents }: Wanted, appliedOn: Day): Promise<void> {
     const invoice = (await this.work.first(Invoice, { id: invoiceId })) ?? refuse('unknown-invoice');
-    checkSameSeller(payment.sellerId, invoice.sellerId);
-    const appliedCents = await this.appliedTo('invoice_id', invoiceId);
+    checkSameSeller(credit.sellerId, invoice.sellerId);
+    const appliedCents = await this.appliedTo(invoiceId);
     const isVoid = (await this.work.count(InvoiceVoid, { invoiceId })) > 0;
     checkWithinBalance({ grossCents: invoice.grossCents, appliedCents, isVoid }, amountCents);
-    const leftCents = payment.amountCents - (await this.appliedTo('payment_id', payment.id));
-    const application = { unappliedId: payment.id, invoiceId, amountCents: centsOf(amountCents) };
+    const leftCents = await this.credits.unappliedOf(credit);
+    const application = { unappliedId: credit.id, invoiceId, amountCents: centsOf(amountCents) };
     const postings = creditApplied(application, leftCents, invoice.grossCents - appliedCents);
     const eventId = newId();
-    await this.ledger.book({ id: eventId, ...eventOf('creditApplied', payment, invoice, application.amountCents), occurredOn: appliedOn, postings });
-    await this.work.insert(AppliedCredit, { paymentId: payment.id, invoiceId, amountCents, appliedOn, eventId, recordedByPersonId: this.work.personId });
+    await this.ledger.book({ id: eventId, ...eventOf('creditApplied', credit, invoice, application.amountCents), occurredOn: appliedOn, postings });
+    await this.work.insert(AppliedCredit, { ...rowOf(credit), invoiceId, amountCents, appliedOn, eventId, recordedByPersonId: this.work.personId });
   }
 
   /**
-   * The invoice is open again and the credit is there again. Answers the payment's id.
+   * The invoice is open again and the credit is there again. Answers which credit that is.
    *
    * @throws Refused `application-taken-back-already`, `taking-back-is-final`, `opening-stays`
    */
-  async takeBack(applicationId: string, takenBackOn: Day): Promise<string> {
+  async takeBack(applicationId: string, takenBackOn: Day): Promise<Credit> {
     const application = await this.work.one(AppliedCredit, applicationId);
     if (application.takesBackApplicationId !== null) refuse('taking-back-is-final');
-    const { paymentId, invoiceId } = application;
-    if (paymentId === null) return refuse('not-found');
-    await this.locks.take([paymentId, invoiceId]);
+    const { paymentId, creditMemoId, invoiceId } = application;
+    const credit = await this.credits.one((paymentId ?? creditMemoId)!);
+    await this.locks.take([credit.id, invoiceId]);
     if (await this.work.first(AppliedCredit, { takesBackApplicationId: applicationId })) refuse('application-taken-back-already');
-    const payment = await this.work.one(Payment, paymentId);
-    if (payment.method === 'opening') refuse('opening-stays');
+    if (credit.isOpening) refuse('opening-stays');
     const invoice = await this.work.one(Invoice, invoiceId);
     const amountCents = centsOf(application.amountCents);
     const eventId = newId();
     await this.ledger.book({
       id: eventId,
-      ...eventOf('creditUnapplied', payment, invoice, amountCents),
+      ...eventOf('creditUnapplied', credit, invoice, amountCents),
       occurredOn: takenBackOn,
-      postings: creditUnapplied({ unappliedId: paymentId, invoiceId, amountCents }),
+      postings: creditUnapplied({ unappliedId: credit.id, invoiceId, amountCents }),
       takesBackEventId: application.eventId,
     });
-    const row = { paymentId, invoiceId, amountCents: -amountCents, appliedOn: takenBackOn, takesBackApplicationId: applicationId, eventId };
+    const row = { ...rowOf(credit), invoiceId, amountCents: -amountCents, appliedOn: takenBackOn, takesBackApplicationId: applicationId, eventId };
     await this.work.insert(AppliedCredit, { ...row, recordedByPersonId: this.work.personId });
-    return paymentId;
+    return credit;
   }
 
-  private async appliedTo(column: 'invoice_id' | 'payment_id', id: string): Promise<number> {
-    const [row] = await this.work.sql<{ cents: number }>(
-      `select coalesce(sum(amount_cents), 0) as cents from application where department_id = $1 and ${column} = $2`,
-      [id],
-    );
+  private async appliedTo(invoiceId: string): Promise<number> {
+    const [row] = await this.work.sql<{ cents: number }>('select coalesce(sum(amount_cents), 0) as cents from application where department_id = $1 and invoice_id = $2', [invoiceId]);
     return row!.cents;
   }
 }
 
-function eventOf(kind: 'creditApplied' | 'creditUnapplied', payment: Payment, invoice: Invoice, amountCents: Cents) {
-  const happening: PaymentHappening = { kind, paymentId: payment.id, number: payment.number, invoiceId: invoice.id, invoiceNumber: invoice.number, amountCents };
-  return { cause: 'payment', causeId: payment.id, happening, contractId: invoice.contractId, sellerId: payment.sellerId };
+const rowOf = ({ kind, id }: Credit) => ({ paymentId: kind === 'payment' ? id : null, creditMemoId: kind === 'creditMemo' ? id : null });
+
+function eventOf(kind: 'creditApplied' | 'creditUnapplied', credit: Credit, invoice: Invoice, amountCents: Cents) {
+  const of = credit.kind === 'payment' ? { paymentId: credit.id } : { creditMemoId: credit.id };
+  const happening: PaymentHappening = { kind, ...of, number: credit.number, invoiceId: invoice.id, invoiceNumber: invoice.number, amountCents };
+  return { cause: credit.kind, causeId: credit.id, happening, contractId: invoice.contractId, sellerId: credit.sellerId };
 }

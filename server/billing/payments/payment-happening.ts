@@ -4,8 +4,12 @@ import { amountText } from '../../domain/money.ts';
 /** What happens to money received; stored with its event, as a contract's happenings are. */
 export type PaymentHappening =
   | { kind: 'paymentReceived'; paymentId: string; number: string; method: string; amountCents: Cents }
-  | { kind: 'creditApplied'; paymentId: string; number: string; invoiceId: string; invoiceNumber: string; amountCents: Cents }
-  | { kind: 'creditUnapplied'; paymentId: string; number: string; invoiceId: string; invoiceNumber: string; amountCents: Cents };
+  | ({ kind: 'creditApplied' | 'creditUnapplied'; number: string; invoiceId: string; invoiceNumber: string; amountCents: Cents } & CreditUsed);
+
+/** A payment or a credit memo. */
+type CreditUsed = { paymentId: string } | { creditMemoId: string };
+
+const creditName = (credit: CreditUsed & { number: string }) => `${'creditMemoId' in credit ? 'credit memo' : 'payment'} ${credit.number}`;
 
 const METHODS: Readonly<Record<string, string>> = { cash: 'in cash', check: 'by check', card: 'by card', transfer: 'by transfer', opening: 'before the start' };
 
@@ -16,9 +20,9 @@ export function paymentSentence(happening: PaymentHappening): string {
     case 'paymentReceived':
       return `Payment ${happening.number} of ${amount} was received ${METHODS[happening.method] ?? ''}.`;
     case 'creditApplied':
-      return `${amount} of payment ${happening.number} was applied to invoice ${happening.invoiceNumber}.`;
+      return `${amount} of ${creditName(happening)} was applied to invoice ${happening.invoiceNumber}.`;
     case 'creditUnapplied':
-      return `${amount} of payment ${happening.number} was taken off invoice ${happening.invoiceNumber} again.`;
+      return `${amount} of ${creditName(happening)} was taken off invoice ${happening.invoiceNumber} again.`;
   }
 }
 

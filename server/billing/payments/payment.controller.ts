@@ -5,6 +5,8 @@ import { Needs } from '../../access/needs.ts';
 import type { Day } from '../../domain/day.ts';
 import type { Listed } from '../../platform/http/lists.ts';
 import { MovesMoney } from '../../platform/http/unit.interceptor.ts';
+import { CreditMemoViews } from '../credits/credit-memo-view.service.ts';
+import type { CreditMemoView } from '../credits/credit-memo.dto.ts';
 import { ApplicationService } from './application.service.ts';
 import { PaymentViews } from './payment-view.service.ts';
 import { ApplyDto, PaymentDto, PaymentListQuery, TakeBackDto } from './payment.dto.ts';
@@ -16,6 +18,7 @@ import { PaymentService } from './payment.service.ts';
 export class PaymentController {
   constructor(
     @Inject(PaymentViews) private readonly views: PaymentViews,
+    @Inject(CreditMemoViews) private readonly memos: CreditMemoViews,
     @Inject(PaymentService) private readonly payments: PaymentService,
     @Inject(ApplicationService) private readonly applications: ApplicationService,
     @Inject(DepartmentService) private readonly departments: DepartmentService,
@@ -52,8 +55,9 @@ export class PaymentController {
   @HttpCode(200)
   @MovesMoney()
   @Needs('record payments')
-  async takeBack(@Param('id') id: string, @Body() form: TakeBackDto): Promise<PaymentView> {
+  async takeBack(@Param('id') id: string, @Body() form: TakeBackDto): Promise<PaymentView | CreditMemoView> {
     const on = (form?.takenBackOn as Day | null | undefined) ?? (await this.departments.today());
-    return this.views.one(await this.applications.takeBack(id, on));
+    const credit = await this.applications.takeBack(id, on);
+    return credit.kind === 'payment' ? this.views.one(credit.id) : this.memos.one(credit.id);
   }
 }

@@ -36,6 +36,7 @@ const GAMES = `select game.id, game.played_on as day,
 const DOCUMENTS: Readonly<Record<string, { sql: string; word: string }>> = {
   invoice: { sql: 'select id, number as label from invoice where department_id = $1 and id = any($2::uuid[])', word: 'Invoice' },
   payment: { sql: 'select id, number as label from payment where department_id = $1 and id = any($2::uuid[])', word: 'Payment' },
+  creditMemo: { sql: 'select id, number as label from credit_memo where department_id = $1 and id = any($2::uuid[])', word: 'Credit memo' },
   contract: { sql: 'select id, coalesce(number, title) as label from contract where department_id = $1 and id = any($2::uuid[])', word: 'Contract' },
 };
 

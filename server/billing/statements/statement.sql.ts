@@ -45,7 +45,8 @@ function inJournal(journal: string, sum: string): string {
  * alone; a payment for several contracts is shown by what was applied here.
  */
 export const ACCOUNT = `with own_credits as (
-    select cause_id from ledger_event where department_id = $1 and contract_id = $2 and happening ->> 'kind' = 'paymentReceived'),
+    select cause_id from ledger_event where department_id = $1 and contract_id = $2 and happening ->> 'kind' = 'paymentReceived'
+    union all select id from credit_memo where department_id = $1 and contract_id = $2),
   moved as (
     select event_id, ${Object.entries(AMOUNTS).map(([name, sql]) => `${sql} as ${column(name)}`).join(',\n      ')}
     from posting where department_id = $1 and contract_id = $2 and journal in ('agreed', 'money') group by event_id)
