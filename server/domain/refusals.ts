@@ -331,6 +331,11 @@ export const REFUSALS = {
   'write-off-before-ending': no(422, 'End the part that was not earned first; only what was earned can be written off.'),
   'nothing-written-off': no(422, 'Nothing of this invoice was written off.'),
   'installments-without-shares': no(422, 'At least one installment needs a share above zero.'),
+  'installments-of-two-kinds': no(422, 'Installments have shares, or all of them have amounts.'),
+  'installments-exceed-price': no(422, 'The installments come to {sum}, more than the price of {price}.'),
+  'run-is-not-billable': no(422, 'There is no signed contract to bill for this choice.'),
+  'file-of-another-kind': no(422, 'The file is not what its name says. Attach a PDF, a PNG or a JPEG.'),
+  'certificate-too-large': no(422, 'The file is larger than 2 MB.'),
 
   // what the database itself says no to
   'application-of-nothing': no(422, 'Say which payment or which credit memo is applied, one of the two.'),

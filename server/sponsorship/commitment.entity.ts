@@ -22,6 +22,7 @@ export class Commitment {
   @FlagColumn() severalCountAsOne: boolean;
   @CentsColumn() rateCents: Cents;
   @CentsColumn({ nullable: true }) priceEachCents: Cents | null;
+  @FlagColumn() isTaxed: boolean;
   @DayColumn({ nullable: true }) startsOn: Day | null;
   @DayColumn({ nullable: true }) endsOn: Day | null;
   @ListColumn('uuid') teamIds: string[];

@@ -20,6 +20,8 @@ export class CommitmentDto {
   @FlagField({ optional: true }) severalCountAsOne?: boolean;
   @CentsField({ most: MOST_RATE_CENTS }, { optional: true }) rateCents?: number;
   @CentsField({ most: MOST_RATE_CENTS }, OPEN) priceEachCents?: number | null;
+  /** sales tax is charged on it, where the seller charges any */
+  @FlagField({ optional: true }) isTaxed?: boolean;
   @DayField(OPEN) startsOn?: string | null;
   @DayField(OPEN) endsOn?: string | null;
   @IdsField(100, { optional: true }) teamIds?: string[];
@@ -36,6 +38,7 @@ export class BenefitDto {
   @CountField(1, MOST_READS, { optional: true }) quantity?: number;
   @CentsField({ most: MOST_RATE_CENTS }, { optional: true }) rateCents?: number;
   @CentsField({ most: MOST_RATE_CENTS }, OPEN) fairValueCents?: number | null;
+  @FlagField({ optional: true }) isTaxed?: boolean;
   @ChoiceField(['onDelivery', 'overDays'], { optional: true }) earns?: 'onDelivery' | 'overDays';
   @DayField(OPEN) startsOn?: string | null;
   @DayField(OPEN) endsOn?: string | null;

@@ -1,6 +1,7 @@
 import { Inject, Injectable } from '@nestjs/common';
 import { DepartmentService } from '../access/department.service.ts';
 import { NumberService } from '../access/number.service.ts';
+import { checkPlanCovers } from '../domain/billing/billing-plan.ts';
 import { documentNumber } from '../domain/billing/document-number.ts';
 import type { Day } from '../domain/day.ts';
 import { fiscalYearOf } from '../domain/day.ts';
@@ -35,7 +36,7 @@ export interface ReadyToSign extends ContractRecord {
 }
 
 const LINES = `select commitment.id, commitment.counting, commitment.reads, commitment.reads_at_least as "readsAtLeast",
-    commitment.reads_at_most as "readsAtMost", commitment.rate_cents as "rateCents", commitment.price_each_cents as "priceEachCents",
+    commitment.reads_at_most as "readsAtMost", commitment.rate_cents as "rateCents", commitment.price_each_cents as "priceEachCents", commitment.is_taxed as "isTaxed",
     commitment.starts_on as "startsOn", commitment.ends_on as "endsOn", commitment.team_ids as "teamIds", commitment.levels,
     read_kind.name as "readKindName"
   from commitment join read_kind on read_kind.department_id = commitment.department_id and read_kind.id = commitment.read_kind_id
@@ -55,7 +56,7 @@ export class ContractSigning {
   /**
    * Locks the draft, checks it and writes number and signature.
    *
-   * @throws Refused `contract-already-signed`, `category-blocked`, `contract-without-lines`
+   * @throws Refused `contract-already-signed`, `category-blocked`, `contract-without-lines`, `installments-exceed-price`
    */
   async prepare(contractId: string, signature: Signature): Promise<ReadyToSign> {
     const record = await this.records.lock(contractId);
@@ -65,6 +66,7 @@ export class ContractSigning {
     const lines = await this.linesOf(record.term.id);
     if (lines.commitments.length + lines.benefits.length === 0) refuse('contract-without-lines');
     const terms = termsOfRows(record, lines, await this.games.ofSeasons([record.term.seasonId]));
+    checkPlanCovers(record.term.billingPlan, record.term.priceCents);
     const { fiscalYearStartsInMonth } = await this.departments.here();
     const fiscalYear = fiscalYearOf(signature.signedOn, fiscalYearStartsInMonth);
     const seriesNumber = await this.numbers.next('contract', null, fiscalYear);

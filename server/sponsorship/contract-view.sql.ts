@@ -40,14 +40,14 @@ export const CONTRACT_SORTS = {
 export const COMMITMENTS = `select commitment.id, commitment.contract_id as "contractId", commitment.place, commitment.read_kind_id as "readKindId",
     read_kind.name as "readKindName", commitment.counting, commitment.reads, commitment.reads_at_least as "readsAtLeast",
     commitment.reads_at_most as "readsAtMost", commitment.whose, commitment.several_count_as_one as "severalCountAsOne",
-    commitment.rate_cents as "rateCents", commitment.price_each_cents as "priceEachCents", commitment.starts_on as "startsOn",
+    commitment.rate_cents as "rateCents", commitment.price_each_cents as "priceEachCents", commitment.is_taxed as "isTaxed", commitment.starts_on as "startsOn",
     commitment.ends_on as "endsOn", commitment.team_ids as "teamIds", commitment.levels, commitment.least_per_game as "leastPerGame",
     commitment.most_per_game as "mostPerGame", commitment.separation_minutes as "separationMinutes", commitment.priority
   from commitment join read_kind on read_kind.department_id = commitment.department_id and read_kind.id = commitment.read_kind_id
   where commitment.department_id = $1 and commitment.contract_id = any($2::uuid[]) order by commitment.contract_id, commitment.place`;
 
 export const BENEFITS = `select benefit.id, benefit.contract_id as "contractId", benefit.place, benefit.name, benefit.quantity,
-    benefit.rate_cents as "rateCents", benefit.fair_value_cents as "fairValueCents", benefit.earns, benefit.starts_on as "startsOn",
+    benefit.rate_cents as "rateCents", benefit.fair_value_cents as "fairValueCents", benefit.is_taxed as "isTaxed", benefit.earns, benefit.starts_on as "startsOn",
     benefit.ends_on as "endsOn", benefit.due_on as "dueOn",
     (select coalesce(sum(case when delivery.takes_back_delivery_id is null then delivery.quantity else -delivery.quantity end), 0)
        from benefit_delivery as delivery where delivery.department_id = $1 and delivery.benefit_id = benefit.id) as delivered

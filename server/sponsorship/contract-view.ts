@@ -41,6 +41,7 @@ export interface CommitmentRow {
   severalCountAsOne: boolean;
   rateCents: number;
   priceEachCents: number | null;
+  isTaxed: boolean;
   startsOn: Day | null;
   endsOn: Day | null;
   teamIds: string[];
@@ -63,6 +64,7 @@ export interface BenefitView {
   quantity: number;
   rateCents: number;
   fairValueCents: number | null;
+  isTaxed: boolean;
   earns: 'onDelivery' | 'overDays';
   startsOn: Day | null;
   endsOn: Day | null;

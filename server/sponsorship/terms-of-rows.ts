@@ -59,6 +59,7 @@ function readLineOf(commitment: ContractLines['commitments'][number], term: Term
     ...(earnsByGame ? { gamesPlanned: covered.length } : {}),
     rateCents: commitment.rateCents,
     ...(term.pricing === 'perRead' ? { priceEachCents: priceEachCents ?? commitment.rateCents } : {}),
+    ...(commitment.isTaxed ? {} : { isTaxed: false }),
   };
 }
 
@@ -79,5 +80,6 @@ function benefitLineOf(benefit: Benefit): BenefitLine {
     earns: benefit.earns,
     ...(benefit.startsOn ? { startsOn: benefit.startsOn } : {}),
     ...(benefit.endsOn ? { endsOn: benefit.endsOn } : {}),
+    ...(benefit.isTaxed ? {} : { isTaxed: false }),
   };
 }

@@ -5,6 +5,7 @@ import type { BilledLine } from '../sponsorship/happening.ts';
 import { isPricedByRead, sumOf } from '../sponsorship/line-values.ts';
 import type { LinePosition, Position } from '../sponsorship/position.ts';
 import { settledOrdinals } from '../sponsorship/slot-reads.ts';
+import { liveLines } from './live-lines.ts';
 
 /**
  * Reads given and not billed, line by line, less what was billed ahead of them (a deposit), the cap, and the least
@@ -73,8 +74,4 @@ function unbilledReads(position: Position, lineId: string): string[] {
   return Object.entries(position.reads)
     .filter(([, read]) => read.lineId === lineId && read.invoiceId === undefined)
     .map(([readId]) => readId);
-}
-
-function liveLines(position: Position): BilledLine[] {
-  return position.documents.filter((document) => !document.isVoid).flatMap((document) => document.lines);
 }

@@ -4,7 +4,8 @@ import { salesTaxOn } from '../ledger/sales-tax.ts';
 import type { Cents } from '../money.ts';
 import { addCents, amountText, centsOf, subtractCents } from '../money.ts';
 import { refuse } from '../refusals.ts';
-import type { BilledLine } from '../sponsorship/happening.ts';
+import { taxableOf } from './line-tax.ts';
+import type { TaxedLine } from './line-tax.ts';
 
 export interface InvoiceAmounts {
   netCents: Cents;
@@ -13,13 +14,13 @@ export interface InvoiceAmounts {
 }
 
 /**
- * Net, tax and gross of an invoice; tax is rounded once, on the net of all lines.
+ * Net, tax and gross of an invoice; tax is rounded once, on the taxed parts of all lines together.
  *
  * @param taxBasisPoints 500 is 5 %
  */
-export function invoiceAmounts(lines: readonly Pick<BilledLine, 'amountCents'>[], taxBasisPoints: number): InvoiceAmounts {
+export function invoiceAmounts(lines: readonly TaxedLine[], taxBasisPoints: number): InvoiceAmounts {
   const netCents = addCents(...lines.map((line) => line.amountCents));
-  const taxCents = salesTaxOn(netCents, taxBasisPoints);
+  const taxCents = salesTaxOn(addCents(...lines.map(taxableOf)), taxBasisPoints);
   return { netCents, taxCents, grossCents: addCents(netCents, taxCents) };
 }
 

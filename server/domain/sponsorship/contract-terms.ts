@@ -39,6 +39,8 @@ export interface ReadLine {
   rateCents: Cents;
   /** `perRead`: the price of one read */
   priceEachCents?: Cents;
+  /** `false` where no sales tax is charged on this line; absent: it is charged where the seller charges it */
+  isTaxed?: false;
 }
 
 /** Another benefit as it was signed: a banner, a program page, passes. */
@@ -53,6 +55,8 @@ export interface BenefitLine {
   /** `overDays`: first and last day over which it earns evenly */
   startsOn?: Day;
   endsOn?: Day;
+  /** as in a read line */
+  isTaxed?: false;
 }
 
 export type LineTerms = ReadLine | BenefitLine;

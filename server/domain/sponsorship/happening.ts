@@ -17,6 +17,10 @@ export interface BilledLine {
   toOrdinal?: number;
   /** the place (0, 1, …) of the installment that is billed */
   installment?: number;
+  /** the played game that is billed */
+  gameId?: string;
+  /** the part of the amount that is taxed; absent: all of it */
+  taxableCents?: Cents;
   isDeposit?: boolean;
   isMinimum?: boolean;
 }
