@@ -20,4 +20,17 @@ export class NumberService {
     );
     return row!.number;
   }
+
+  /** The next `count` numbers of a series in one go, first to last. */
+  async nextMany(kind: NumberKind, sellerId: string | null, fiscalYear: number, count: number): Promise<number[]> {
+    if (count === 0) return [];
+    const [row] = await this.work.sql<{ last: number }>(
+      `insert into number_series (department_id, id, seller_id, kind, fiscal_year, last_number) values ($1, $2, $3, $4, $5, $6)
+       on conflict (department_id, seller_id, kind, fiscal_year)
+       do update set last_number = number_series.last_number + $6, version = number_series.version + 1
+       returning last_number as last`,
+      [newId(), sellerId, kind, fiscalYear, count],
+    );
+    return Array.from({ length: count }, (_, place) => row!.last - count + 1 + place);
+  }
 }

@@ -17,6 +17,8 @@ import { DocumentLocks } from './document-locks.ts';
 import { IncomeTeams } from './income/income-teams.service.ts';
 import { InvoiceIssuing } from './invoices/invoice-issuing.service.ts';
 import { InvoiceLine } from './invoices/invoice-line.entity.ts';
+import { GamesToBill } from './invoices/games-to-bill.service.ts';
+import { InvoicePlanning } from './invoices/invoice-planning.service.ts';
 import { InvoicePrinting } from './invoices/invoice-printing.service.ts';
 import { InvoiceViews } from './invoices/invoice-view.service.ts';
 import { InvoiceVoid } from './invoices/invoice-void.entity.ts';
@@ -37,7 +39,7 @@ const credits = [MemoIssue, MemoUse, Credits, CreditMemoViews, CreditMemoPrintin
 
 const services = [
   InvoiceViews, InvoiceIssuing, InvoiceVoiding, InvoicePrinting, PaymentViews, PaymentService, ApplicationService, OpeningService,
-  StatementNames, StatementService, DocumentLocks, IncomeTeams,
+  StatementNames, StatementService, DocumentLocks, IncomeTeams, InvoicePlanning, GamesToBill,
   ...credits,
 ];
 

@@ -6,9 +6,9 @@ import type { Posting } from '../domain/ledger/posting.ts';
 import { newId } from '../platform/database/ids.ts';
 import { UnitOfWork } from '../platform/database/unit-of-work.ts';
 import { BookingLock } from './booking-lock.ts';
-import { LedgerEntry } from './ledger-entry.entity.ts';
-import { LedgerEvent } from './ledger-event.entity.ts';
-import { PostingRow } from './posting.entity.ts';
+import type { LedgerEntry } from './ledger-entry.entity.ts';
+import type { LedgerEvent } from './ledger-event.entity.ts';
+import type { PostingRow } from './posting.entity.ts';
 
 /** An event to be booked: what happened, what caused it, and what it moves. */
 export interface EventToBook {
@@ -26,6 +26,8 @@ export interface EventToBook {
   place?: number | null;
   takesBackEventId?: string | null;
 }
+
+const ROWS_AT_ONCE = 500;
 
 /** The books: knows accounts, amounts and a cause's id, never a contract. */
 @Injectable()
@@ -64,12 +66,17 @@ export class LedgerService {
         postings.push(...moved.map((posting) => postingRow(posting, entryId, row)));
       }
     });
-    await this.work.insert(LedgerEvent, rows);
-    await this.work.insert(LedgerEntry, entries);
-    for (let from = 0; from < postings.length; from += 500) {
-      await this.work.insert(PostingRow, postings.slice(from, from + 500));
-    }
+    await this.write('ledger_event', rows);
+    await this.write('ledger_entry', entries);
+    await this.write('posting', postings);
     return rows.map((row) => row.id!);
+  }
+
+  /** In parts, because a statement takes so many values and no more. */
+  private async write(table: string, rows: readonly object[]): Promise<void> {
+    for (let from = 0; from < rows.length; from += ROWS_AT_ONCE) {
+      await this.work.add(table, rows.slice(from, from + ROWS_AT_ONCE) as ({ id: string } & Record<string, unknown>)[]);
+    }
   }
 
   private eventRow(event: EventToBook, bookedOn: Day): Partial<LedgerEvent> {

@@ -2,133 +2,169 @@ import { Inject, Injectable } from '@nestjs/common';
 import { DepartmentService } from '../../access/department.service.ts';
 import { NumberService } from '../../access/number.service.ts';
 import { documentNumber } from '../../domain/billing/document-number.ts';
-import { dueToBill } from '../../domain/billing/due-to-bill.ts';
-import { dueOn, invoiceAmounts } from '../../domain/billing/invoice.ts';
-import type { InvoiceAmounts } from '../../domain/billing/invoice.ts';
+import { dueOn } from '../../domain/billing/invoice.ts';
+import { taxByLine } from '../../domain/billing/line-tax.ts';
 import type { Day } from '../../domain/day.ts';
 import { fiscalYearOf } from '../../domain/day.ts';
-import { refuse, sentenceOfRefusal } from '../../domain/refusals.ts';
+import { refuse } from '../../domain/refusals.ts';
 import type { BilledLine } from '../../domain/sponsorship/happening.ts';
 import { isId, newId } from '../../platform/database/ids.ts';
 import { UnitOfWork } from '../../platform/database/unit-of-work.ts';
-import { ContractRecords } from '../../sponsorship/contract-records.service.ts';
-import type { ContractRecord } from '../../sponsorship/contract-records.service.ts';
-import { TermLedger } from '../../sponsorship/term-ledger.service.ts';
+import { Contract } from '../../sponsorship/contract.entity.ts';
 import { Term } from '../../sponsorship/term.entity.ts';
-import { BilledRead } from './billed-read.entity.ts';
-import { InvoiceLine } from './invoice-line.entity.ts';
-import { PARTIES, snapshotOf, taxOn } from './invoice-snapshot.ts';
-import type { Parties } from './invoice-snapshot.ts';
+import { TermLedger } from '../../sponsorship/term-ledger.service.ts';
+import type { InvoiceLine } from './invoice-line.entity.ts';
+import { InvoicePlanning } from './invoice-planning.service.ts';
+import type { BillingDays, PlannedInvoice } from './invoice-planning.service.ts';
+import { snapshotOf, taxNoteOf } from './invoice-snapshot.ts';
+import type { Invoice } from './invoice.entity.ts';
 import type { DueView, IssueInvoiceDto } from './invoice.dto.ts';
-import { Invoice } from './invoice.entity.ts';
 
-interface Due {
-  parties: Parties;
-  lines: BilledLine[];
-  amounts: InvoiceAmounts;
-  taxBasisPoints: number;
-  why: string;
+/** An invoice that was issued, and what it was planned as. */
+export interface IssuedInvoice {
+  invoiceId: string;
+  number: string;
+  planned: PlannedInvoice;
 }
 
-/** Says what is due on a contract, and issues it. */
+interface Numbered extends IssuedInvoice {
+  fiscalYear: number;
+  seriesNumber: number;
+}
+
+const ROWS_AT_ONCE = 500;
+
+/** Says what is due on contracts, and issues it: one contract or many, by the same path. */
 @Injectable()
 export class InvoiceIssuing {
   constructor(
     @Inject(UnitOfWork) private readonly work: UnitOfWork,
-    @Inject(ContractRecords) private readonly records: ContractRecords,
+    @Inject(InvoicePlanning) private readonly planning: InvoicePlanning,
     @Inject(TermLedger) private readonly terms: TermLedger,
     @Inject(NumberService) private readonly numbers: NumberService,
     @Inject(DepartmentService) private readonly departments: DepartmentService,
   ) {}
 
   async due(contractId: string, through?: string): Promise<DueView> {
+    if (!isId(contractId)) refuse('not-found');
     const throughDay = (through ?? (await this.departments.today())) as Day;
-    const record = await this.records.load(contractId);
-    if (record.term.state === 'draft') return nothingDue('Nothing is due before the contract is signed.');
-    if (record.contract.isInKind) return nothingDue(sentenceOfRefusal('paid-in-goods'));
-    const { lines, amounts, why, parties } = await this.dueOf(record, throughDay, throughDay);
-    if (!parties.keepsBooksHere) return nothingDue(sentenceOfRefusal('seller-keeps-own-books'));
-    return { lines: lines.map(dueLine), ...amounts, why };
+    const [planned] = await this.planning.plan([contractId], { through: throughDay, on: throughDay });
+    const { lines, amounts, why, refused, deal, taxBasisPoints } = planned ?? refuse('not-found');
+    if (refused?.code === 'contract-not-signed') return { lines: [], ...amounts, why: 'Nothing is due before the contract is signed.' };
+    const taxes = taxByLine(lines, taxBasisPoints);
+    const note = lines.length === 0 ? null : taxNoteOf(deal, throughDay);
+    return { lines: lines.map((line, place) => dueLine(line, taxes[place]!)), ...amounts, why: note ? `${why} ${note}` : why };
   }
 
   /** @throws Refused `contract-not-signed`, `seller-keeps-own-books`, `paid-in-goods`, `nothing-to-bill` */
   async issue({ contractId, throughDay, issuedOn }: IssueInvoiceDto): Promise<string> {
     const on = (issuedOn ?? (await this.departments.today())) as Day;
     const through = (throughDay ?? on) as Day;
-    const record = await this.records.lock(contractId);
-    await this.work.lock(Term, [record.term.id]);
-    if (record.term.state === 'draft') refuse('contract-not-signed');
-    if (record.contract.isInKind) refuse('paid-in-goods');
-    const due = await this.dueOf(record, through, on);
-    if (!due.parties.keepsBooksHere) refuse('seller-keeps-own-books');
-    if (due.lines.length === 0) refuse('nothing-to-bill', { throughDay: through });
-    return this.write(record, due, on);
+    const [planned] = await this.lock([contractId], { through, on });
+    if (!planned) return refuse('not-found');
+    if (planned.refused) throw planned.refused;
+    if (planned.lines.length === 0) refuse('nothing-to-bill', { throughDay: through });
+    const [issued] = await this.issueAll([planned], on);
+    return issued!.invoiceId;
   }
 
-  private async dueOf({ contract, term }: ContractRecord, through: Day, issuedOn: Day): Promise<Due> {
-    const position = (await this.terms.position(term.id)) ?? refuse('contract-not-signed');
-    const { lines, why } = dueToBill(term.billingPlan, position, through);
-    const [parties] = await this.work.sql<Parties>(PARTIES, [contract.id]);
-    const { basisPoints } = taxOn(parties!, issuedOn);
-    return { parties: parties!, lines, amounts: invoiceAmounts(lines, basisPoints), taxBasisPoints: basisPoints, why };
+  /** Locks contracts and their terms until the unit ends, and works out what is due on them. */
+  async lock(contractIds: readonly string[], days: BillingDays): Promise<PlannedInvoice[]> {
+    await this.work.lock(Contract, contractIds);
+    const deals = await this.planning.deals(contractIds);
+    await this.work.lock(Term, deals.map(({ termId }) => termId));
+    const books = await this.terms.read(deals.map(({ termId }) => termId));
+    return this.planning.planned(deals, books, days);
   }
 
-  private async write({ contract, term }: ContractRecord, due: Due, issuedOn: Day): Promise<string> {
-    const { parties, lines, amounts } = due;
-    const invoiceId = newId();
+  /**
+   * Issues what `lock` planned in this unit: numbers in a row for each seller, a handful of statements for all.
+   *
+   * @throws Refused as the rule of `invoiced` does
+   */
+  async issueAll(planned: readonly PlannedInvoice[], issuedOn: Day): Promise<IssuedInvoice[]> {
+    const numbered = await this.numbered(planned, issuedOn);
+    const booked = await this.terms.book(
+      numbered.map(({ planned: { books, lines, amounts }, invoiceId, number }) => ({
+        books,
+        told: [
+          {
+            happening: { kind: 'invoiced', invoiceId, number, netCents: amounts.netCents, taxCents: amounts.taxCents, lines },
+            because: { cause: 'invoice', causeId: invoiceId, occurredOn: issuedOn },
+          },
+        ],
+      })),
+    );
+    await this.write('invoice', numbered.map((one, place) => this.invoiceRow(one, issuedOn, booked[place]!.eventIds[0]!)));
+    await this.write('invoice_line', numbered.flatMap(({ invoiceId, planned: { lines, taxBasisPoints } }) => lineRows(lines, invoiceId, taxBasisPoints)));
+    const reads = numbered.flatMap(({ invoiceId, planned: { lines } }) => lines.flatMap((line) => line.readIds ?? []).filter(isId).map((readId) => ({ id: newId(), readId, invoiceId })));
+    await this.write('billed_read', reads);
+    return numbered;
+  }
+
+  /** In the order of the contracts; the counters of the sellers are the last rows that are locked, in the order of their ids. */
+  private async numbered(planned: readonly PlannedInvoice[], issuedOn: Day): Promise<Numbered[]> {
     const fiscalYear = fiscalYearOf(issuedOn, (await this.departments.here()).fiscalYearStartsInMonth);
-    const seriesNumber = await this.numbers.next('invoice', parties.sellerId, fiscalYear);
-    const number = documentNumber(parties.numberPrefix, fiscalYear, seriesNumber);
-    const { eventIds } = await this.terms.happen(term.id, [
-      {
-        happening: { kind: 'invoiced', invoiceId, number, netCents: amounts.netCents, taxCents: amounts.taxCents, lines },
-        because: { cause: 'invoice', causeId: invoiceId, occurredOn: issuedOn },
-      },
-    ]);
-    const fallsDueOn = dueOn(issuedOn, parties.termsDays);
-    await this.work.insert(Invoice, {
+    const numbers = new Map<string, number[]>();
+    for (const sellerId of [...new Set(planned.map(({ deal }) => deal.sellerId))].sort()) {
+      const count = planned.filter(({ deal }) => deal.sellerId === sellerId).length;
+      numbers.set(sellerId, await this.numbers.nextMany('invoice', sellerId, fiscalYear, count));
+    }
+    return planned.map((one) => {
+      const seriesNumber = numbers.get(one.deal.sellerId)!.shift()!;
+      return { invoiceId: newId(), number: documentNumber(one.deal.numberPrefix, fiscalYear, seriesNumber), fiscalYear, seriesNumber, planned: one };
+    });
+  }
+
+  private invoiceRow({ planned, invoiceId, number, fiscalYear, seriesNumber }: Numbered, issuedOn: Day, eventId: string): Partial<Invoice> & { id: string } {
+    const { deal, lines, amounts, taxBasisPoints } = planned;
+    const fallsDueOn = dueOn(issuedOn, deal.termsDays);
+    const { sellerId, payerId, sponsorId, contractId, termId, purchaseOrderNumber } = deal;
+    const note = taxNoteOf(deal, issuedOn);
+    return {
       id: invoiceId,
       kind: 'invoice',
       number,
       fiscalYear,
       seriesNumber,
-      sellerId: parties.sellerId,
-      payerId: parties.payerId,
-      sponsorId: parties.sponsorId,
-      contractId: contract.id,
-      termId: term.id,
-      purchaseOrderNumber: contract.purchaseOrderNumber,
+      sellerId,
+      payerId,
+      sponsorId,
+      contractId,
+      termId,
+      purchaseOrderNumber,
       issuedOn,
       dueOn: fallsDueOn,
       ...amounts,
-      taxBasisPoints: due.taxBasisPoints,
-      snapshot: snapshotOf(parties, { number, issuedOn, dueOn: fallsDueOn, lines, amounts, note: null }) as never,
-      eventId: eventIds[0]!,
-      issuedByPersonId: this.work.personId,
-    });
-    await this.work.insert(InvoiceLine, lines.map((line, place) => lineRow(line, invoiceId, place)));
-    const readIds = lines.flatMap((line) => line.readIds ?? []).filter(isId);
-    await this.work.insert(BilledRead, readIds.map((readId) => ({ readId, invoiceId })));
-    return invoiceId;
+      taxBasisPoints,
+      snapshot: snapshotOf(deal, { number, issuedOn, dueOn: fallsDueOn, lines, amounts, note }),
+      eventId,
+      issuedByPersonId: this.work.scope.personId,
+    };
+  }
+
+  private async write(table: string, rows: readonly { id: string }[]): Promise<void> {
+    for (let from = 0; from < rows.length; from += ROWS_AT_ONCE) await this.work.add(table, rows.slice(from, from + ROWS_AT_ONCE) as ({ id: string } & Record<string, unknown>)[]);
   }
 }
 
-export function lineRow(line: BilledLine, invoiceId: string, place: number): Partial<InvoiceLine> {
-  const { text, amountCents, quantity, unitCents, lineId, ...tracedTo } = line;
-  return {
+/** The lines of an invoice as rows, each with its part of the tax. */
+export function lineRows(lines: readonly BilledLine[], invoiceId: string, taxBasisPoints: number): (Partial<InvoiceLine> & { id: string })[] {
+  const taxes = taxByLine(lines, taxBasisPoints);
+  return lines.map(({ text, amountCents, quantity, unitCents, lineId, ...tracedTo }, place) => ({
+    id: newId(),
     invoiceId,
     place: place + 1,
     description: text,
     quantity: quantity ?? 1,
     unitCents: unitCents ?? null,
     amountCents,
+    taxCents: taxes[place]!,
     commitmentId: lineId ?? null,
-    tracedTo: tracedTo as never,
-  };
+    tracedTo,
+  }));
 }
 
-const nothingDue = (why: string): DueView => ({ lines: [], netCents: 0, taxCents: 0, grossCents: 0, why });
-
-function dueLine({ text, quantity, unitCents, amountCents, lineId }: BilledLine): DueView['lines'][number] {
-  return { description: text, quantity: quantity ?? 1, unitCents: unitCents ?? null, amountCents, commitmentId: lineId ?? null };
+function dueLine({ text, quantity, unitCents, amountCents, lineId }: BilledLine, taxCents: number): DueView['lines'][number] {
+  return { description: text, quantity: quantity ?? 1, unitCents: unitCents ?? null, amountCents, taxCents, commitmentId: lineId ?? null };
 }

@@ -11,6 +11,7 @@ export class InvoiceLine {
   @CountColumn() quantity: number;
   @CentsColumn({ nullable: true }) unitCents: number | null;
   @CentsColumn() amountCents: number;
+  @CentsColumn({ nullable: true }) taxCents: number | null;
   @RefColumn({ nullable: true }) commitmentId: string | null;
   @JsonColumn() tracedTo: unknown;
 }

@@ -1,5 +1,7 @@
 import type { InvoiceAmounts } from '../../domain/billing/invoice.ts';
+import { taxByLine } from '../../domain/billing/line-tax.ts';
 import type { BilledLine } from '../../domain/sponsorship/happening.ts';
+import { dayText } from '../../platform/typesetting/amount-text.ts';
 import type { InvoiceSheet } from '../../platform/typesetting/invoice-sheet.ts';
 
 /** What an invoice said when it was issued; only what happened to it since is added when it is printed. */
@@ -34,24 +36,35 @@ export interface Parties {
   currency: string;
 }
 
-export const PARTIES = `select seller.id as "sellerId", seller.name as "sellerName", seller.number_prefix as "numberPrefix", seller.address as "sellerAddress",
+export const PARTIES_COLUMNS = `seller.id as "sellerId", seller.name as "sellerName", seller.number_prefix as "numberPrefix", seller.address as "sellerAddress",
     seller.remit_to as "remitTo", seller.tax_identity as "taxIdentity", seller.contact_name as "contactName", seller.contact_email as "contactEmail",
     seller.contact_phone as "contactPhone", seller.tax_basis_points as "taxBasisPoints", seller.terms_days as "termsDays",
     seller.keeps_books_here as "keepsBooksHere", payer.id as "payerId", payer.name as "payerName", payer.address as "payerAddress",
     payer.email as "payerEmail", payer.exemption_number as "exemptionNumber", payer.exemption_expires_on as "exemptionExpiresOn",
     sponsor.id as "sponsorId", sponsor.name as "sponsorName", contract.number as "contractNumber", contract.title as "contractTitle",
-    contract.purchase_order_number as "purchaseOrderNumber", department.locale, department.currency
-  from contract join department on department.id = contract.department_id
+    contract.purchase_order_number as "purchaseOrderNumber", department.locale, department.currency`;
+
+export const PARTIES_FROM = `from contract join department on department.id = contract.department_id
     join seller on seller.department_id = contract.department_id and seller.id = contract.seller_id
     join payer on payer.department_id = contract.department_id and payer.id = contract.payer_id
-    join sponsor on sponsor.department_id = contract.department_id and sponsor.id = contract.sponsor_id
-  where contract.department_id = $1 and contract.id = $2`;
+    join sponsor on sponsor.department_id = contract.department_id and sponsor.id = contract.sponsor_id`;
+
+export const PARTIES = `select ${PARTIES_COLUMNS} ${PARTIES_FROM} where contract.department_id = $1 and contract.id = $2`;
 
 /** The rate that is charged: none while the payer's exemption certificate holds. */
 export function taxOn(parties: Parties, issuedOn: string): { basisPoints: number; exemptionReason: string | null } {
   const { exemptionNumber, exemptionExpiresOn, taxBasisPoints } = parties;
   const isExempt = exemptionNumber !== null && (exemptionExpiresOn === null || exemptionExpiresOn >= issuedOn);
-  return isExempt ? { basisPoints: 0, exemptionReason: `Exempt, certificate ${exemptionNumber}` } : { basisPoints: taxBasisPoints, exemptionReason: null };
+  if (!isExempt) return { basisPoints: taxBasisPoints, exemptionReason: null };
+  const until = exemptionExpiresOn === null ? '' : `, valid through ${dayText(exemptionExpiresOn, parties.locale)}`;
+  return { basisPoints: 0, exemptionReason: `Exempt from sales tax, certificate ${exemptionNumber}${until}` };
+}
+
+/** What is said where a certificate no longer holds and tax is charged again; null where there is nothing to say. */
+export function taxNoteOf(parties: Parties, issuedOn: string): string | null {
+  const { exemptionNumber, exemptionExpiresOn, taxBasisPoints } = parties;
+  if (taxBasisPoints === 0 || exemptionNumber === null || exemptionExpiresOn === null || exemptionExpiresOn >= issuedOn) return null;
+  return `Sales tax is charged because exemption certificate ${exemptionNumber} expired on ${dayText(exemptionExpiresOn, parties.locale)}.`;
 }
 
 export function snapshotOf(
@@ -59,6 +72,7 @@ export function snapshotOf(
   document: { number: string; issuedOn: string; dueOn: string; lines: readonly BilledLine[]; amounts: InvoiceAmounts; note: string | null },
 ): InvoiceSnapshot {
   const tax = taxOn(parties, document.issuedOn);
+  const taxes = taxByLine(document.lines, tax.basisPoints);
   return {
     kind: 'invoice',
     number: document.number,
@@ -83,7 +97,13 @@ export function snapshotOf(
     terms: parties.termsDays === 0 ? 'Due on receipt' : `Net ${parties.termsDays}`,
     creditsNumber: null,
     reason: null,
-    lines: document.lines.map(({ text, quantity, unitCents, amountCents }) => ({ description: text, quantity: quantity ?? 1, unitCents: unitCents ?? null, amountCents })),
+    lines: document.lines.map(({ text, quantity, unitCents, amountCents }, place) => ({
+      description: text,
+      quantity: quantity ?? 1,
+      unitCents: unitCents ?? null,
+      amountCents,
+      taxCents: taxes[place]!,
+    })),
     ...document.amounts,
     taxBasisPoints: tax.basisPoints,
     exemptionReason: tax.exemptionReason,

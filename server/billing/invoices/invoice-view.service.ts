@@ -44,8 +44,14 @@ const SORTS = {
   sellerName: 'seller.name collate "und-x-icu"',
 };
 
-const LINES = `select id, place, description, quantity, unit_cents as "unitCents", amount_cents as "amountCents", commitment_id as "commitmentId",
+const LINES = `select id, place, description, quantity, unit_cents as "unitCents", amount_cents as "amountCents", tax_cents as "taxCents",
+  commitment_id as "commitmentId",
   traced_to as "tracedTo" from invoice_line where department_id = $1 and invoice_id = $2 order by place`;
+
+/** A read's id is that of its first log entry. */
+const NIGHTS_OF_READS = `select entry.id as "readId", night.id, night.held_on as "heldOn", night.title
+  from log_entry as entry join night on night.department_id = entry.department_id and night.id = entry.night_id
+  where entry.department_id = $1 and entry.id = any($2::uuid[]) order by night.held_on, night.id`;
 
 const APPLICATIONS = `select application.id, application.payment_id as "paymentId", payment.number as "paymentNumber",
     application.amount_cents as "amountCents", application.applied_on as "appliedOn",
@@ -84,8 +90,32 @@ export class InvoiceViews {
     const today = await this.departments.today();
     const [row] = await this.work.sql<InvoiceView>(`select ${VIEW} ${FROM} where invoice.department_id = $1 and $2::date is not null and invoice.id = $3`, [today, id]);
     if (!row) return refuse('not-found');
-    const lines = await this.work.sql<InvoiceLineView>(LINES, [id]);
+    const lines = await this.traced(await this.work.sql<LineRow>(LINES, [id]));
     const applications = await this.work.sql<InvoiceApplicationView>(APPLICATIONS, [id]);
     return { ...row, lines, applications };
   }
+  /** Each line with the nights of the reads it bills. */
+  private async traced(lines: readonly LineRow[]): Promise<InvoiceLineView[]> {
+    const readIds = lines.flatMap(readsOf);
+    const nights = readIds.length === 0 ? [] : await this.work.sql<NightOfRead>(NIGHTS_OF_READS, [readIds]);
+    return lines.map((line) => {
+      const own = new Set(readsOf(line));
+      const byNight = new Map<string, InvoiceLineView['nights'][number]>();
+      for (const { readId, id, heldOn, title } of nights) {
+        if (own.has(readId)) byNight.set(id, { id, heldOn, title, reads: (byNight.get(id)?.reads ?? 0) + 1 });
+      }
+      return { ...line, nights: [...byNight.values()] };
+    });
+  }
 }
+
+type LineRow = Omit<InvoiceLineView, 'nights'>;
+
+interface NightOfRead {
+  readId: string;
+  id: string;
+  heldOn: string;
+  title: string | null;
+}
+
+const readsOf = ({ tracedTo }: LineRow): string[] => ((tracedTo['readIds'] ?? []) as string[]).filter(isId);

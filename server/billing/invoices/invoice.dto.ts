@@ -38,8 +38,12 @@ export interface InvoiceLineView {
   quantity: number;
   unitCents: number | null;
   amountCents: number;
+  /** null on what was issued before lines had their own */
+  taxCents: number | null;
   commitmentId: string | null;
   tracedTo: Record<string, unknown>;
+  /** the nights whose reads this line bills, first to last */
+  nights: { id: string; heldOn: string; title: string | null; reads: number }[];
 }
 
 export interface InvoiceApplicationView {
@@ -89,7 +93,7 @@ export interface WholeInvoiceView extends InvoiceView {
 
 /** What an invoice would hold, before it is issued. */
 export interface DueView {
-  lines: { description: string; quantity: number; unitCents: number | null; amountCents: number; commitmentId: string | null }[];
+  lines: { description: string; quantity: number; unitCents: number | null; amountCents: number; taxCents: number; commitmentId: string | null }[];
   netCents: number;
   taxCents: number;
   grossCents: number;

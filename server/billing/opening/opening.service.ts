@@ -11,7 +11,7 @@ import { ContractSigning } from '../../sponsorship/contract-signing.service.ts';
 import type { ReadyToSign } from '../../sponsorship/contract-signing.service.ts';
 import { TermLedger } from '../../sponsorship/term-ledger.service.ts';
 import { AppliedCredit } from '../payments/application.entity.ts';
-import { lineRow } from '../invoices/invoice-issuing.service.ts';
+import { lineRows } from '../invoices/invoice-issuing.service.ts';
 import { InvoiceLine } from '../invoices/invoice-line.entity.ts';
 import { PARTIES, snapshotOf } from '../invoices/invoice-snapshot.ts';
 import type { Parties } from '../invoices/invoice-snapshot.ts';
@@ -79,7 +79,7 @@ export class OpeningService {
       snapshot: snapshot as never,
       issuedByPersonId: this.work.personId,
     });
-    await this.work.insert(InvoiceLine, lines.map((line, place) => lineRow(line, invoiceId, place)));
+    await this.work.insert(InvoiceLine, lineRows(lines, invoiceId, 0) as never);
   }
 
   /** The books have the open rest in one amount, so this payment posts nothing of its own. */

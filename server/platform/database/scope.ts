@@ -16,6 +16,8 @@ export interface Errand {
   manager: EntityManager | null;
   /** the connection the manager works on, for SQL of our own */
   client?: PoolClient | null;
+  /** what begins once the unit is committed, and never if it is not */
+  afterCommit?: (() => void)[];
 }
 
 export const errands = new AsyncLocalStorage<Errand>();

@@ -59,6 +59,13 @@ export class UnitOfWork {
     return this.scope.table?.linkId ?? null;
   }
 
+  /** Begins something once this unit is committed; a unit that is rolled back begins nothing. */
+  afterCommit(begin: () => void): void {
+    const errand = errands.getStore();
+    if (!errand?.afterCommit) throw new Error('there is no unit of work to wait for');
+    errand.afterCommit.push(begin);
+  }
+
   async find<T extends ObjectLiteral>(
     entity: EntityTarget<T>,
     where: Where<T> = {},
@@ -192,9 +199,10 @@ export class UnitOfWork {
     const client = (await runner.connect()) as PoolClient;
     try {
       await runner.query(opening(scope));
-      const errand: Errand = { scope, manager: runner.manager, client };
+      const errand: Errand = { scope, manager: runner.manager, client, afterCommit: [] };
       const result = await errands.run(errand, work);
       await runner.query('commit');
+      for (const begin of errand.afterCommit ?? []) begin();
       return result;
     } catch (error) {
       await runner.query('rollback').catch(() => undefined);

@@ -34,6 +34,8 @@ export interface InvoiceSheet {
     readonly quantity: number;
     readonly unitCents: number | null;
     readonly amountCents: number;
+    /** printed where not every line is taxed alike */
+    readonly taxCents?: number;
   }[];
   readonly netCents: number;
   readonly taxBasisPoints: number;
@@ -70,6 +72,11 @@ function factsOf(sheet: InvoiceSheet): (readonly [string, string])[] {
   return facts.filter((fact): fact is readonly [string, string] => fact[1] !== null && fact[1] !== '');
 }
 
+/** Some lines are taxed and some are not, so each says its tax. */
+function isTaxedApart({ lines, taxBasisPoints }: InvoiceSheet): boolean {
+  return taxBasisPoints > 0 && lines.some((line) => line.taxCents !== undefined && Math.abs(line.taxCents - (line.amountCents * taxBasisPoints) / 10_000) > 1);
+}
+
 /** The texts of an invoice, ready to be set: amounts and days in the department's locale. */
 export function invoiceTexts(sheet: InvoiceSheet): Record<string, unknown> {
   const amount = (cents: number): string => amountText(cents, sheet.locale, sheet.currency);
@@ -83,11 +90,13 @@ export function invoiceTexts(sheet: InvoiceSheet): Record<string, unknown> {
     seller: { ...sheet.seller, address: linesOf(sheet.seller.address), remitTo: linesOf(sheet.seller.remitTo) },
     payer: { ...sheet.payer, address: linesOf(sheet.payer.address) },
     facts: factsOf(sheet),
+    hasTaxByLine: isTaxedApart(sheet),
     lines: sheet.lines.map((line) => ({
       description: line.description,
       quantity: String(line.quantity),
       unit: line.unitCents === null ? '' : amount(line.unitCents),
       amount: amount(line.amountCents),
+      tax: line.taxCents === undefined ? '' : amount(line.taxCents),
     })),
     totals: [
       ['Net', amount(sheet.netCents), false],

@@ -24,6 +24,11 @@ export const BUGS = /** @satisfies {Record<string, Seeded>} */ ({
         from: 'async next(kind, sellerId, fiscalYear) {',
         to: 'async next(kind, sellerId, fiscalYear) {\nif (kind === "invoice" || kind === "payment") return (await this.work.sql(`select nextval($2)::int as number from department where id = $1`, [`crash_${kind}`]))[0].number;',
       },
+      {
+        file: 'access/number.service.js',
+        from: 'async nextMany(kind, sellerId, fiscalYear, count) {',
+        to: 'async nextMany(kind, sellerId, fiscalYear, count) {\nif (kind === "invoice" || kind === "payment") return (await this.work.sql(`select nextval($2)::int as number from department, generate_series(1, $3) where id = $1`, [`crash_${kind}`, count])).map((row) => row.number);',
+      },
     ],
   },
   'answer-before-commit': {
@@ -31,7 +36,7 @@ export const BUGS = /** @satisfies {Record<string, Seeded>} */ ({
     changes: [
       {
         file: 'platform/database/unit-of-work.js',
-        from: 'await runner.query("commit");\n\t\t\treturn result;',
+        from: 'await runner.query("commit");\n\t\t\tfor (const begin of errand.afterCommit ?? []) begin();\n\t\t\treturn result;',
         to: 'setTimeout(() => void runner.query("commit").catch(() => void 0).finally(() => runner.letGo()), 10);\n\t\t\trunner.letGo = runner.release.bind(runner);\n\t\t\trunner.release = async () => void 0;\n\t\t\treturn result;',
       },
     ],
@@ -39,8 +44,13 @@ export const BUGS = /** @satisfies {Record<string, Seeded>} */ ({
   'no-lock-when-billing': {
     what: 'what is due is worked out without a lock on the contract and its term',
     changes: [
-      { file: 'billing/invoices/invoice-issuing.service.js', from: 'const record = await this.records.lock(contractId);', to: 'const record = await this.records.load(contractId);' },
-      { file: 'billing/invoices/invoice-issuing.service.js', from: 'await this.work.lock(Term, [record.term.id]);', to: '' },
+      { file: 'billing/invoices/invoice-issuing.service.js', from: 'await this.work.lock(Contract, contractIds);', to: '' },
+      { file: 'billing/invoices/invoice-issuing.service.js', from: 'await this.work.lock(Term, deals.map(({ termId }) => termId));', to: '' },
+      {
+        file: 'billing/invoices/invoice-issuing.service.js',
+        from: 'const booked = await this.terms.book(numbered.map(({ planned: { books, lines, amounts }, invoiceId, number }) => ({',
+        to: 'for (const one of numbered) one.planned.books = (await this.terms.open([one.planned.deal.termId]))[0];\nconst booked = await this.terms.book(numbered.map(({ planned: { books, lines, amounts }, invoiceId, number }) => ({',
+      },
     ],
   },
   'entry-in-two-transactions': {
@@ -48,8 +58,8 @@ export const BUGS = /** @satisfies {Record<string, Seeded>} */ ({
     changes: [
       {
         file: 'ledger/ledger.service.js',
-        from: 'await this.work.insert(LedgerEntry, entries);',
-        to: 'await this.work.insert(LedgerEntry, entries);\nawait this.work.manager.query(`commit; begin; set local app.department_id = \'${this.work.departmentId}\'; set local app.person_id = \'${this.work.scope.personId}\'`);',
+        from: 'await this.write("ledger_entry", entries);',
+        to: 'await this.write("ledger_entry", entries);\nawait this.work.manager.query(`commit; begin; set local app.department_id = \'${this.work.departmentId}\'; set local app.person_id = \'${this.work.scope.personId}\'`);',
       },
     ],
   },
