@@ -3,6 +3,8 @@
 alter table commitment add column is_taxed boolean not null default true;
 alter table benefit add column is_taxed boolean not null default true;
 alter table invoice_line add column tax_cents bigint;
+-- All pieces of a benefit may be swapped for something else.
+alter table benefit drop constraint benefit_quantity_check, add constraint benefit_quantity_check check (quantity between 0 and 100000);
 
 -- Where received money lay at first: banked, or in the drawer until a deposit slip takes it to the bank.
 alter table payment add column drawer text check (drawer in ('cash', 'undepositedReceipts'));

@@ -4,6 +4,17 @@ import { SponsorshipModule } from '../sponsorship/sponsorship.module.ts';
 import { AppliedCredit } from './payments/application.entity.ts';
 import { ApplicationService } from './payments/application.service.ts';
 import { BilledRead } from './invoices/billed-read.entity.ts';
+import { Amending } from './changes/amending.service.ts';
+import { ChangeCourseController } from './changes/change-course.controller.ts';
+import { ChangePromiseController } from './changes/change-promise.controller.ts';
+import { ChangeSubjects } from './changes/change-subjects.service.ts';
+import { ChangeViews } from './changes/change-view.service.ts';
+import { ContractChanges } from './changes/contract-changes.service.ts';
+import { Ending } from './changes/ending.service.ts';
+import { HandingOn } from './changes/handing-on.service.ts';
+import { Holding } from './changes/holding.service.ts';
+import { OpenMoney } from './changes/open-money.service.ts';
+import { PromiseRows } from './changes/promise-rows.service.ts';
 import { ContractBillingController } from './invoices/contract-billing.controller.ts';
 import { CreditMemoController } from './credits/credit-memo.controller.ts';
 import { CreditMemoLine } from './credits/credit-memo-line.entity.ts';
@@ -43,10 +54,12 @@ const services = [
   ...credits,
 ];
 
+const changes = [ContractChanges, ChangeSubjects, ChangeViews, OpenMoney, PromiseRows, Amending, Ending, HandingOn, Holding];
+
 @Module({
   imports: [LedgerModule, SponsorshipModule],
-  controllers: [InvoiceController, PaymentController, ContractBillingController, CreditMemoController],
-  providers: services,
-  exports: services,
+  controllers: [InvoiceController, PaymentController, ContractBillingController, CreditMemoController, ChangePromiseController, ChangeCourseController],
+  providers: [...services, ...changes],
+  exports: [...services, ...changes],
 })
 export class BillingModule {}

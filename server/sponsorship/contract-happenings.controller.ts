@@ -6,7 +6,7 @@ import { MovesMoney } from '../platform/http/unit.interceptor.ts';
 import { ContractHappenings } from './contract-happenings.service.ts';
 import { ContractViews } from './contract-view.service.ts';
 import type { ContractView } from './contract-view.ts';
-import { AmendContractDto, DeliveryDto, EarnedThroughDto, GoodsDto, SignContractDto } from './contract.dto.ts';
+import { DeliveryDto, EarnedThroughDto, GoodsDto, SignContractDto } from './contract.dto.ts';
 
 @ApiTags('sponsorship')
 @Controller('api/contracts/:id')
@@ -22,15 +22,6 @@ export class ContractHappeningsController {
   @Needs('sign contracts')
   async sign(@Param('id') id: string, @Body() form: SignContractDto): Promise<ContractView> {
     await this.happenings.sign(id, { ...form, signedOn: form.signedOn as Day });
-    return this.views.one(id);
-  }
-
-  @Post('amend')
-  @HttpCode(200)
-  @MovesMoney()
-  @Needs('sign contracts')
-  async amend(@Param('id') id: string, @Body() form: AmendContractDto): Promise<ContractView> {
-    await this.happenings.amend(id, form);
     return this.views.one(id);
   }
 

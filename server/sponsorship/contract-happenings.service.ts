@@ -1,5 +1,4 @@
 import { Inject, Injectable } from '@nestjs/common';
-import { DepartmentService } from '../access/department.service.ts';
 import type { Day } from '../domain/day.ts';
 import { centsOf } from '../domain/money.ts';
 import { refuse } from '../domain/refusals.ts';
@@ -7,16 +6,15 @@ import type { Happening } from '../domain/sponsorship/happening.ts';
 import { newId } from '../platform/database/ids.ts';
 import { UnitOfWork } from '../platform/database/unit-of-work.ts';
 import { BenefitDelivery } from './benefit-delivery.entity.ts';
-import { Commitment } from './commitment.entity.ts';
 import { Benefit } from './benefit.entity.ts';
 import { ContractRecords } from './contract-records.service.ts';
-import type { AmendContractDto, DeliveryDto, GoodsDto } from './contract.dto.ts';
+import type { DeliveryDto, GoodsDto } from './contract.dto.ts';
 import { ContractSigning } from './contract-signing.service.ts';
 import type { Signature } from './contract-signing.service.ts';
 import { Term } from './term.entity.ts';
 import { TermLedger } from './term-ledger.service.ts';
 
-/** What happens to a contract by a person's decision: signing, amending, delivering. Each is booked on both ledgers. */
+/** What happens to a contract by a person's decision: signing, delivering. Each is booked on both ledgers. */
 @Injectable()
 export class ContractHappenings {
   constructor(
@@ -24,27 +22,11 @@ export class ContractHappenings {
     @Inject(ContractRecords) private readonly records: ContractRecords,
     @Inject(ContractSigning) private readonly signing: ContractSigning,
     @Inject(TermLedger) private readonly terms: TermLedger,
-    @Inject(DepartmentService) private readonly departments: DepartmentService,
   ) {}
 
   async sign(contractId: string, signature: Signature): Promise<void> {
     const { term, terms } = await this.signing.prepare(contractId, signature);
     await this.happen(contractId, term.id, signature.signedOn, { kind: 'signed', terms });
-  }
-
-  /** The row follows, so that what is planned next sees the promise as it stands; the events keep the history. */
-  async amend(contractId: string, form: AmendContractDto): Promise<void> {
-    const { term } = await this.records.lock(contractId);
-    const commitment = await this.work.first(Commitment, { id: form.commitmentId, termId: term.id });
-    if (!commitment) return refuse('unknown-line');
-    if (form.reads === 0 && form.priceCents === 0) refuse('nothing-to-amend');
-    const { reads, priceCents } = form;
-    const change = { lineId: commitment.id, reads, priceCents: centsOf(priceCents), ...(form.gameId ? { gameId: form.gameId } : {}) };
-    const on = (form.amendedOn as Day | null | undefined) ?? (await this.departments.today());
-    await this.happen(contractId, term.id, on, { kind: 'amended', changes: [change] });
-    if (commitment.counting === 'perTerm') await this.work.update(Commitment, commitment.id, null, { reads: commitment.reads + reads });
-    if (commitment.counting === 'onOccurrence') await this.work.update(Commitment, commitment.id, null, { readsAtLeast: (commitment.readsAtLeast ?? 0) + reads });
-    await this.work.update(Term, term.id, null, { priceCents: centsOf(term.priceCents + priceCents) });
   }
 
   async deliver(contractId: string, benefitId: string, form: DeliveryDto): Promise<void> {

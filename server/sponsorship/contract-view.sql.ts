@@ -10,11 +10,23 @@ const TERM = `jsonb_build_object('id', term.id, 'number', term.number, 'seasonId
     'signedOn', term.signed_on, 'signedByName', term.signed_by_name, 'endedOn', term.ended_on, 'closedOn', term.closed_on,
     'state', term.state, 'version', term.version)`;
 
+/** Held since when and why; null where no hold stands. */
+const HOLD = `(select jsonb_build_object('heldOn', hold.held_on, 'reason', hold.reason) from contract_hold as hold
+    where hold.department_id = $1 and hold.contract_id = contract.id and hold.lifts_hold_id is null
+      and not exists (select from contract_hold as lift where lift.department_id = $1 and lift.lifts_hold_id = hold.id) limit 1)`;
+
+const ASSIGNMENTS = `(select coalesce(jsonb_agg(jsonb_build_object('assignedOn', assignment.assigned_on, 'fromSponsorName', owner.name, 'fromPayerName', paid_by.name,
+      'reason', assignment.reason) order by assignment.assigned_on, assignment.id), '[]')
+    from contract_assignment as assignment
+      join sponsor as owner on owner.department_id = $1 and owner.id = assignment.from_sponsor_id
+      join payer as paid_by on paid_by.department_id = $1 and paid_by.id = assignment.from_payer_id
+    where assignment.department_id = $1 and assignment.contract_id = contract.id)`;
+
 export const CONTRACT = `contract.id, contract.number, contract.sponsor_id as "sponsorId", sponsor.name as "sponsorName",
   contract.seller_id as "sellerId", seller.name as "sellerName", contract.payer_id as "payerId", payer.name as "payerName", contract.title,
   contract.purchase_order_number as "purchaseOrderNumber", contract.cancelled_game_policy as "cancelledGamePolicy", contract.is_in_kind as "isInKind",
   contract.category_exception as "categoryException", contract.category_exception_approved_by as "categoryExceptionApprovedBy",
-  contract.outside_id as "outsideId", contract.note, contract.version, ${TERM} as term, ${RECEIVABLE} as "receivableCents"`;
+  contract.outside_id as "outsideId", contract.note, contract.version, ${TERM} as term, ${HOLD} as hold, ${ASSIGNMENTS} as assignments, ${RECEIVABLE} as "receivableCents"`;
 
 /** The last term of each contract stands for it. */
 export const CONTRACT_FROM = `from contract

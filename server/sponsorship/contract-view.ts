@@ -104,6 +104,10 @@ export interface ContractRow {
   note: string | null;
   version: number;
   term: TermView;
+  /** the hold that stands */
+  hold: { heldOn: Day; reason: string } | null;
+  /** the owners before, first to last */
+  assignments: { assignedOn: Day; fromSponsorName: string; fromPayerName: string; reason: string }[];
   receivableCents: number;
 }
 

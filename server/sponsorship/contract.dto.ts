@@ -60,15 +60,6 @@ export class SignContractDto {
   @OptionalTextField(120) categoryExceptionApprovedBy?: string | null;
 }
 
-export class AmendContractDto {
-  @IdField() commitmentId: string;
-  /** a line counted game by game: the game whose reads change */
-  @IdField(OPEN) gameId?: string | null;
-  @CountField(-MOST_READS, MOST_READS) reads: number;
-  @CentsField({ least: -MOST_CENTS, most: MOST_CENTS }) priceCents: number;
-  @DayField(OPEN) amendedOn?: string | null;
-}
-
 export class DeliveryDto {
   @DayField() deliveredOn: string;
   @CountField(1, MOST_READS) quantity: number;

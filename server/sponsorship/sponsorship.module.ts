@@ -3,8 +3,10 @@ import { LedgerModule } from '../ledger/ledger.module.ts';
 import { BenefitDelivery } from './benefit-delivery.entity.ts';
 import { Benefit } from './benefit.entity.ts';
 import { Commitment } from './commitment.entity.ts';
+import { ContractAssignment } from './contract-assignment.entity.ts';
 import { ContractHappeningsController } from './contract-happenings.controller.ts';
 import { ContractHappenings } from './contract-happenings.service.ts';
+import { ContractHold } from './contract-hold.entity.ts';
 import { ContractRecords } from './contract-records.service.ts';
 import { ContractSigning } from './contract-signing.service.ts';
 import { ContractViews } from './contract-view.service.ts';
@@ -47,7 +49,7 @@ import { TermLedger } from './term-ledger.service.ts';
 import { Term } from './term.entity.ts';
 
 export const sponsorshipEntities = [
-  SponsorCategory, Sponsor, Seller, Payer, ReadKind, RateCardLine, Contract, Term, Commitment, Benefit, BenefitDelivery, Copy, CopyVersion, Slogan,
+  SponsorCategory, Sponsor, Seller, Payer, ReadKind, RateCardLine, Contract, Term, Commitment, Benefit, BenefitDelivery, ContractHold, ContractAssignment, Copy, CopyVersion, Slogan,
 ];
 
 const nouns = [SponsorCategoryService, SponsorService, SellerService, PayerService, ReadKindService, RateCardLineService, CopyService, SloganService, SponsorPageService];

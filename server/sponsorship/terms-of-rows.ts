@@ -42,7 +42,8 @@ function coversNothing(line: ReadLine): boolean {
   return line.gamesPlanned === 0;
 }
 
-function readLineOf(commitment: ContractLines['commitments'][number], term: Term, games: readonly GameOfSeason[]): ReadLine {
+/** A commitment as it enters the ledgers. */
+export function readLineOf(commitment: ContractLines['commitments'][number], term: Term, games: readonly GameOfSeason[]): ReadLine {
   const { counting, readsAtLeast, readsAtMost, priceEachCents } = commitment;
   const covered = coveredBy({ ...commitment, seasonId: term.seasonId, termStartsOn: term.startsOn, termEndsOn: term.endsOn }, games);
   const earnsByGame = counting === 'onOccurrence' && term.pricing === 'fixed' && !readsAtLeast;
@@ -70,7 +71,7 @@ function gamesOf({ counting, reads }: Pick<Commitment, 'counting' | 'reads'>, co
   return [...nights].map((nightId) => ({ gameId: nightId, reads }));
 }
 
-function benefitLineOf(benefit: Benefit): BenefitLine {
+export function benefitLineOf(benefit: Benefit): BenefitLine {
   return {
     kind: 'benefit',
     lineId: benefit.id,

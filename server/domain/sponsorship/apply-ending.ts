@@ -40,7 +40,8 @@ function endLine(line: LinePosition): void {
  */
 export function close(position: Position, { receivableCents, unappliedCents }: HappeningOf<'closed'>): void {
   const amounts = amountsOf(position);
-  if (position.lines.some((line) => readsOfLine(line).owed > 0)) refuse('close-with-reads-owed');
+  const owed = position.lines.flatMap((line) => (readsOfLine(line).owed > 0 ? [`${readsOfLine(line).owed} of ${line.terms.name}`] : []));
+  if (owed.length > 0) refuse('close-with-reads-owed', { owed: owed.join(', ') });
   if (amounts.openCents !== 0) refuse('close-with-open-value', { open: amountText(centsOf(amounts.openCents)) });
   if (amounts.toBillCents !== 0) refuse('close-with-something-to-bill', { toBill: amountText(centsOf(amounts.toBillCents)) });
   if (amounts.contractBalanceCents !== 0 || receivableCents !== 0 || unappliedCents !== 0) refuse('close-with-open-balance');

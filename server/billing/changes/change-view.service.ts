@@ -1,0 +1,54 @@
+import { Inject, Injectable } from '@nestjs/common';
+import { effectOfChange } from '../../domain/sponsorship/change-effect.ts';
+import type { Position } from '../../domain/sponsorship/position.ts';
+import { postingWords } from '../../domain/sponsorship/posting-words.ts';
+import { UnitOfWork } from '../../platform/database/unit-of-work.ts';
+import { Payer } from '../../sponsorship/payer.entity.ts';
+import { Seller } from '../../sponsorship/seller.entity.ts';
+import type { ContractChangeView, MemoPreview } from './change.dto.ts';
+import type { Subject } from './change-subjects.service.ts';
+import type { PlannedChange } from './contract-changes.service.ts';
+import { openCentsOf } from './open-money.service.ts';
+
+/** A planned change as its page shows it: before and after, and in words what would be posted. */
+@Injectable()
+export class ChangeViews {
+  constructor(@Inject(UnitOfWork) private readonly work: UnitOfWork) {}
+
+  /** @throws Refused as the rules of the happenings do */
+  async of(subject: Subject, plan: PlannedChange): Promise<ContractChangeView[]> {
+    const others = plan.steps.map((step) => step.subject).filter((one) => one !== subject);
+    const views: ContractChangeView[] = [];
+    for (const one of new Set([subject, ...others])) views.push(await this.one(one, plan));
+    return views;
+  }
+
+  private async one(subject: Subject, plan: PlannedChange): Promise<ContractChangeView> {
+    const { contract, position, documents } = subject;
+    const { keepsBooksHere } = await this.work.one(Seller, contract.sellerId);
+    const payer = (await this.work.one(Payer, contract.payerId)).name;
+    const effect = effectOfChange(position, plan.steps.filter((step) => step.subject === subject).map((step) => step.happening));
+    const lineName = (lineId: string) => effect.lines.find((line) => line.lineId === lineId)?.name ?? 'Reads';
+    const receivableCents = openCentsOf(documents, 'invoice');
+    const postings = keepsBooksHere ? effect.postings : effect.postings.filter((posting) => posting.journal === 'reads');
+    return {
+      contractId: contract.id,
+      number: contract.number,
+      title: contract.title,
+      lines: effect.lines,
+      before: { ...effect.before, receivableCents },
+      after: { ...effect.after, receivableCents },
+      postings: postingWords(postings, effect.before.contractBalanceCents, { line: lineName, invoice: (id) => numberOf(position, id), payer }),
+      memos: effect.memos.map((memo): MemoPreview => ({
+        netCents: memo.netCents,
+        taxCents: memo.taxCents,
+        grossCents: memo.netCents + memo.taxCents,
+        parts: memo.parts.map((part) => ({ invoiceNumber: part.invoiceId ? (numberOf(position, part.invoiceId) ?? null) : null, netCents: part.netCents, taxCents: part.taxCents })),
+      })),
+    };
+  }
+}
+
+function numberOf(position: Position, invoiceId: string): string | undefined {
+  return position.documents.find((document) => document.invoiceId === invoiceId)?.number;
+}
