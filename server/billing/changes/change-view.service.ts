@@ -38,7 +38,8 @@ export class ChangeViews {
       lines: effect.lines,
       before: { ...effect.before, receivableCents },
       after: { ...effect.after, receivableCents },
-      postings: postingWords(postings, effect.before.contractBalanceCents, { line: lineName, invoice: (id) => numberOf(position, id), payer }),
+      postings: postings.map(({ journal, from, to, amount }) => ({ journal, from, to, amount })),
+      sentences: postingWords(postings, effect.before.contractBalanceCents, { line: lineName, invoice: (id) => numberOf(position, id), payer }),
       memos: effect.memos.map((memo): MemoPreview => ({
         netCents: memo.netCents,
         taxCents: memo.taxCents,

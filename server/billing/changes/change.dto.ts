@@ -1,6 +1,7 @@
 import type { ContractAmounts } from '../../domain/sponsorship/contract-amounts.ts';
 import type { LineEffect } from '../../domain/sponsorship/change-effect.ts';
-import type { PostingWords } from '../../domain/sponsorship/posting-words.ts';
+import type { Posting } from '../../domain/ledger/posting.ts';
+import type { PostingSentence } from '../../domain/sponsorship/posting-words.ts';
 import { CentsField, CountField, DayField, FlagField, IdField, ListOf, OptionalTextField, TextField } from '../../platform/http/fields.ts';
 import { MOST_CENTS, MOST_READS } from '../../sponsorship/amounts.ts';
 import { BenefitDto, CommitmentDto } from '../../sponsorship/contract-line.dto.ts';
@@ -119,8 +120,9 @@ export interface ContractChangeView {
   lines: LineEffect[];
   before: AmountsView;
   after: AmountsView;
-  /** what would be posted, in words */
-  postings: PostingWords[];
+  /** what would be posted, and the same in words */
+  postings: Pick<Posting, 'journal' | 'from' | 'to' | 'amount'>[];
+  sentences: PostingSentence[];
   memos: MemoPreview[];
 }
 
