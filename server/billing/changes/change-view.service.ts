@@ -1,6 +1,10 @@
 import { Inject, Injectable } from '@nestjs/common';
+import { creditApplied } from '../../domain/billing/payment.ts';
+import { MONEY } from '../../domain/ledger/account.ts';
+import type { Posting } from '../../domain/ledger/posting.ts';
+import { centsOf } from '../../domain/money.ts';
 import { effectOfChange } from '../../domain/sponsorship/change-effect.ts';
-import type { Position } from '../../domain/sponsorship/position.ts';
+import type { MemoPosition, Position } from '../../domain/sponsorship/position.ts';
 import { postingWords } from '../../domain/sponsorship/posting-words.ts';
 import { UnitOfWork } from '../../platform/database/unit-of-work.ts';
 import { Payer } from '../../sponsorship/payer.entity.ts';
@@ -9,6 +13,7 @@ import type { ContractChangeView, MemoPreview } from './change.dto.ts';
 import type { Subject } from './change-subjects.service.ts';
 import type { PlannedChange } from './contract-changes.service.ts';
 import { openCentsOf } from './open-money.service.ts';
+import type { OpenDocument } from './open-money.service.ts';
 
 /** A planned change as its page shows it: before and after, and in words what would be posted. */
 @Injectable()
@@ -30,14 +35,16 @@ export class ChangeViews {
     const effect = effectOfChange(position, plan.steps.filter((step) => step.subject === subject).map((step) => step.happening));
     const lineName = (lineId: string) => effect.lines.find((line) => line.lineId === lineId)?.name ?? 'Reads';
     const receivableCents = openCentsOf(documents, 'invoice');
-    const postings = keepsBooksHere ? effect.postings : effect.postings.filter((posting) => posting.journal === 'reads');
+    const applied = keepsBooksHere ? appliedAtOnce(effect.memos, documents) : [];
+    const appliedCents = applied.reduce((sum, one) => sum + (one.from === MONEY.receivable ? one.amount : 0), 0);
+    const postings = [...(keepsBooksHere ? effect.postings : effect.postings.filter((posting) => posting.journal === 'reads')), ...applied];
     return {
       contractId: contract.id,
       number: contract.number,
       title: contract.title,
       lines: effect.lines,
       before: { ...effect.before, receivableCents },
-      after: { ...effect.after, receivableCents },
+      after: { ...effect.after, receivableCents: receivableCents - appliedCents },
       postings: postings.map(({ journal, from, to, amount }) => ({ journal, from, to, amount })),
       sentences: postingWords(postings, effect.before.contractBalanceCents, { line: lineName, invoice: (id) => numberOf(position, id), payer }),
       memos: effect.memos.map((memo): MemoPreview => ({
@@ -48,6 +55,20 @@ export class ChangeViews {
       })),
     };
   }
+}
+
+/** A memo pays off the invoices it credits, as far as they are open. */
+function appliedAtOnce(memos: readonly MemoPosition[], documents: readonly OpenDocument[]): Posting[] {
+  const open = new Map(documents.map((one) => [one.id, one.openCents]));
+  return memos.flatMap(({ memoId, parts }) =>
+    parts.flatMap(({ invoiceId = '', netCents, taxCents }) => {
+      const openCents = open.get(invoiceId) ?? 0;
+      const amountCents = centsOf(Math.min(openCents, netCents + taxCents));
+      if (amountCents <= 0) return [];
+      open.set(invoiceId, openCents - amountCents);
+      return creditApplied({ unappliedId: memoId, invoiceId, amountCents }, amountCents, openCents);
+    }),
+  );
 }
 
 function numberOf(position: Position, invoiceId: string): string | undefined {

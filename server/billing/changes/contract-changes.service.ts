@@ -73,7 +73,7 @@ export class ContractChanges {
       const happenings = planned.steps.filter((step) => step.subject === subject).map((step) => step.happening);
       const because = { cause: 'contract', causeId: subject.contract.id, occurredOn: planned.on };
       const booked = await this.terms.happen(subject.term.id, happenings.map((happening) => ({ happening, because })));
-      await this.memos.issue(subject.contract.id, happenings, booked, planned.on);
+      await this.memos.issue(subject.contract.id, happenings, booked, planned.on, planned.reason);
     }
   }
 }

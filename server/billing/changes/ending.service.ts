@@ -70,7 +70,7 @@ export class Ending {
     const unpaidCents = openCentsOf(documents, 'invoice');
     return [
       ...(planned && planned.reads > 0 ? [`${planned.reads === 1 ? 'One read is' : `${planned.reads} reads are`} planned on coming nights; packets that are composed from now on leave ${planned.reads === 1 ? 'it' : 'them'} out.`] : []),
-      ...(unpaidCents > 0 ? [`${amountText(centsOf(unpaidCents))} on its invoices is not paid yet. A credit memo stands ready to be applied to them.`] : []),
+      ...(unpaidCents > 0 ? [`${amountText(centsOf(unpaidCents))} on its invoices is not paid yet; a credit memo is used on them first.`] : []),
     ];
   }
 }

@@ -25,8 +25,9 @@ const RISE_BY_DEBIT: readonly string[] = [
 
 /** What belongs together where an entry has several sides, the closest first: debited, credited. */
 const TOGETHER: readonly (readonly [string, string])[] = [
-  [MONEY.salesTax, MONEY.unappliedCredit], [MONEY.receivable, MONEY.salesTax], [MONEY.contractBalance, MONEY.unappliedCredit],
-  [MONEY.allowances, MONEY.unappliedCredit], [MONEY.receivable, MONEY.contractBalance], [MONEY.goodsReceived, MONEY.contractBalance],
+  [MONEY.salesTax, MONEY.receivable], [MONEY.salesTax, MONEY.unappliedCredit], [MONEY.receivable, MONEY.salesTax],
+  [MONEY.contractBalance, MONEY.receivable], [MONEY.contractBalance, MONEY.unappliedCredit], [MONEY.allowances, MONEY.unappliedCredit],
+  [MONEY.receivable, MONEY.contractBalance], [MONEY.goodsReceived, MONEY.contractBalance],
 ];
 
 /**
