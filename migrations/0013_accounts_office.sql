@@ -234,6 +234,43 @@ create table invoice_discount (
 create index invoice_discount_invoice on invoice_discount (department_id, invoice_id);
 call keep_as_history('invoice_discount');
 
+-- Invoices and charges are one series; what stands for the time before has no number of ours.
+alter table invoice drop constraint "invoice-number-taken";
+create unique index "invoice-number-taken" on invoice (department_id, seller_id, fiscal_year, series_number) where kind <> 'opening';
+
+-- How an invoice stands: what was done about it, and what is open. One place for lists, totals and the check of the books.
+create view invoice_standing with (security_invoker = true) as
+  select standing.*, case when is_void then 0 else gross_cents - applied_cents - discount_cents - written_off_cents end as balance_cents
+    from (select invoice.department_id, invoice.id as invoice_id, invoice.gross_cents,
+      exists (select from invoice_void where invoice_void.department_id = invoice.department_id and invoice_void.invoice_id = invoice.id) as is_void,
+      (select coalesce(sum(application.amount_cents), 0)::bigint from application
+        where application.department_id = invoice.department_id and application.invoice_id = invoice.id) as applied_cents,
+      (select coalesce(sum(invoice_discount.amount_cents + invoice_discount.tax_cents), 0)::bigint from invoice_discount
+        where invoice_discount.department_id = invoice.department_id and invoice_discount.invoice_id = invoice.id) as discount_cents,
+      (select coalesce(sum(case step when 'writtenOff' then amount_cents when 'recovered' then -amount_cents else 0 end), 0)::bigint from write_off
+        where write_off.department_id = invoice.department_id and write_off.invoice_id = invoice.id) as written_off_cents
+    from invoice) as standing;
+grant select on invoice_standing to {{runtime}};
+
+-- What is left of a payment or of a credit memo; a payment that came back leaves nothing.
+create view credit_standing with (security_invoker = true) as
+  select credit.*, case when is_returned then 0 else amount_cents - applied_cents - refunded_cents end as left_cents
+    from (select payment.department_id, payment.id as credit_id, payment.amount_cents,
+      exists (select from payment_return where payment_return.department_id = payment.department_id and payment_return.payment_id = payment.id) as is_returned,
+      (select coalesce(sum(application.amount_cents), 0)::bigint from application
+        where application.department_id = payment.department_id and application.payment_id = payment.id) as applied_cents,
+      (select coalesce(sum(refund.amount_cents), 0)::bigint from refund
+        where refund.department_id = payment.department_id and refund.payment_id = payment.id) as refunded_cents
+    from payment
+    union all
+    select credit_memo.department_id, credit_memo.id, credit_memo.gross_cents, false,
+      (select coalesce(sum(application.amount_cents), 0)::bigint from application
+        where application.department_id = credit_memo.department_id and application.credit_memo_id = credit_memo.id),
+      (select coalesce(sum(refund.amount_cents), 0)::bigint from refund
+        where refund.department_id = credit_memo.department_id and refund.credit_memo_id = credit_memo.id)
+    from credit_memo) as credit;
+grant select on credit_standing to {{runtime}};
+
 -- A held contract keeps what it owes; its reads are not planned or printed until the hold is lifted.
 create table contract_hold (
   department_id uuid not null references department (id),

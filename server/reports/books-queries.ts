@@ -47,7 +47,7 @@ export const BOOK_QUERIES: readonly BookQuery[] = [
     id: 'I3',
     sentence: 'document numbers have no gap and no repeat per seller of record, kind and fiscal year',
     sql: `select seller_id, kind, fiscal_year from (
-            select seller_id, kind, fiscal_year, series_number from invoice where department_id = $1 and kind <> 'opening'
+            select seller_id, 'invoice' as kind, fiscal_year, series_number from invoice where department_id = $1 and kind <> 'opening'
             union all select seller_id, 'creditMemo', fiscal_year, series_number from credit_memo where department_id = $1) as numbered
           group by seller_id, kind, fiscal_year
           having min(series_number) <> 1 or max(series_number) <> count(*) or count(distinct series_number) <> count(*)`,
@@ -72,13 +72,13 @@ export const BOOK_QUERIES: readonly BookQuery[] = [
   },
   {
     id: 'I5',
-    sentence: 'an invoice is its lines plus its tax, and nothing more than its gross was applied to it',
+    sentence: 'an invoice is its lines plus its tax; payments, memos, discounts and write-offs together are no more than its gross, and a void one has none of them',
     sql: `select invoice.id from invoice
            where department_id = $1 and kind <> 'opening' and net_cents <> (select coalesce(sum(amount_cents), 0) from invoice_line
              where invoice_line.department_id = $1 and invoice_line.invoice_id = invoice.id)
           union all
-          select invoice.id from invoice where department_id = $1 and gross_cents < (select coalesce(sum(amount_cents), 0) from application
-             where application.department_id = $1 and application.invoice_id = invoice.id)
+          select invoice_id from invoice_standing where department_id = $1 and (balance_cents < 0 or least(applied_cents, discount_cents, written_off_cents) < 0
+            or is_void and (applied_cents <> 0 or discount_cents <> 0 or written_off_cents <> 0))
           union all
           select key from (${moneyBalance('1100', 'invoice_id')}) as receivable where amount < 0`,
   },
@@ -105,35 +105,38 @@ export const BOOK_QUERIES: readonly BookQuery[] = [
   },
   {
     id: 'I12',
-    sentence: 'tax payable is the tax of live invoices less that of credit memos',
+    sentence: 'tax payable is the tax of live invoices less that of credit memos and discounts',
     sql: `select seller_id from (
             select seller_id, sum(amount) as amount from (
               select seller_id, tax_cents as amount from invoice where department_id = $1 and kind <> 'opening' and not exists (select from invoice_void
                 where invoice_void.department_id = $1 and invoice_void.invoice_id = invoice.id)
               union all select seller_id, -tax_cents from credit_memo where department_id = $1
+              union all select invoice.seller_id, -invoice_discount.tax_cents from invoice_discount
+                join invoice on invoice.department_id = $1 and invoice.id = invoice_discount.invoice_id where invoice_discount.department_id = $1
               union all select key, amount from (${moneyBalance('2200', 'seller_id')}) as payable) as parts
             group by seller_id) as difference where amount <> 0`,
   },
   {
     id: 'I13',
-    sentence: 'the receivable of each invoice is its gross less what was applied; unapplied credit is what is left of payments and memos',
-    sql: `select document.id from (
-            select invoice.id, case when exists (select from invoice_void where invoice_void.department_id = $1 and invoice_void.invoice_id = invoice.id) then 0
-              else gross_cents - (select coalesce(sum(amount_cents), 0) from application where application.department_id = $1 and application.invoice_id = invoice.id) end as balance
-            from invoice where department_id = $1) as document
-          left join (${moneyBalance('1100', 'invoice_id')}) as receivable on receivable.key = document.id
-          where document.balance <> coalesce(receivable.amount, 0)
+    sentence: 'the receivable of each invoice is what is open on it; unapplied credit is what is left of payments and memos; nothing is booked to a document that is not there',
+    sql: `select coalesce(standing.invoice_id, receivable.key) from (select * from invoice_standing where department_id = $1) as standing
+            full join (${moneyBalance('1100', 'invoice_id')}) as receivable on receivable.key = standing.invoice_id
+           where coalesce(standing.balance_cents, 0) <> coalesce(receivable.amount, 0)
           union all
-          select document.id from (
-            select payment.id, amount_cents - (select coalesce(sum(amount_cents), 0) from application where application.department_id = $1 and application.payment_id = payment.id) as balance
-            from payment where department_id = $1
-            union all
-            select credit_memo.id, gross_cents
-              - (select coalesce(sum(amount_cents), 0) from application where application.department_id = $1 and application.credit_memo_id = credit_memo.id)
-              - (select coalesce(sum(amount_cents), 0) from refund where refund.department_id = $1 and refund.credit_memo_id = credit_memo.id)
-            from credit_memo where department_id = $1) as document
-          left join (${moneyBalance('2150', 'unapplied_id')}) as unapplied on unapplied.key = document.id
-          where document.balance <> -coalesce(unapplied.amount, 0)`,
+          select coalesce(standing.credit_id, unapplied.key) from (select * from credit_standing where department_id = $1) as standing
+            full join (${moneyBalance('2150', 'unapplied_id')}) as unapplied on unapplied.key = standing.credit_id
+           where coalesce(standing.left_cents, 0) <> -coalesce(unapplied.amount, 0)
+          union all
+          select credit_id from credit_standing where department_id = $1 and (left_cents < 0 or least(applied_cents, refunded_cents) < 0 or is_returned and (applied_cents <> 0 or refunded_cents <> 0))`,
+  },
+  {
+    id: 'I16',
+    sentence: 'a request for a write-off is answered once, and what was recovered of an invoice was written off before',
+    sql: `select answer.id from write_off as answer join write_off as request on request.department_id = $1 and request.id = answer.answers_write_off_id
+           where answer.department_id = $1 and (request.step <> 'asked' or answer.step not in ('writtenOff', 'declined') or request.invoice_id <> answer.invoice_id
+             or answer.step = 'writtenOff' and answer.amount_cents <> request.amount_cents)
+          union all
+          select write_off.id from write_off where department_id = $1 and (step in ('writtenOff', 'recovered')) <> (event_id is not null)`,
   },
   {
     id: 'I14',

@@ -1,8 +1,7 @@
-/** What is open on the contract's invoices: gross less what was applied, void ones left out. */
-const RECEIVABLE = `(select coalesce(sum(invoice.gross_cents - (select coalesce(sum(application.amount_cents), 0) from application
-      where application.department_id = $1 and application.invoice_id = invoice.id)), 0)
-    from invoice where invoice.department_id = $1 and invoice.contract_id = contract.id
-      and not exists (select 1 from invoice_void where invoice_void.department_id = $1 and invoice_void.invoice_id = invoice.id))`;
+/** What is open on the contract's invoices, void ones left out. */
+const RECEIVABLE = `(select coalesce(sum(standing.balance_cents), 0) from invoice
+    join invoice_standing as standing on standing.department_id = invoice.department_id and standing.invoice_id = invoice.id
+    where invoice.department_id = $1 and invoice.contract_id = contract.id)`;
 
 const TERM = `jsonb_build_object('id', term.id, 'number', term.number, 'seasonId', term.season_id, 'seasonName', season.name,
     'startsOn', term.starts_on, 'endsOn', term.ends_on, 'pricing', term.pricing, 'priceCents', term.price_cents,

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { balanceOfInvoice, checkVoidable, checkWithinBalance, dueOn, earlyPayment, invoiceAmounts, invoiceState } from '../../server/domain/billing/invoice.ts';
-import { checkSameSeller, creditApplied, creditRefunded, paymentReceived, paymentReturned, receiptsDeposited, spreadOverInvoices, taxRemitted } from '../../server/domain/billing/payment.ts';
+import { checkPaysFor, checkSameSeller, creditApplied, creditRefunded, paymentReceived, paymentReturned, receiptsDeposited, spreadOverInvoices, taxRemitted } from '../../server/domain/billing/payment.ts';
 import { writeOffReversed } from '../../server/domain/billing/write-off.ts';
 import { dayOf } from '../../server/domain/day.ts';
 import { memoTaxOf, salesTaxOn } from '../../server/domain/ledger/sales-tax.ts';
@@ -23,7 +23,9 @@ describe('an invoice', () => {
     [{ appliedCents: 100 }, '2026-02-14', 'partlyPaid'],
     [{ appliedCents: 36750 }, '2026-02-15', 'paid'],
     [{ appliedCents: 36050, discountCents: 700 }, '2026-02-15', 'paid'],
-    [{ appliedCents: 0, writtenOffCents: 36750 }, '2026-02-15', 'paid'],
+    [{ appliedCents: 0, writtenOffCents: 36750 }, '2026-02-15', 'writtenOff'],
+    [{ appliedCents: 36749, writtenOffCents: 1 }, '2026-02-15', 'writtenOff'],
+    [{ appliedCents: 36748, writtenOffCents: 1 }, '2026-02-15', 'overdue'],
     [{ isVoid: true }, '2026-02-15', 'void'],
   ])('with %j on %s is %s', (change, today, state) => {
     expect(invoiceState({ ...FACTS, ...change }, dayOf(today))).toBe(state);
@@ -38,6 +40,8 @@ describe('an invoice', () => {
     expect(refusalOf(() => checkVoidable({ ...FACTS, appliedCents: 1 }))).toBe('void-after-payment');
     expect(refusalOf(() => checkVoidable({ ...FACTS, discountCents: 1 }))).toBe('void-after-credit');
     expect(refusalOf(() => checkVoidable({ ...FACTS, writtenOffCents: 1 }))).toBe('void-after-write-off');
+    expect(refusalOf(() => checkVoidable({ ...FACTS, creditedCents: 1 }))).toBe('void-after-credit');
+    expect(refusalOf(() => checkVoidable({ ...FACTS, carriedCents: 1 }))).toBe('void-after-carry-over');
     expect(refusalOf(() => checkVoidable({ ...FACTS, isVoid: true }))).toBe('invoice-already-void');
   });
 
@@ -108,6 +112,19 @@ describe('payments', () => {
   test('never cross sellers of record', () => {
     expect(refusalOf(() => checkSameSeller('school', 'school'))).toBeNull();
     expect(refusalOf(() => checkSameSeller('school', 'club'))).toBe('payment-crosses-sellers');
+  });
+
+  test('of one that was written down by mistake, the drawer is emptied again and the bank is left alone', () => {
+    expect(changesOf(paymentReturned({ paymentId: 'P', amountCents: dollars(10) }, [], dollars(0), 'undepositedReceipts'))).toEqual({ UC: 10, drawer: -10 });
+  });
+
+  test.each([
+    [{ payerId: 'store', sponsorId: null }, { payerId: 'store', sponsorId: null }, null],
+    [{ payerId: 'store', sponsorId: 'hardware' }, { payerId: 'head office', sponsorId: 'hardware' }, null],
+    [{ payerId: 'store', sponsorId: 'hardware' }, { payerId: 'head office', sponsorId: 'tires' }, 'payment-of-another-payer'],
+    [{ payerId: 'store', sponsorId: null }, { payerId: 'head office', sponsorId: null }, 'payment-of-another-payer'],
+  ])('of %j for an invoice of %j: %s', (payment, invoice, refusal) => {
+    expect(refusalOf(() => checkPaysFor(payment, invoice))).toBe(refusal);
   });
 
   test('tax goes on to the state', () => {

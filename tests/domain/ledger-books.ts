@@ -80,6 +80,7 @@ const SHORT: Record<string, [Journal, string]> = {
   BL: ['agreed', 'billed'],
   TB: ['agreed', 'toBill'],
   cash: ['money', MONEY.cash],
+  drawer: ['money', MONEY.undepositedReceipts],
   AR: ['money', MONEY.receivable],
   CB: ['money', MONEY.contractBalance],
   UC: ['money', MONEY.unappliedCredit],

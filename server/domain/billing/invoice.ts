@@ -37,6 +37,10 @@ export interface InvoiceFacts {
   discountCents?: number;
   /** written off less recovered */
   writtenOffCents?: number;
+  /** net credited by memos, used on this invoice or not */
+  creditedCents?: number;
+  /** net carried into the next term */
+  carriedCents?: number;
   isVoid?: boolean;
 }
 
@@ -47,12 +51,13 @@ export function balanceOfInvoice(facts: InvoiceFacts): Cents {
   return centsOf(grossCents - appliedCents - discountCents - writtenOffCents);
 }
 
-export type InvoiceState = 'open' | 'partlyPaid' | 'paid' | 'overdue' | 'void';
+export const INVOICE_STATES = ['open', 'partlyPaid', 'paid', 'overdue', 'writtenOff', 'void'] as const;
+export type InvoiceState = (typeof INVOICE_STATES)[number];
 
-/** The state of an invoice on a day; on the due day itself it is not overdue yet. */
+/** The state of an invoice on a day; on the due day itself it is not overdue yet. Written off is what was given up in whole or in its last part. */
 export function invoiceState(facts: InvoiceFacts & { dueOn: Day }, today: Day): InvoiceState {
   if (facts.isVoid) return 'void';
-  if (balanceOfInvoice(facts) === 0) return 'paid';
+  if (balanceOfInvoice(facts) === 0) return facts.writtenOffCents ? 'writtenOff' : 'paid';
   if (today > facts.dueOn) return 'overdue';
   return facts.appliedCents > 0 ? 'partlyPaid' : 'open';
 }
@@ -60,13 +65,14 @@ export function invoiceState(facts: InvoiceFacts & { dueOn: Day }, today: Day): 
 /**
  * Refuses to void an invoice that something was done about.
  *
- * @throws Refused `invoice-already-void`, `void-after-payment`, `void-after-write-off`
+ * @throws Refused `invoice-already-void`, `void-after-payment`, `void-after-credit`, `void-after-write-off`, `void-after-carry-over`
  */
 export function checkVoidable(facts: InvoiceFacts): void {
   if (facts.isVoid) refuse('invoice-already-void');
   if (facts.appliedCents !== 0) refuse('void-after-payment');
-  if (facts.discountCents) refuse('void-after-credit');
+  if (facts.discountCents || facts.creditedCents) refuse('void-after-credit');
   if (facts.writtenOffCents) refuse('void-after-write-off');
+  if (facts.carriedCents) refuse('void-after-carry-over');
 }
 
 /**

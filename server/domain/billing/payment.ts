@@ -76,20 +76,23 @@ export function spreadOverInvoices(unappliedId: string, amountCents: Cents, open
 }
 
 /**
- * A payment that the bank sent back: every application is undone, the money leaves again, the bank takes its fee.
+ * A payment that the bank sent back, or that was written down by mistake: every application is undone, the money
+ * leaves the place where it lay, the bank takes its fee.
  *
+ * @param outOf where the money lay; the bank's fee always leaves the bank
  * @throws Refused `more-than-unapplied` when part of the payment was refunded
  */
 export function paymentReturned(
   payment: { paymentId: string; amountCents: Cents; refundedCents?: number },
   applications: readonly Application[],
   bankFeeCents: Cents,
+  outOf: Drawer = 'cash',
 ): Posting[] {
   const { paymentId, amountCents, refundedCents = 0 } = payment;
   if (refundedCents > 0) refuse('more-than-unapplied', { unapplied: amountText(centsOf(amountCents - refundedCents)) });
   return [
     ...applications.flatMap(creditUnapplied),
-    post(MONEY.unappliedCredit, MONEY.cash, amountCents, { unappliedId: paymentId }),
+    post(MONEY.unappliedCredit, MONEY[outOf], amountCents, { unappliedId: paymentId }),
     ...(bankFeeCents > 0 ? [post(MONEY.bankCharges, MONEY.cash, bankFeeCents)] : []),
   ];
 }
@@ -108,6 +111,23 @@ export function creditRefunded(unappliedId: string, amountCents: Cents, unapplie
 /** Payments, memos and carry-over never cross sellers of record. */
 export function checkSameSeller(oneSellerId: string, otherSellerId: string): void {
   if (oneSellerId !== otherSellerId) refuse('payment-crosses-sellers');
+}
+
+/** Who pays: a payer by its id, and the sponsor it pays for where it is told. */
+export interface Paying {
+  payerId: string;
+  sponsorId: string | null;
+}
+
+/**
+ * A payment pays the invoices of its own payer, and those of other payers of the same sponsor: a store's check may pay
+ * what its head office was billed, but never what a stranger was.
+ *
+ * @throws Refused `payment-of-another-payer`
+ */
+export function checkPaysFor(payment: Paying, invoice: Paying): void {
+  if (payment.payerId === invoice.payerId) return;
+  if (payment.sponsorId === null || payment.sponsorId !== invoice.sponsorId) refuse('payment-of-another-payer');
 }
 
 /** Sales tax paid on to the state. */
