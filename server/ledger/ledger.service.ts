@@ -1,8 +1,11 @@
 import { Inject, Injectable } from '@nestjs/common';
+import { DepartmentService } from '../access/department.service.ts';
 import type { Day } from '../domain/day.ts';
 import { JOURNALS } from '../domain/ledger/account.ts';
-import { bookingDayOf } from '../domain/ledger/booking-day.ts';
+import { bookingDayOf, checkMoneyDay, moneyDays } from '../domain/ledger/booking-day.ts';
 import type { Posting } from '../domain/ledger/posting.ts';
+import { dayAt } from '../domain/instant.ts';
+import type { Instant } from '../domain/instant.ts';
 import { newId } from '../platform/database/ids.ts';
 import { UnitOfWork } from '../platform/database/unit-of-work.ts';
 import { BookingLock } from './booking-lock.ts';
@@ -35,6 +38,7 @@ export class LedgerService {
   constructor(
     @Inject(UnitOfWork) private readonly work: UnitOfWork,
     @Inject(BookingLock) private readonly lock: BookingLock,
+    @Inject(DepartmentService) private readonly departments: DepartmentService,
   ) {}
 
   async closedMonths(): Promise<Day[]> {
@@ -50,6 +54,7 @@ export class LedgerService {
   /** Writes events with their entries and postings: a few statements, however many events. Answers the ids in order. */
   async bookAll(events: readonly EventToBook[]): Promise<string[]> {
     if (events.length === 0) return [];
+    await this.checkDays(events);
     // The lock first: a month that closes meanwhile is then seen as closed.
     await this.lock.together();
     const closed = await this.closedMonths();
@@ -77,6 +82,15 @@ export class LedgerService {
     for (let from = 0; from < rows.length; from += ROWS_AT_ONCE) {
       await this.work.add(table, rows.slice(from, from + ROWS_AT_ONCE) as ({ id: string } & Record<string, unknown>)[]);
     }
+  }
+
+  /** Money is never dated years away from today; what was read is dated as it was. */
+  private async checkDays(events: readonly EventToBook[]): Promise<void> {
+    const days = events.filter((event) => event.postings.some((posting) => posting.journal === 'money')).map((event) => event.occurredOn);
+    if (days.length === 0) return;
+    const { zone, fiscalYearStartsInMonth } = await this.departments.here();
+    const bounds = moneyDays(dayAt(new Date().toISOString() as Instant, zone), fiscalYearStartsInMonth);
+    for (const day of days) checkMoneyDay(day, bounds);
   }
 
   private eventRow(event: EventToBook, bookedOn: Day): Partial<LedgerEvent> {
