@@ -15,6 +15,8 @@ import { HandingOn } from './changes/handing-on.service.ts';
 import { Holding } from './changes/holding.service.ts';
 import { OpenMoney } from './changes/open-money.service.ts';
 import { PromiseRows } from './changes/promise-rows.service.ts';
+import { ChargeController } from './charges/charge.controller.ts';
+import { ChargeIssuing } from './charges/charge.service.ts';
 import { ContractBillingController } from './invoices/contract-billing.controller.ts';
 import { CreditMemoController } from './credits/credit-memo.controller.ts';
 import { CreditMemoLine } from './credits/credit-memo-line.entity.ts';
@@ -31,26 +33,42 @@ import { InvoiceLine } from './invoices/invoice-line.entity.ts';
 import { GamesToBill } from './invoices/games-to-bill.service.ts';
 import { InvoicePlanning } from './invoices/invoice-planning.service.ts';
 import { InvoicePrinting } from './invoices/invoice-printing.service.ts';
+import { InvoiceStory } from './invoices/invoice-story.service.ts';
 import { InvoiceViews } from './invoices/invoice-view.service.ts';
 import { InvoiceVoid } from './invoices/invoice-void.entity.ts';
 import { InvoiceVoiding } from './invoices/invoice-voiding.service.ts';
 import { InvoiceController } from './invoices/invoice.controller.ts';
 import { Invoice } from './invoices/invoice.entity.ts';
 import { OpeningService } from './opening/opening.service.ts';
+import { PaymentReturnController } from './payments/payment-return.controller.ts';
+import { PaymentReturn } from './payments/payment-return.entity.ts';
+import { PaymentReturns } from './payments/payment-return.service.ts';
 import { PaymentViews } from './payments/payment-view.service.ts';
 import { PaymentController } from './payments/payment.controller.ts';
 import { Payment } from './payments/payment.entity.ts';
 import { PaymentService } from './payments/payment.service.ts';
+import { Refund } from './payments/refund.entity.ts';
+import { Refunds } from './payments/refund.service.ts';
+import { Standings } from './standings.service.ts';
 import { StatementNames } from './statements/statement-names.service.ts';
 import { StatementService } from './statements/statement.service.ts';
+import { Discounts } from './write-offs/discount.service.ts';
+import { InvoiceDiscount } from './write-offs/invoice-discount.entity.ts';
+import { Recoveries } from './write-offs/recovery.service.ts';
+import { WriteOffController } from './write-offs/write-off.controller.ts';
+import { WriteOff } from './write-offs/write-off.entity.ts';
+import { WriteOffs } from './write-offs/write-off.service.ts';
 
-export const billingEntities = [Invoice, InvoiceLine, InvoiceVoid, BilledRead, Payment, AppliedCredit, CreditMemo, CreditMemoLine];
+export const billingEntities = [
+  Invoice, InvoiceLine, InvoiceVoid, BilledRead, Payment, AppliedCredit, CreditMemo, CreditMemoLine, PaymentReturn, Refund, WriteOff, InvoiceDiscount,
+];
 
 const credits = [MemoIssue, MemoUse, Credits, CreditMemoViews, CreditMemoPrinting];
 
 const services = [
-  InvoiceViews, InvoiceIssuing, InvoiceVoiding, InvoicePrinting, PaymentViews, PaymentService, ApplicationService, OpeningService,
-  StatementNames, StatementService, DocumentLocks, IncomeTeams, InvoicePlanning, GamesToBill,
+  InvoiceViews, InvoiceStory, InvoiceIssuing, InvoiceVoiding, InvoicePrinting, PaymentViews, PaymentService, ApplicationService, OpeningService,
+  StatementNames, StatementService, DocumentLocks, Standings, IncomeTeams, InvoicePlanning, GamesToBill,
+  PaymentReturns, Refunds, ChargeIssuing, WriteOffs, Recoveries, Discounts,
   ...credits,
 ];
 
@@ -58,7 +76,10 @@ const changes = [ContractChanges, ChangeSubjects, ChangeViews, OpenMoney, Promis
 
 @Module({
   imports: [LedgerModule, SponsorshipModule],
-  controllers: [InvoiceController, PaymentController, ContractBillingController, CreditMemoController, ChangePromiseController, ChangeCourseController],
+  controllers: [
+    InvoiceController, PaymentController, PaymentReturnController, ChargeController, WriteOffController, ContractBillingController, CreditMemoController,
+    ChangePromiseController, ChangeCourseController,
+  ],
   providers: [...services, ...changes],
   exports: [...services, ...changes],
 })

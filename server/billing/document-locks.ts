@@ -1,5 +1,7 @@
 import { Inject, Injectable } from '@nestjs/common';
 import { UnitOfWork } from '../platform/database/unit-of-work.ts';
+import { Contract } from '../sponsorship/contract.entity.ts';
+import { Term } from '../sponsorship/term.entity.ts';
 
 /** Documents are never edited, so their rows cannot be locked; whoever pays or voids one takes the lock of its id. */
 @Injectable()
@@ -11,5 +13,12 @@ export class DocumentLocks {
     for (const id of [...new Set(ids)].sort()) {
       await this.work.sql('select pg_advisory_xact_lock(hashtextextended($1::uuid::text || $2::text, 13))', [id]);
     }
+  }
+
+  /** The contract and the term behind a document first, then the document: the order in which everybody locks. */
+  async takeWithContract({ id, contractId, termId }: { id: string; contractId: string | null; termId: string | null }): Promise<void> {
+    if (contractId) await this.work.lock(Contract, [contractId]);
+    if (termId) await this.work.lock(Term, [termId]);
+    await this.take([id]);
   }
 }

@@ -41,12 +41,14 @@ async function everyObject(department: Department): Promise<Objects> {
     applications: [{ invoiceId: invoice.id, amountCents: 1000 }],
   });
   const memo = await aMemo(department, season);
+  const { waitingWriteOff } = await director.make(`/api/invoices/${(await director.make('/api/charges', { sellerId: season.sellerId, payerId: season.payerId, description: 'Fee of a returned check', amountCents: 1200, issuedOn: '2026-12-01' })).id}/write-off-requests`, { amountCents: 1200, reason: 'The store closed' });
   const asked = await director.make(`/api/nights/${season.games[0]!.nightId}/requests`, { kind: 'other', fields: { text: 'The snack stand closes at halftime.' } });
   const people = await director.look('/api/people');
   const atTheDoors = { id: v7(), sequence: 1, kind: 'note', occurredAt: '2026-12-05T02:00:00.000Z' };
   for (const text of ['Doors open', 'Doors shut']) await director.make(`/api/nights/${season.games[0]!.nightId}/log`, { deviceId: signed.id, entries: [{ ...atTheDoors, detail: { text } }] });
   const aside = (await director.look(`/api/nights/${season.games[0]!.nightId}/log/aside`)).data[0];
   return {
+    'write-off-requests/id': waitingWriteOff.id,
     'people/id': people.data[0].id, 'requests/id': asked.id, 'ask/token': link.token,
     'schools/id': season.schoolId, 'venues/id': season.venueId, 'seasons/id': season.seasonId, 'teams/id': season.teamId, 'players/id': season.playerIds[0]!,
     'games/id': season.games[0]!.gameId, 'nights/id': season.games[0]!.nightId,
@@ -195,6 +197,13 @@ const BODIES: Record<string, Record<string, unknown>> = {
   'POST /api/ask/{token}': { id: v7(), kind: 'other', fields: { text: 'The snack stand closes at halftime.' } },
   'POST /api/invoices/{id}/void': { reason: 'Drawn up twice' },
   'POST /api/credit-memos/{id}/applications': { invoiceId: v7(), amountCents: 100 },
+  'POST /api/payments/{id}/return': { kind: 'returned', returnedOn: on, reason: 'No funds' },
+  'POST /api/payments/{id}/refunds': { amountCents: 100, refundedOn: on, method: 'check' },
+  'POST /api/credit-memos/{id}/refunds': { amountCents: 100, refundedOn: on, method: 'check' },
+  'POST /api/invoices/{id}/write-off-requests': { amountCents: 100, reason: 'The store closed' },
+  'POST /api/invoices/{id}/recoveries': { amountCents: 100, recoveredOn: on, reason: 'Paid after all' },
+  'POST /api/invoices/{id}/discounts': { basisPoints: 200, takenOn: on, reason: 'Paid within ten days' },
+  'POST /api/write-off-requests/{id}/decline': { reason: 'Ask them once more' },
   'POST /api/payments/{id}/applications': { invoiceId: v7(), amountCents: 100 },
 };
 

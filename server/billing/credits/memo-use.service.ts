@@ -1,8 +1,10 @@
 import { Inject, Injectable } from '@nestjs/common';
+import { writeOffUndoneByMemo } from '../../domain/billing/write-off.ts';
 import type { Day } from '../../domain/day.ts';
 import type { MemoPosition } from '../../domain/sponsorship/position.ts';
 import { UnitOfWork } from '../../platform/database/unit-of-work.ts';
 import { DocumentLocks } from '../document-locks.ts';
+import { WriteOffs } from '../write-offs/write-off.service.ts';
 import { ApplicationService } from '../payments/application.service.ts';
 
 /** A memo pays off the invoices it credits, as far as they are open; the rest stays a credit of the payer. */
@@ -12,6 +14,7 @@ export class MemoUse {
     @Inject(UnitOfWork) private readonly work: UnitOfWork,
     @Inject(DocumentLocks) private readonly locks: DocumentLocks,
     @Inject(ApplicationService) private readonly applications: ApplicationService,
+    @Inject(WriteOffs) private readonly writeOffs: WriteOffs,
   ) {}
 
   async lock(memos: readonly MemoPosition[]): Promise<void> {
@@ -21,19 +24,20 @@ export class MemoUse {
   async onOwnInvoices(memo: MemoPosition, on: Day): Promise<void> {
     for (const { invoiceId, netCents, taxCents } of memo.parts) {
       if (invoiceId === undefined) continue;
-      const openCents = await this.openOn(invoiceId);
-      const amountCents = Math.min(openCents, netCents + taxCents);
+      const standing = await this.standingOf(invoiceId);
+      const undoneCents = writeOffUndoneByMemo(netCents + taxCents, standing.balanceCents, standing.writtenOffCents);
+      if (undoneCents > 0) await this.writeOffs.reverse(invoiceId, undoneCents, on, 'A credit memo takes its place');
+      const amountCents = Math.min(standing.balanceCents + undoneCents, netCents + taxCents);
       if (amountCents > 0) await this.applications.apply(memo.memoId, [{ invoiceId, amountCents }], on);
     }
   }
 
   /** Zero for what came over from the term before: it stands on no invoice here. */
-  private async openOn(invoiceId: string): Promise<number> {
-    const [row] = await this.work.sql<{ cents: number }>(
-      `select gross_cents - (select coalesce(sum(amount_cents), 0) from application where application.department_id = $1 and application.invoice_id = invoice.id) as cents
-         from invoice where department_id = $1 and id = $2`,
+  private async standingOf(invoiceId: string): Promise<{ balanceCents: number; writtenOffCents: number }> {
+    const [row] = await this.work.sql<{ balanceCents: number; writtenOffCents: number }>(
+      `select balance_cents as "balanceCents", written_off_cents as "writtenOffCents" from invoice_standing where department_id = $1 and invoice_id = $2`,
       [invoiceId],
     );
-    return Number(row?.cents ?? 0);
+    return row ?? { balanceCents: 0, writtenOffCents: 0 };
   }
 }

@@ -5,15 +5,18 @@ import { isId } from '../../platform/database/ids.ts';
 import { UnitOfWork } from '../../platform/database/unit-of-work.ts';
 import { Conditions, contains, pageOf } from '../../platform/http/lists.ts';
 import type { Listed } from '../../platform/http/lists.ts';
-import type { InvoiceApplicationView, InvoiceLineView, InvoiceListQuery, InvoiceView, WholeInvoiceView } from './invoice.dto.ts';
+import { WAITING_WRITE_OFFS } from '../write-offs/waiting-write-offs.ts';
+import type { WaitingWriteOffView } from '../write-offs/write-off.dto.ts';
+import type { InvoiceApplicationView, InvoiceDiscountView, InvoiceLineView, InvoiceListQuery, InvoiceView, WholeInvoiceView } from './invoice.dto.ts';
 
 /** `$2` is today; the same order of questions as the rule `invoiceState`. */
-const STATE = `case when invoice_void.id is not null then 'void'
-  when invoice.gross_cents = applied.cents then 'paid'
+const STATE = `case when standing.is_void then 'void'
+  when standing.balance_cents = 0 and standing.written_off_cents > 0 then 'writtenOff'
+  when standing.balance_cents = 0 then 'paid'
   when invoice.due_on < $2::date then 'overdue'
-  when applied.cents > 0 then 'partlyPaid' else 'open' end`;
+  when standing.applied_cents > 0 then 'partlyPaid' else 'open' end`;
 
-const BALANCE = `case when invoice_void.id is not null then 0 else invoice.gross_cents - applied.cents end`;
+const BALANCE = 'standing.balance_cents';
 
 const VIEW = `invoice.id, invoice.kind, invoice.number, invoice.fiscal_year as "fiscalYear", invoice.series_number as "seriesNumber",
   invoice.seller_id as "sellerId", seller.name as "sellerName", invoice.payer_id as "payerId", payer.name as "payerName",
@@ -21,7 +24,8 @@ const VIEW = `invoice.id, invoice.kind, invoice.number, invoice.fiscal_year as "
   contract.title as "contractTitle", invoice.term_id as "termId", invoice.purchase_order_number as "purchaseOrderNumber",
   invoice.issued_on as "issuedOn", invoice.due_on as "dueOn", invoice.net_cents as "netCents", invoice.tax_basis_points as "taxBasisPoints",
   invoice.tax_cents as "taxCents", invoice.gross_cents as "grossCents", invoice.recorded_at as "recordedAt", ${STATE} as state,
-  applied.cents as "appliedCents", ${BALANCE} as "balanceCents", invoice_void.voided_on as "voidedOn", invoice_void.reason as "voidReason"`;
+  standing.applied_cents as "appliedCents", standing.discount_cents as "discountCents", standing.written_off_cents as "writtenOffCents",
+  ${BALANCE} as "balanceCents", invoice_void.voided_on as "voidedOn", invoice_void.reason as "voidReason"`;
 
 const FROM = `from invoice
   join seller on seller.department_id = invoice.department_id and seller.id = invoice.seller_id
@@ -29,8 +33,7 @@ const FROM = `from invoice
   left join sponsor on sponsor.department_id = invoice.department_id and sponsor.id = invoice.sponsor_id
   left join contract on contract.department_id = invoice.department_id and contract.id = invoice.contract_id
   left join invoice_void on invoice_void.department_id = invoice.department_id and invoice_void.invoice_id = invoice.id
-  cross join lateral (select coalesce(sum(application.amount_cents), 0) as cents from application
-    where application.department_id = $1 and application.invoice_id = invoice.id) as applied`;
+  join invoice_standing as standing on standing.department_id = invoice.department_id and standing.invoice_id = invoice.id`;
 
 const SORTS = {
   issuedOn: 'invoice.issued_on',
@@ -60,6 +63,9 @@ const APPLICATIONS = `select application.id, application.payment_id as "paymentI
   where application.department_id = $1 and application.invoice_id = $2 and application.takes_back_application_id is null
   order by application.applied_on, application.recorded_at`;
 
+const DISCOUNTS = `select id, amount_cents as "amountCents", tax_cents as "taxCents", taken_on as "takenOn", reason from invoice_discount
+  where department_id = $1 and invoice_id = $2 order by taken_on, recorded_at`;
+
 /** Invoices as they are shown, their state worked out on reading. */
 @Injectable()
 export class InvoiceViews {
@@ -77,6 +83,7 @@ export class InvoiceViews {
       .add('invoice.contract_id = ?', query.contractId)
       .add('invoice.sponsor_id = ?', query.sponsorId)
       .add(`${STATE} = ?`, query.state)
+      .when(query.late, `${STATE} = 'overdue'`)
       .when(query.unpaid, `${STATE} in ('open', 'partlyPaid', 'overdue')`)
       .add('(invoice.number ilike ? or payer.name ilike ? or sponsor.name ilike ?)', contains(query.q));
     const [count] = await this.work.sql<{ total: number }>(`select count(*) as total ${FROM} where ${on.where}`, on.parameters);
@@ -92,7 +99,9 @@ export class InvoiceViews {
     if (!row) return refuse('not-found');
     const lines = await this.traced(await this.work.sql<LineRow>(LINES, [id]));
     const applications = await this.work.sql<InvoiceApplicationView>(APPLICATIONS, [id]);
-    return { ...row, lines, applications };
+    const discounts = await this.work.sql<InvoiceDiscountView>(DISCOUNTS, [id]);
+    const [waitingWriteOff = null] = await this.work.sql<WaitingWriteOffView>(`${WAITING_WRITE_OFFS} and asked.invoice_id = $2`, [id]);
+    return { ...row, lines, applications, discounts, waitingWriteOff };
   }
   /** Each line with the nights of the reads it bills. */
   private async traced(lines: readonly LineRow[]): Promise<InvoiceLineView[]> {

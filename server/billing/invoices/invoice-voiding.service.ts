@@ -10,8 +10,8 @@ import { UnitOfWork } from '../../platform/database/unit-of-work.ts';
 import { TermLedger } from '../../sponsorship/term-ledger.service.ts';
 import { BilledRead } from './billed-read.entity.ts';
 import { DocumentLocks } from '../document-locks.ts';
+import { Standings } from '../standings.service.ts';
 import { InvoiceVoid } from './invoice-void.entity.ts';
-import { InvoiceViews } from './invoice-view.service.ts';
 import type { VoidInvoiceDto } from './invoice.dto.ts';
 import { Invoice } from './invoice.entity.ts';
 
@@ -22,25 +22,30 @@ export class InvoiceVoiding {
     @Inject(TermLedger) private readonly terms: TermLedger,
     @Inject(LedgerService) private readonly ledger: LedgerService,
     @Inject(DocumentLocks) private readonly locks: DocumentLocks,
-    @Inject(InvoiceViews) private readonly views: InvoiceViews,
+    @Inject(Standings) private readonly standings: Standings,
     @Inject(DepartmentService) private readonly departments: DepartmentService,
   ) {}
 
   /**
    * Voids an invoice nothing was done about; its number stays taken, its reads may be billed again.
    *
-   * @throws Refused `invoice-already-void`, `void-after-payment`, `void-after-credit`, `opening-stays`
+   * @throws Refused `opening-stays`, `invoice-already-void`, `void-after-payment`, `void-after-credit`, `void-after-write-off`, `void-after-carry-over`
    */
   async voidInvoice(id: string, { reason, voidedOn }: VoidInvoiceDto): Promise<void> {
     const invoice = await this.work.one(Invoice, id);
-    await this.locks.take([id]);
-    const { grossCents, appliedCents, state } = await this.views.one(id);
     if (invoice.kind === 'opening') refuse('opening-stays');
-    checkVoidable({ grossCents, appliedCents, isVoid: state === 'void' });
+    await this.locks.takeWithContract(invoice);
+    checkVoidable({ ...(await this.standings.invoice(id)), ...(await this.inContract(invoice)) });
     const on = (voidedOn ?? (await this.departments.today())) as Day;
     const eventId = await this.book(invoice, on);
     await this.work.insert(InvoiceVoid, { invoiceId: id, voidedOn: on, reason, eventId, voidedByPersonId: this.work.personId });
     await this.work.remove(BilledRead, { invoiceId: id });
+  }
+
+  /** What the contract itself has done about an invoice since. */
+  private async inContract({ id, termId }: Invoice): Promise<{ creditedCents?: number; carriedCents?: number }> {
+    const position = termId === null ? null : await this.terms.position(termId);
+    return position?.documents.find((document) => document.invoiceId === id) ?? {};
   }
 
   private async book(invoice: Invoice, occurredOn: Day): Promise<string> {

@@ -5,10 +5,11 @@ import type { Listed } from '../../platform/http/lists.ts';
 import { MovesMoney, OutsideUnit } from '../../platform/http/unit.interceptor.ts';
 import { InvoiceIssuing } from './invoice-issuing.service.ts';
 import { InvoicePrinting } from './invoice-printing.service.ts';
+import { InvoiceStory } from './invoice-story.service.ts';
 import { InvoiceViews } from './invoice-view.service.ts';
 import { InvoiceVoiding } from './invoice-voiding.service.ts';
 import { IssueInvoiceDto, InvoiceListQuery, VoidInvoiceDto } from './invoice.dto.ts';
-import type { InvoiceView, WholeInvoiceView } from './invoice.dto.ts';
+import type { InvoiceStoryView, InvoiceView, WholeInvoiceView } from './invoice.dto.ts';
 
 @ApiTags('billing')
 @Controller('api/invoices')
@@ -17,6 +18,7 @@ export class InvoiceController {
     @Inject(InvoiceViews) private readonly views: InvoiceViews,
     @Inject(InvoiceIssuing) private readonly issuing: InvoiceIssuing,
     @Inject(InvoiceVoiding) private readonly voiding: InvoiceVoiding,
+    @Inject(InvoiceStory) private readonly story: InvoiceStory,
     @Inject(InvoicePrinting) private readonly printing: InvoicePrinting,
   ) {}
 
@@ -30,6 +32,12 @@ export class InvoiceController {
   @Needs('see money')
   async one(@Param('id') id: string): Promise<WholeInvoiceView> {
     return this.views.one(id);
+  }
+
+  @Get(':id/story')
+  @Needs('see money')
+  async tellStory(@Param('id') id: string): Promise<InvoiceStoryView> {
+    return this.story.tell(id);
   }
 
   @Post()

@@ -1,5 +1,7 @@
+import { INVOICE_STATES } from '../../domain/billing/invoice.ts';
 import type { InvoiceState } from '../../domain/billing/invoice.ts';
 import { ChoiceField, DayField, IdField, TextField } from '../../platform/http/fields.ts';
+import type { WaitingWriteOffView } from '../write-offs/write-off.dto.ts';
 import { ListQuery, QueryFlag } from '../../platform/http/lists.ts';
 
 const OPEN = { optional: true, nullable: true };
@@ -22,11 +24,13 @@ export class DueQuery {
 }
 
 export class InvoiceListQuery extends ListQuery {
-  @ChoiceField(['open', 'partlyPaid', 'paid', 'overdue', 'void'], { optional: true }) state?: InvoiceState;
+  @ChoiceField(INVOICE_STATES, { optional: true }) state?: InvoiceState;
   @IdField({ optional: true }) sellerId?: string;
   @IdField({ optional: true }) payerId?: string;
   @IdField({ optional: true }) contractId?: string;
   @IdField({ optional: true }) sponsorId?: string;
+  /** past due */
+  @QueryFlag() late?: boolean;
   /** open, partly paid or overdue */
   @QueryFlag() unpaid?: boolean;
 }
@@ -80,15 +84,33 @@ export interface InvoiceView {
   grossCents: number;
   state: InvoiceState;
   appliedCents: number;
+  discountCents: number;
+  writtenOffCents: number;
   balanceCents: number;
   voidedOn: string | null;
   voidReason: string | null;
   recordedAt: string;
 }
 
+export interface InvoiceDiscountView {
+  id: string;
+  amountCents: number;
+  taxCents: number;
+  takenOn: string;
+  reason: string;
+}
+
 export interface WholeInvoiceView extends InvoiceView {
   lines: InvoiceLineView[];
   applications: InvoiceApplicationView[];
+  discounts: InvoiceDiscountView[];
+  /** the request for a write-off that waits for the director */
+  waitingWriteOff: WaitingWriteOffView | null;
+}
+
+/** What happened to an invoice, the first first; booked on another day where the month of its own was closed. */
+export interface InvoiceStoryView {
+  lines: { id: string; on: string; bookedOn: string | null; who: string | null; sentence: string }[];
 }
 
 /** What an invoice would hold, before it is issued. */

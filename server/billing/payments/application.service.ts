@@ -1,6 +1,6 @@
 import { Inject, Injectable } from '@nestjs/common';
 import { checkWithinBalance } from '../../domain/billing/invoice.ts';
-import { checkSameSeller, creditApplied, creditUnapplied } from '../../domain/billing/payment.ts';
+import { checkPaysFor, checkSameSeller, creditApplied, creditUnapplied } from '../../domain/billing/payment.ts';
 import type { Day } from '../../domain/day.ts';
 import { centsOf } from '../../domain/money.ts';
 import type { Cents } from '../../domain/money.ts';
@@ -8,12 +8,13 @@ import { refuse } from '../../domain/refusals.ts';
 import { LedgerService } from '../../ledger/ledger.service.ts';
 import { newId } from '../../platform/database/ids.ts';
 import { UnitOfWork } from '../../platform/database/unit-of-work.ts';
+import { Payer } from '../../sponsorship/payer.entity.ts';
 import { AppliedCredit } from './application.entity.ts';
 import { DocumentLocks } from '../document-locks.ts';
-import { InvoiceVoid } from '../invoices/invoice-void.entity.ts';
 import { Invoice } from '../invoices/invoice.entity.ts';
 import { Credits } from '../credits/credit.service.ts';
 import type { Credit } from '../credits/credit.service.ts';
+import { Standings } from '../standings.service.ts';
 import type { PaymentHappening } from './payment-happening.ts';
 
 interface Wanted {
@@ -29,9 +30,10 @@ export class ApplicationService {
     @Inject(LedgerService) private readonly ledger: LedgerService,
     @Inject(DocumentLocks) private readonly locks: DocumentLocks,
     @Inject(Credits) private readonly credits: Credits,
+    @Inject(Standings) private readonly standings: Standings,
   ) {}
 
-  /** @throws Refused `unknown-invoice`, `payment-crosses-sellers`, `invoice-is-void`, `more-than-balance`, `more-than-unapplied` */
+  /** @throws Refused `unknown-invoice`, `payment-crosses-sellers`, `payment-of-another-payer`, `invoice-is-void`, `more-than-balance`, `more-than-unapplied` */
   async apply(creditId: string, wanted: readonly Wanted[], appliedOn: Day): Promise<void> {
     const credit = await this.credits.one(creditId);
     await this.locks.take([creditId, ...wanted.map((one) => one.invoiceId)]);
@@ -41,12 +43,12 @@ export class ApplicationService {
   private async applyOne(credit: Credit, { invoiceId, amountCents }: Wanted, appliedOn: Day): Promise<void> {
     const invoice = (await this.work.first(Invoice, { id: invoiceId })) ?? refuse('unknown-invoice');
     checkSameSeller(credit.sellerId, invoice.sellerId);
-    const appliedCents = await this.appliedTo(invoiceId);
-    const isVoid = (await this.work.count(InvoiceVoid, { invoiceId })) > 0;
-    checkWithinBalance({ grossCents: invoice.grossCents, appliedCents, isVoid }, amountCents);
-    const leftCents = await this.credits.unappliedOf(credit);
+    if (!(await this.creditsIt(credit, invoice))) checkPaysFor({ payerId: credit.payerId, sponsorId: await this.sponsorOf(credit.payerId) }, invoice);
+    const standing = await this.standings.invoice(invoiceId);
+    checkWithinBalance(standing, amountCents);
+    const { leftCents } = await this.standings.credit(credit.id);
     const application = { unappliedId: credit.id, invoiceId, amountCents: centsOf(amountCents) };
-    const postings = creditApplied(application, leftCents, invoice.grossCents - appliedCents);
+    const postings = creditApplied(application, leftCents, standing.balanceCents);
     const eventId = newId();
     await this.ledger.book({ id: eventId, ...eventOf('creditApplied', credit, invoice, application.amountCents), occurredOn: appliedOn, postings });
     await this.work.insert(AppliedCredit, { ...rowOf(credit), invoiceId, amountCents, appliedOn, eventId, recordedByPersonId: this.work.personId });
@@ -80,9 +82,15 @@ export class ApplicationService {
     return credit;
   }
 
-  private async appliedTo(invoiceId: string): Promise<number> {
-    const [row] = await this.work.sql<{ cents: number }>('select coalesce(sum(amount_cents), 0) as cents from application where department_id = $1 and invoice_id = $2', [invoiceId]);
-    return row!.cents;
+  private async sponsorOf(payerId: string): Promise<string | null> {
+    return (await this.work.first(Payer, { id: payerId }))?.sponsorId ?? null;
+  }
+
+  /** A memo credits what its contract billed, whoever it was billed to before the contract was handed on. */
+  private async creditsIt(credit: Credit, { contractId }: Invoice): Promise<boolean> {
+    if (credit.kind === 'payment' || contractId === null) return false;
+    const rows = await this.work.sql('select 1 from credit_memo where department_id = $1 and id = $2 and contract_id = $3', [credit.id, contractId]);
+    return rows.length > 0;
   }
 }
 

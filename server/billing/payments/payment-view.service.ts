@@ -8,7 +8,12 @@ import type { PaymentListQuery, PaymentView } from './payment.dto.ts';
 
 const VIEW = `payment.id, payment.number, payment.seller_id as "sellerId", seller.name as "sellerName", payment.payer_id as "payerId",
   payer.name as "payerName", payment.received_on as "receivedOn", payment.method, payment.reference, payment.amount_cents as "amountCents",
-  payment.note, payment.recorded_at as "recordedAt", applied.cents as "appliedCents", payment.amount_cents - applied.cents as "unappliedCents",
+  payment.note, payment.recorded_at as "recordedAt", standing.applied_cents as "appliedCents", standing.refunded_cents as "refundedCents",
+  standing.left_cents as "unappliedCents", payment_return.kind as "returnKind", payment_return.returned_on as "returnedOn", payment_return.reason as "returnReason",
+  payment_return.bank_fee_cents as "bankFeeCents",
+  (select coalesce(jsonb_agg(jsonb_build_object('id', refund.id, 'amountCents', refund.amount_cents, 'refundedOn', refund.refunded_on, 'method', refund.method,
+      'reference', refund.reference) order by refund.refunded_on, refund.recorded_at), '[]')
+     from refund where refund.department_id = $1 and refund.payment_id = payment.id) as refunds,
   (select coalesce(jsonb_agg(jsonb_build_object('id', application.id, 'invoiceId', application.invoice_id, 'invoiceNumber', invoice.number,
       'amountCents', application.amount_cents, 'appliedOn', application.applied_on,
       'takenBack', exists (select 1 from application as later where later.department_id = $1 and later.takes_back_application_id = application.id))
@@ -19,8 +24,8 @@ const VIEW = `payment.id, payment.number, payment.seller_id as "sellerId", selle
 const FROM = `from payment
   join seller on seller.department_id = payment.department_id and seller.id = payment.seller_id
   join payer on payer.department_id = payment.department_id and payer.id = payment.payer_id
-  cross join lateral (select coalesce(sum(application.amount_cents), 0) as cents from application
-    where application.department_id = $1 and application.payment_id = payment.id) as applied`;
+  join credit_standing as standing on standing.department_id = payment.department_id and standing.credit_id = payment.id
+  left join payment_return on payment_return.department_id = payment.department_id and payment_return.payment_id = payment.id`;
 
 const SORTS = {
   receivedOn: 'payment.received_on',
@@ -28,7 +33,7 @@ const SORTS = {
   payerName: 'payer.name collate "und-x-icu"',
   sellerName: 'seller.name collate "und-x-icu"',
   amountCents: 'payment.amount_cents',
-  unappliedCents: 'payment.amount_cents - applied.cents',
+  unappliedCents: 'standing.left_cents',
   method: 'payment.method',
 };
 

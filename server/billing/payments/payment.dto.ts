@@ -49,6 +49,14 @@ export interface ApplicationView {
   takenBack: boolean;
 }
 
+export interface RefundView {
+  id: string;
+  amountCents: number;
+  refundedOn: string;
+  method: PaymentMethod;
+  reference: string | null;
+}
+
 export interface PaymentView {
   id: string;
   number: string;
@@ -62,7 +70,14 @@ export interface PaymentView {
   amountCents: number;
   note: string | null;
   appliedCents: number;
+  refundedCents: number;
   unappliedCents: number;
+  /** null while the payment stands */
+  returnKind: 'returned' | 'mistake' | null;
+  returnedOn: string | null;
+  returnReason: string | null;
+  bankFeeCents: number | null;
+  refunds: RefundView[];
   recordedAt: string;
   applications: ApplicationView[];
 }

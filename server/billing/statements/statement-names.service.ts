@@ -46,8 +46,8 @@ export class StatementNames {
   constructor(@Inject(UnitOfWork) private readonly work: UnitOfWork) {}
 
   /** Sentences and causes by the event's id, in a handful of statements however many lines there are. */
-  async tell(contractId: string, rows: readonly EventRow[]): Promise<Map<string, Told>> {
-    const lines = await this.lineNames(contractId);
+  async tell(contractId: string | null, rows: readonly EventRow[]): Promise<Map<string, Told>> {
+    const lines = contractId === null ? new Map<string, string>() : await this.lineNames(contractId);
     const labels = await this.labels(rows);
     const names: Names = {
       line: (lineId) => lines.get(lineId),

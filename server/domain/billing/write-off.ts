@@ -1,3 +1,4 @@
+import type { Role } from '../access/rights.ts';
 import { MONEY } from '../ledger/account.ts';
 import type { Posting } from '../ledger/posting.ts';
 import type { Cents } from '../money.ts';
@@ -38,4 +39,15 @@ export function writeOffUndoneByMemo(memoGrossCents: number, balanceCents: numbe
 function checkWithin(amountCents: number, roomCents: number): void {
   if (!Number.isSafeInteger(amountCents) || amountCents <= 0) refuse('amount-not-above-zero');
   if (amountCents > roomCents) refuse('more-than-balance', { balance: amountText(centsOf(roomCents)) });
+}
+
+/**
+ * Who asks does not approve. In a small department one person may hold both offices, the director's and the
+ * bookkeeper's; then they may, and the books say so.
+ *
+ * @throws Refused `write-off-needs-another`
+ * @source common practice, no source
+ */
+export function checkApprover(asksAndApproves: boolean, roles: readonly Role[]): void {
+  if (asksAndApproves && !(roles.includes('director') && roles.includes('bookkeeper'))) refuse('write-off-needs-another');
 }
