@@ -109,7 +109,7 @@ function gameForPacket(game: GameRow, start: ShownStart, night: NightRow, facts:
     home: teamForPacket(home, 'Home', facts),
     visitors: teamForPacket(visitors, 'Visitors', facts),
     placements: facts.placements.filter((one) => one.nightId === night.id && one.gameId === game.id).map((one) => placementForPacket(one, night, facts)),
-    mentions: facts.mentions.filter((one) => covers(one, covered)).map((one) => mentionForPacket(one, game.id, night, facts)),
+    mentions: facts.mentions.filter((one) => covers(one, covered) && (one.heldOn === null || night.heldOn < one.heldOn)).map((one) => mentionForPacket(one, game.id, night, facts)),
   };
 }
 

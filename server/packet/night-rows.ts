@@ -119,6 +119,7 @@ export interface PlacementRow {
   presents: string | null;
 }
 
+// What is on hold by then, or has ended before, is not read.
 export const PLACEMENTS = `select placement.id, placement.night_id as "nightId", placement.game_id as "gameId", placement.window_key as "windowKey", placement.place,
     placement.copy_version_id as "copyVersionId", placement.commitment_id as "commitmentId", sponsor.id as "sponsorId", sponsor.name as "sponsorName", sponsor.say_as as "sponsorSayAs",
     read_kind.id as "readKindId", read_kind.name as "readKindName", read_kind.default_seconds as "defaultSeconds", read_kind.presents
@@ -126,7 +127,13 @@ export const PLACEMENTS = `select placement.id, placement.night_id as "nightId",
   join contract on contract.department_id = commitment.department_id and contract.id = commitment.contract_id
   join sponsor on sponsor.department_id = contract.department_id and sponsor.id = contract.sponsor_id
   join read_kind on read_kind.department_id = commitment.department_id and read_kind.id = commitment.read_kind_id
-  where placement.department_id = $1 and placement.night_id = any($2::uuid[]) order by placement.window_key, placement.place, placement.id`;
+  join term on term.department_id = commitment.department_id and term.id = commitment.term_id
+  join night on night.department_id = placement.department_id and night.id = placement.night_id
+  where placement.department_id = $1 and placement.night_id = any($2::uuid[]) and (term.ended_on is null or night.held_on < term.ended_on)
+    and not exists (select from contract_hold as hold where hold.department_id = $1 and hold.contract_id = contract.id and hold.lifts_hold_id is null
+      and hold.held_on <= night.held_on
+      and not exists (select from contract_hold as lift where lift.department_id = $1 and lift.lifts_hold_id = hold.id))
+  order by placement.window_key, placement.place, placement.id`;
 
 export interface PersonRow {
   nightId: string;

@@ -97,6 +97,7 @@ export class PlacementService {
 
   private checkGame(game: PlannedGame, commitment: SignedCommitment): string {
     if (commitment.termState !== 'signed') refuse('contract-not-signed');
+    if (commitment.heldOn !== null) refuse('contract-held', { heldOn: commitment.heldOn });
     if (commitment.counting === 'onOccurrence') refuse('placement-on-occurrence');
     if (game.status !== 'planned' && game.status !== 'underWay') refuse('placement-game-not-open');
     if (!covers(commitment, game)) refuse('placement-game-not-covered');

@@ -31,14 +31,20 @@ export interface SignedCommitment {
   leastPerGame: number | null;
   mostPerGame: number | null;
   priority: number;
+  /** since when the contract is on hold; null where no hold stands */
+  heldOn: Day | null;
 }
+
+const HELD_ON = `(select hold.held_on from contract_hold as hold where hold.department_id = $1 and hold.contract_id = commitment.contract_id and hold.lifts_hold_id is null
+      and not exists (select from contract_hold as lift where lift.department_id = $1 and lift.lifts_hold_id = hold.id) limit 1)`;
 
 const SELECT = `select commitment.id, commitment.term_id as "termId", term.state as "termState", term.season_id as "seasonId", commitment.contract_id as "contractId",
     sponsor.id as "sponsorId", sponsor.name as "sponsorName", sponsor.say_as as "sponsorSayAs", read_kind.id as "readKindId", read_kind.name as "readKindName",
     read_kind.windows, read_kind.sponsors_per_game as "sponsorsPerGame", read_kind.default_seconds as "defaultSeconds", read_kind.occurrence,
     commitment.counting, commitment.reads, commitment.whose, commitment.several_count_as_one as "severalCountAsOne",
     coalesce(commitment.starts_on, term.starts_on) as "startsOn", coalesce(commitment.ends_on, term.ends_on) as "endsOn",
-    commitment.team_ids as "teamIds", commitment.levels, commitment.least_per_game as "leastPerGame", commitment.most_per_game as "mostPerGame", commitment.priority
+    commitment.team_ids as "teamIds", commitment.levels, commitment.least_per_game as "leastPerGame", commitment.most_per_game as "mostPerGame", commitment.priority,
+    ${HELD_ON} as "heldOn"
   from commitment
   join term on term.department_id = commitment.department_id and term.id = commitment.term_id
   join contract on contract.department_id = commitment.department_id and contract.id = commitment.contract_id
@@ -50,9 +56,9 @@ const SELECT = `select commitment.id, commitment.term_id as "termId", term.state
 export class SignedCommitments {
   constructor(@Inject(UnitOfWork) private readonly work: UnitOfWork) {}
 
-  /** Those of a season whose terms are signed and neither ended nor closed. */
+  /** Those of a season whose terms are signed and neither ended, closed nor on hold. */
   async ofSeason(seasonId: string): Promise<SignedCommitment[]> {
-    return this.work.sql<SignedCommitment>(`${SELECT} and term.season_id = $2 and term.state = 'signed' order by commitment.id`, [seasonId]);
+    return this.work.sql<SignedCommitment>(`${SELECT} and term.season_id = $2 and term.state = 'signed' and ${HELD_ON} is null order by commitment.id`, [seasonId]);
   }
 
   /** By id, signed or not: the caller looks at the state. */

@@ -13,6 +13,16 @@ export interface BehindView {
   behindBy: number;
 }
 
+/** A contract on hold: its reads stay owed and are not planned. */
+export interface HeldView {
+  contractId: string;
+  contractTitle: string;
+  sponsorName: string;
+  heldOn: string;
+  reason: string;
+  owed: number;
+}
+
 export interface UnpaidView {
   invoiceId: string;
   number: string;
@@ -46,6 +56,7 @@ export interface HomeView {
   today: string;
   nights: NightView[];
   behind: BehindView[];
+  held: HeldView[];
   unpaid: UnpaidView[];
   recent: RecentView[];
   figures: HomeFigures;

@@ -9,7 +9,7 @@ import { NightsWithPaper } from '../packet/nights-with-paper.service.ts';
 import type { NightView } from '../season/night.dto.ts';
 import { ContractViews } from '../sponsorship/contract-view.service.ts';
 import type { ContractView } from '../sponsorship/contract-view.ts';
-import type { BehindView, HomeFigures, HomeView, UnpaidView } from './home.dto.ts';
+import type { BehindView, HeldView, HomeFigures, HomeView, UnpaidView } from './home.dto.ts';
 import { RecentService } from './recent.service.ts';
 
 const NIGHTS_SHOWN = 5;
@@ -34,6 +34,7 @@ export class HomeService {
       today,
       nights: await this.nextNights(today),
       behind: behindOf(contracts),
+      held: heldOf(contracts),
       unpaid: seesMoney ? await this.unpaid(today) : [],
       recent: await this.recent.list(LINES_SHOWN, seesMoney),
       figures: figuresOf(contracts, seesMoney),
@@ -78,6 +79,12 @@ function behindOf(contracts: readonly ContractView[]): BehindView[] {
     .filter((line) => line.behindBy > 0)
     .sort((one, other) => other.behindBy - one.behindBy)
     .slice(0, LINES_SHOWN);
+}
+
+function heldOf(contracts: readonly ContractView[]): HeldView[] {
+  return contracts.flatMap(({ id, title, sponsorName, hold, standing }) =>
+    hold ? [{ contractId: id, contractTitle: title, sponsorName, heldOn: hold.heldOn, reason: hold.reason, owed: standing.owed }] : [],
+  );
 }
 
 function figuresOf(contracts: readonly ContractView[], seesMoney: boolean): HomeFigures {
