@@ -2,6 +2,8 @@ import { Admin, CustomRoutes, Resource } from 'react-admin';
 import { Route } from 'react-router';
 import { audit } from './audit/resource.ts';
 import { authProvider } from './auth-provider.ts';
+import { CHANGE_KINDS } from './contracts/changes/change-kinds.tsx';
+import { ChangePage } from './contracts/changes/change-page.tsx';
 import { contracts } from './contracts/resource.ts';
 import { copies } from './copies/resource.ts';
 import { dataProvider } from './data-provider.ts';
@@ -59,6 +61,7 @@ export const App = () => (
   >
     {RESOURCES.map((resource) => <Resource key={resource.name} {...resource} />)}
     <CustomRoutes>
+      {CHANGE_KINDS.map((kind) => <Route key={kind.key} path={`/contracts/:id/${kind.key}`} element={<ChangePage key={kind.key} kind={kind} />} />)}
       <Route path="/imports" element={<ImportsPage />} />
       <Route path="/department" element={<DepartmentPage />} />
       <Route path="/me" element={<MyPage />} />

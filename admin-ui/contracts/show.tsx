@@ -1,8 +1,10 @@
+import { Alert } from '@mui/material';
 import { CopiesOfSponsor } from '../copies/copies-of-sponsor.tsx';
+import { dayText } from '../format/day.ts';
 import { iMay } from '../session/rights.ts';
 import { PageTabs } from '../show/page-tabs.tsx';
 import { ShowPage } from '../show/show-page.tsx';
-import { AmendButton } from './amend-button.tsx';
+import { ChangeMenu } from './changes/change-menu.tsx';
 import { DeleteDraftButton } from './delete-draft-button.tsx';
 import { InvoicesOfContract } from './invoices-of-contract.tsx';
 import { IssueInvoiceButton } from './issue-invoice-button.tsx';
@@ -21,7 +23,7 @@ function Actions({ contract }: { contract: Contract }) {
     <>
       {may && draft && <SignButton contract={contract} />}
       {may && draft && <OpeningButton contract={contract} />}
-      {may && contract.term.state === 'signed' && <AmendButton contract={contract} />}
+      {!draft && iMay('contract-changes', 'edit') && <ChangeMenu contract={contract} />}
       {iMay('invoices', 'create') && contract.term.state === 'signed' && <IssueInvoiceButton contract={contract} />}
       {may && draft && <DeleteDraftButton contract={contract} />}
     </>
@@ -45,6 +47,7 @@ export const ContractShow = () => (
   <ShowPage<Contract> title={(contract) => contract.title} canEdit={(contract) => contract.term.state === 'draft'} actions={(contract) => <Actions contract={contract} />}>
     {(contract) => (
       <>
+        {contract.hold && <Alert severity="warning" icon={false} sx={{ mb: 2 }}>Held since {dayText(contract.hold.heldOn)}. Its reads stay owed; none is planned or printed. Why: {contract.hold.reason}</Alert>}
         {contract.term.state !== 'draft' && contract.standing && <StandingFigures contract={contract} />}
         <PageTabs label="Parts of the contract" sheets={sheetsOf(contract)} />
       </>

@@ -4,6 +4,7 @@ import { useServer } from '../api/use-server.ts';
 import { iMay } from '../session/rights.ts';
 import { Reading } from '../show/reading.tsx';
 import { BehindSheet } from './behind-sheet.tsx';
+import { HeldSheet } from './held-sheet.tsx';
 import { NextNights } from './next-nights.tsx';
 import { RecentSheet } from './recent-sheet.tsx';
 import { SeasonFigures } from './season-figures.tsx';
@@ -24,6 +25,7 @@ export function HomePage() {
             <Box sx={{ display: 'grid', gap: 2, gridTemplateColumns: { xs: '1fr', lg: '1fr 1fr' }, alignItems: 'start' }}>
               <Box sx={{ minWidth: 0 }}>
                 {iMay('contracts', 'list') && <BehindSheet lines={home.behind ?? []} />}
+                {iMay('contracts', 'list') && <HeldSheet lines={home.held ?? []} />}
                 {iMay('invoices', 'list') && <UnpaidSheet lines={home.unpaid ?? []} />}
               </Box>
               <RecentSheet lines={home.recent ?? []} />

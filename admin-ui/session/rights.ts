@@ -23,6 +23,7 @@ const RIGHTS: Record<string, { see: Right; change: Right }> = {
   'read-kinds': { see: 'see contracts', change: 'change contracts' },
   'rate-card-lines': { see: 'see contracts', change: 'change contracts' },
   contracts: { see: 'see contracts', change: 'change contracts' },
+  'contract-changes': { see: 'see contracts', change: 'sign contracts' },
   copies: { see: 'see copy', change: 'change copy' },
   slogans: { see: 'see copy', change: 'change copy' },
   links: { see: 'give out links', change: 'give out links' },
