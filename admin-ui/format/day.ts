@@ -19,3 +19,9 @@ export function dayText(day: string | null | undefined, style: keyof typeof STYL
 export function today(): string {
   return new Intl.DateTimeFormat('en-CA', { timeZone: department().zone, year: 'numeric', month: '2-digit', day: '2-digit' }).format(Date.now());
 }
+
+/** A month (`2026-12` or a day of it) in the department's words: "December 2026". */
+export function monthText(month: string): string {
+  const [year, number] = month.split('-').map(Number);
+  return new Intl.DateTimeFormat(department().locale, { month: 'long', year: 'numeric', timeZone: 'UTC' }).format(Date.UTC(year ?? 0, (number ?? 1) - 1, 1));
+}

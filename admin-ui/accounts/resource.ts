@@ -1,0 +1,3 @@
+import { AccountList } from './list.tsx';
+
+export const accounts = { name: 'accounts', list: AccountList, recordRepresentation: 'name' };

@@ -1,0 +1,1 @@
+export type { AccountView as Account } from '../../server/ledger/account.dto.ts';
