@@ -1,5 +1,6 @@
 import { Admin, CustomRoutes, Resource } from 'react-admin';
 import { Route } from 'react-router';
+import { accounts } from './accounts/resource.ts';
 import { audit } from './audit/resource.ts';
 import { authProvider } from './auth-provider.ts';
 import { CHANGE_KINDS } from './contracts/changes/change-kinds.tsx';
@@ -16,6 +17,7 @@ import { ErrorPage } from './layout/error-page.tsx';
 import { Layout } from './layout/layout.tsx';
 import { NoAccess } from './layout/no-access.tsx';
 import { NotFound } from './layout/not-found.tsx';
+import { months } from './months/resource.ts';
 import { nights } from './nights/resource.ts';
 import { payers } from './payers/resource.ts';
 import { payments } from './payments/resource.ts';
@@ -38,7 +40,7 @@ import { i18nProvider } from './words/english.ts';
 
 const RESOURCES = [
   nights, games, teams, schools, venues, seasons, contracts, sponsors, copies, readKinds, rateCard, sponsorCategories, scripts,
-  invoices, payments, payers, sellers, people, audit, seals,
+  invoices, payments, payers, sellers, months, accounts, people, audit, seals,
 ];
 
 export const App = () => (

@@ -7,6 +7,7 @@ const TABLES: Record<string, [word: string, resource: string | null]> = {
   rate_card_line: ['Price', 'rate-card-lines'], contract: ['Contract', 'contracts'], term: ['Term of a contract', null], commitment: ['Commitment', null],
   benefit: ['Benefit', null], copy: ['Copy', 'copies'], copy_version: ['Version of copy', null], placement: ['Planned read', null],
   script: ['Script', 'scripts'], makegood: ['Makegood', null], membership: ['Roles', 'people'], link: ['Private link', null],
+  account: ['Account', null], journal_layout: ['Journal layout', null], goods_promise: ['Promised goods', null],
 };
 
 export const tableWord = (table: string): string => TABLES[table]?.[0] ?? table.replaceAll('_', ' ');

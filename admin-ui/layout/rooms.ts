@@ -24,6 +24,10 @@ export const ROOMS: readonly Room[] = [
     pages: [page('invoices', 'Invoices'), page('payments', 'Payments'), page('payers', 'Payers'), page('sellers', 'Sellers of record')],
   },
   {
+    title: 'Books',
+    pages: [page('months', 'Months'), page('accounts', 'Accounts')],
+  },
+  {
     title: 'Office',
     pages: [
       page('imports', 'Imports'), page('people', 'People and roles'), page('department', 'Department'), page('audit', 'Audit'), page('seals', 'Seals'),

@@ -6,7 +6,7 @@ import type { MonthPage } from './types.ts';
 
 export function CloseButton({ month }: { month: MonthPage }) {
   const name = monthText(month.id);
-  const late = month.lateNights.length;
+  const late = month.lateNightCount;
   return (
     <CommandButton
       label={`Close ${name}`}

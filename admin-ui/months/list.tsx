@@ -16,7 +16,7 @@ export const MonthList = () => (
       { label: 'Month', show: (month) => <Go resource="months" id={month.id}>{monthText(month.id)}</Go> },
       { label: 'State', show: (month) => <MonthState month={month} /> },
       { label: 'Booked', numeric: true, show: (month) => count(month.events, 'event') },
-      { label: 'Not signed off', numeric: true, show: (month) => count(month.lateNights, 'night') },
+      { label: 'Not signed off', numeric: true, show: (month) => count(month.lateNightCount, 'night') },
       { label: 'Closed', show: (month) => (month.closedAt ? [instantText(month.closedAt), month.closedByName].filter(Boolean).join(', by ') : '–') },
     ]}
   />

@@ -32,8 +32,8 @@ export const MonthShow = () => (
             ]}
           />
         </Section>
-        <LateNights month={month} />
-        <Cautions month={month} />
+        {month.cautions && <LateNights month={month} />}
+        {month.cautions && <Cautions month={month} />}
       </>
     )}
   </ShowPage>

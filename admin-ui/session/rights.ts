@@ -30,6 +30,8 @@ const RIGHTS: Record<string, { see: Right; change: Right }> = {
   scripts: { see: 'see packets', change: 'change copy' },
   invoices: { see: 'see money', change: 'bill' },
   payments: { see: 'see money', change: 'record payments' },
+  months: { see: 'see money', change: 'close a month' },
+  accounts: { see: 'see money', change: 'export the journal' },
   imports: { see: 'import the season', change: 'import the season' },
   people: { see: 'see people', change: 'change people' },
   department: { see: 'be here', change: 'change the department' },

@@ -64,6 +64,8 @@ const messages = {
     scripts: named('Script', 'Scripts'),
     invoices: named('Invoice', 'Invoices'),
     payments: named('Payment', 'Payments'),
+    months: named('Month', 'Months'),
+    accounts: named('Account', 'Accounts'),
     people: named('Person', 'People and roles'),
     audit: named('Change', 'Audit'),
     seals: named('Seal', 'Seals'),

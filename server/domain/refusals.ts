@@ -319,6 +319,11 @@ export const REFUSALS = {
   'carried-to-another-sponsor': no(422, 'Reads are carried into a contract of the same sponsor only.'),
 
   // billing
+  'layout-without-amounts': no(422, 'The layout needs a column of signed amounts, or a debit and a credit column.'),
+  'layout-without-code-parts': no(422, 'A column names a part of the code string that the layout does not have.'),
+  'journal-of-open-month': no(422, 'Nothing after {day} is closed yet. Close the month first, or say that the open month may leave too.'),
+  'journal-not-mapped': no(422, 'The layout asks for what is not mapped yet: {missing}.'),
+  'nothing-to-export': no(422, 'Every entry through that day has left in a batch already.'),
   'seller-keeps-own-books': no(422, 'This seller of record keeps its books elsewhere; here only its reads are kept.'),
   'paid-in-goods': no(422, 'This contract is paid in goods. Record the goods received instead of an invoice.'),
   'opening-stays': no(422, 'This stands for what was billed or paid before the start, so it stays as it was taken over.'),

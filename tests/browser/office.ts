@@ -3,7 +3,7 @@ import { TableDevice, aSeason, aSignedContract } from '../support/season.ts';
 
 /** The address of a page and the heading it carries. */
 export type Sheet = readonly [path: string, heading: string];
-export type Rooms = Record<'Now' | 'Calendar' | 'Promises' | 'Money' | 'Office', Sheet[]>;
+export type Rooms = Record<'Now' | 'Calendar' | 'Promises' | 'Money' | 'Books' | 'Office', Sheet[]>;
 
 const LISTS: Record<string, string> = {
   games: 'Games', teams: 'Teams', schools: 'Schools', venues: 'Venues', seasons: 'Seasons', contracts: 'Contracts', sponsors: 'Sponsors',
@@ -98,6 +98,7 @@ function roomsOf(records: Record<string, any>, { night, played, draft }: Record<
       [`/contracts/${draft.id}`, `Change ${draft.title}`],
     ],
     Money: all('invoices', 'payments', 'payers', 'sellers'),
+    Books: [['/months', 'Months'], ['/months/2026-11/show', 'November 2026'], ['/accounts', 'Accounts']],
     Office: [...all('people'), ['/imports', 'Imports'], ['/department', 'Department'], ['/audit', 'Audit'], ['/seals', 'Seals'], ['/me', 'You'], ['/nowhere', 'No such page']],
   };
 }

@@ -6,8 +6,8 @@ const BYTE_ORDER_MARK = '\uFEFF';
 
 /** A spreadsheet program would run a cell that begins so. */
 const FORMULA = /^[=+\-@\t\r\n]/;
-const PLAIN_NUMBER = /^-?\d+(\.\d+)?$/;
-const MUST_BE_QUOTED = /[",\r\n]/;
+const PLAIN_NUMBER = /^-?\d+([.,]\d+)?$/;
+const MUST_BE_QUOTED = /["\r\n]/;
 
 /**
  * A CSV file: records end with CRLF, a field with a comma, a quote or a line break is quoted, quotes inside are doubled.
@@ -17,12 +17,17 @@ const MUST_BE_QUOTED = /[",\r\n]/;
  * @source RFC 4180; the apostrophe and the byte-order mark are common practice, no source
  */
 export function csvOf(rows: readonly (readonly Cell[])[]): string {
-  return BYTE_ORDER_MARK + rows.map((row) => `${row.map(fieldOf).join(',')}\r\n`).join('');
+  return BYTE_ORDER_MARK + recordsOf(rows);
 }
 
-function fieldOf(cell: Cell): string {
+/** The same without a byte-order mark, for programs that are not spreadsheets, and with the delimiter they ask for. */
+export function recordsOf(rows: readonly (readonly Cell[])[], delimiter: ',' | ';' | '\t' = ','): string {
+  return rows.map((row) => `${row.map((cell) => fieldOf(cell, delimiter)).join(delimiter)}\r\n`).join('');
+}
+
+function fieldOf(cell: Cell, delimiter: string): string {
   const text = textOf(cell);
-  return MUST_BE_QUOTED.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
+  return MUST_BE_QUOTED.test(text) || text.includes(delimiter) ? `"${text.replaceAll('"', '""')}"` : text;
 }
 
 function textOf(cell: Cell): string {

@@ -16,7 +16,7 @@ export interface MonthView {
   closedByName: string | null;
   events: number;
   /** nights not signed off: when it was closed, or as of now */
-  lateNights: number;
+  lateNightCount: number;
   /** whether it is the next one to be closed */
   isNext: boolean;
 }
@@ -33,7 +33,7 @@ export interface CautionView {
   amountCents: number;
 }
 
-export interface MonthPageView extends Omit<MonthView, 'lateNights'> {
+export interface MonthPageView extends MonthView {
   /** the day from which it can be closed */
   closesFrom: string;
   lateNights: LateNightView[];

@@ -47,7 +47,7 @@ export class MonthsService {
         closedAt: close?.closedAt ?? null,
         closedByName: close?.closedByName ?? null,
         events: counted?.events ?? 0,
-        lateNights: close ? close.lateNights.length : (counted?.nights ?? 0),
+        lateNightCount: close ? close.lateNights.length : (counted?.nights ?? 0),
         isNext: month === next,
       };
     });
