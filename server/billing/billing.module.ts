@@ -39,6 +39,13 @@ import { InvoiceVoid } from './invoices/invoice-void.entity.ts';
 import { InvoiceVoiding } from './invoices/invoice-voiding.service.ts';
 import { InvoiceController } from './invoices/invoice.controller.ts';
 import { Invoice } from './invoices/invoice.entity.ts';
+import { JournalBatchViews } from './journal/journal-batch-views.service.ts';
+import { JournalBatches } from './journal/journal-batches.service.ts';
+import { JournalComposing } from './journal/journal-composing.service.ts';
+import { JournalEntries } from './journal/journal-entries.service.ts';
+import { JournalLayoutRow } from './journal/journal-layout.entity.ts';
+import { JournalLayouts } from './journal/journal-layouts.service.ts';
+import { JournalController } from './journal/journal.controller.ts';
 import { OpeningService } from './opening/opening.service.ts';
 import { PaymentReturnController } from './payments/payment-return.controller.ts';
 import { PaymentReturn } from './payments/payment-return.entity.ts';
@@ -61,15 +68,18 @@ import { WriteOffs } from './write-offs/write-off.service.ts';
 
 export const billingEntities = [
   Invoice, InvoiceLine, InvoiceVoid, BilledRead, Payment, AppliedCredit, CreditMemo, CreditMemoLine, PaymentReturn, Refund, WriteOff, InvoiceDiscount,
+  JournalLayoutRow,
 ];
 
 const credits = [MemoIssue, MemoUse, Credits, CreditMemoViews, CreditMemoPrinting];
+
+const journal = [JournalLayouts, JournalEntries, JournalComposing, JournalBatches, JournalBatchViews];
 
 const services = [
   InvoiceViews, InvoiceStory, InvoiceIssuing, InvoiceVoiding, InvoicePrinting, PaymentViews, PaymentService, ApplicationService, OpeningService,
   StatementNames, StatementService, DocumentLocks, Standings, IncomeTeams, InvoicePlanning, GamesToBill,
   PaymentReturns, Refunds, ChargeIssuing, WriteOffs, Recoveries, Discounts,
-  ...credits,
+  ...credits, ...journal,
 ];
 
 const changes = [ContractChanges, ChangeSubjects, ChangeViews, OpenMoney, PromiseRows, Amending, Ending, HandingOn, Holding];
@@ -78,7 +88,7 @@ const changes = [ContractChanges, ChangeSubjects, ChangeViews, OpenMoney, Promis
   imports: [LedgerModule, SponsorshipModule],
   controllers: [
     InvoiceController, PaymentController, PaymentReturnController, ChargeController, WriteOffController, ContractBillingController, CreditMemoController,
-    ChangePromiseController, ChangeCourseController,
+    ChangePromiseController, ChangeCourseController, JournalController,
   ],
   providers: [...services, ...changes],
   exports: [...services, ...changes],

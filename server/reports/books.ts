@@ -7,6 +7,7 @@ import type { Happening } from '../domain/sponsorship/happening.ts';
 import { invariantsOf } from '../domain/sponsorship/invariants.ts';
 import { balancesOf } from '../domain/sponsorship/position-balances.ts';
 import { BOOK_QUERIES } from './books-queries.ts';
+import { JOURNAL_QUERIES } from './journal-queries.ts';
 
 /** Asks the database in the scope of one department. */
 export type Ask = <T = Record<string, unknown>>(sql: string, parameters: readonly unknown[]) => Promise<T[]>;
@@ -21,7 +22,7 @@ export interface Finding {
 /** Runs every invariant of the books of one department. The database is only read. */
 export async function checkBooks(ask: Ask, departmentId: string): Promise<Finding[]> {
   const findings: Finding[] = [];
-  for (const { id, sentence, sql } of BOOK_QUERIES) {
+  for (const { id, sentence, sql } of [...BOOK_QUERIES, ...JOURNAL_QUERIES]) {
     const rows = await ask(sql, [departmentId]);
     findings.push({ id, sentence, broken: rows.slice(0, 20).map((row) => JSON.stringify(row)) });
   }
