@@ -57,6 +57,9 @@ import { PaymentService } from './payments/payment.service.ts';
 import { Refund } from './payments/refund.entity.ts';
 import { Refunds } from './payments/refund.service.ts';
 import { Standings } from './standings.service.ts';
+import { AccountStatementPrinting } from './statements/account-statement-printing.service.ts';
+import { SponsorAccountController } from './statements/sponsor-account.controller.ts';
+import { SponsorAccount } from './statements/sponsor-account.service.ts';
 import { StatementNames } from './statements/statement-names.service.ts';
 import { StatementService } from './statements/statement.service.ts';
 import { Discounts } from './write-offs/discount.service.ts';
@@ -77,7 +80,7 @@ const journal = [JournalLayouts, JournalEntries, JournalComposing, JournalBatche
 
 const services = [
   InvoiceViews, InvoiceStory, InvoiceIssuing, InvoiceVoiding, InvoicePrinting, PaymentViews, PaymentService, ApplicationService, OpeningService,
-  StatementNames, StatementService, DocumentLocks, Standings, IncomeTeams, InvoicePlanning, GamesToBill,
+  StatementNames, StatementService, SponsorAccount, AccountStatementPrinting, DocumentLocks, Standings, IncomeTeams, InvoicePlanning, GamesToBill,
   PaymentReturns, Refunds, ChargeIssuing, WriteOffs, Recoveries, Discounts,
   ...credits, ...journal,
 ];

@@ -56,3 +56,9 @@ export function fiscalYearOf(of: Day, startsInMonth: number): number {
   const date = Temporal.PlainDate.from(of);
   return startsInMonth > 1 && date.month >= startsInMonth ? date.year + 1 : date.year;
 }
+
+/** The first day of the fiscal year a day lies in; `startsInMonth` as for `fiscalYearOf`. */
+export function firstOfFiscalYear(of: Day, startsInMonth: number): Day {
+  const date = Temporal.PlainDate.from(of);
+  return date.with({ day: 1, month: startsInMonth, year: date.month >= startsInMonth ? date.year : date.year - 1 }).toString() as Day;
+}

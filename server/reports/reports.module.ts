@@ -6,12 +6,13 @@ import { SponsorshipModule } from '../sponsorship/sponsorship.module.ts';
 import { LedgerModule } from '../ledger/ledger.module.ts';
 import { HomeController } from './home.controller.ts';
 import { HomeService } from './home.service.ts';
+import { MoneyReportsModule } from './money/money-reports.module.ts';
 import { MonthsController } from './months/months.controller.ts';
 import { MonthsService } from './months/months.service.ts';
 import { RecentService } from './recent.service.ts';
 
 @Module({
-  imports: [LedgerModule, SeasonModule, SponsorshipModule, PacketModule, BillingModule],
+  imports: [LedgerModule, SeasonModule, SponsorshipModule, PacketModule, BillingModule, MoneyReportsModule],
   controllers: [HomeController, MonthsController],
   providers: [HomeService, RecentService, MonthsService],
 })

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { addDays, dayOf, daysBetween, firstOfMonth, fiscalYearOf, isDay, lastOfMonth, weekdayOf } from '../../server/domain/day.ts';
+import { addDays, dayOf, daysBetween, firstOfFiscalYear, firstOfMonth, fiscalYearOf, isDay, lastOfMonth, weekdayOf } from '../../server/domain/day.ts';
 
 describe('a day of the calendar', () => {
   test.each([
@@ -44,5 +44,13 @@ describe('a day of the calendar', () => {
     ['2027-01-01', 1, 2027],
   ])('%s with a fiscal year from month %i lies in fiscal year %i', (day, month, year) => {
     expect(fiscalYearOf(dayOf(day), month)).toBe(year);
+  });
+
+  test.each([
+    ['2026-06-30', 7, '2025-07-01'],
+    ['2026-07-01', 7, '2026-07-01'],
+    ['2026-12-31', 1, '2026-01-01'],
+  ])('the fiscal year of %s from month %i begins on %s', (day, month, first) => {
+    expect(firstOfFiscalYear(dayOf(day), month)).toBe(first);
   });
 });

@@ -40,14 +40,32 @@ const DOCUMENTS: Readonly<Record<string, { sql: string; word: string }>> = {
   contract: { sql: 'select id, coalesce(number, title) as label from contract where department_id = $1 and id = any($2::uuid[])', word: 'Contract' },
 };
 
+const LINES = `select commitment.id, read_kind.name from commitment
+     join read_kind on read_kind.department_id = commitment.department_id and read_kind.id = commitment.read_kind_id
+    where commitment.department_id = $1 and commitment.id = any($2::uuid[])
+   union all select id, name from benefit where department_id = $1 and id = any($2::uuid[])`;
+
+/** Every line a happening names, whichever its kind. */
+function lineIdsIn(happening: object): string[] {
+  return Object.entries(happening).flatMap(([name, value]) => {
+    if (typeof value === 'string') return /lineId$/i.test(name) ? [value] : [];
+    if (name === 'terms' || typeof value !== 'object' || value === null) return [];
+    return (Array.isArray(value) ? value : [value]).flatMap((one) => (typeof one === 'object' && one !== null ? lineIdsIn(one) : []));
+  });
+}
+
 /** Words for what a ledger knows only by id: the sentence of a happening, and the name of what caused it. */
 @Injectable()
 export class StatementNames {
   constructor(@Inject(UnitOfWork) private readonly work: UnitOfWork) {}
 
-  /** Sentences and causes by the event's id, in a handful of statements however many lines there are. */
+  /**
+   * Sentences and causes by the event's id, in a handful of statements however many lines there are.
+   *
+   * @param contractId the contract they all belong to; null where they belong to several, or to none
+   */
   async tell(contractId: string | null, rows: readonly EventRow[]): Promise<Map<string, Told>> {
-    const lines = contractId === null ? new Map<string, string>() : await this.lineNames(contractId);
+    const lines = contractId === null ? await this.namesOfLines(rows) : await this.lineNames(contractId);
     const labels = await this.labels(rows);
     const names: Names = {
       line: (lineId) => lines.get(lineId),
@@ -73,6 +91,12 @@ export class StatementNames {
       [contractId],
     );
     return new Map(rows.map((row) => [row.id, row.name]));
+  }
+
+  private async namesOfLines(rows: readonly EventRow[]): Promise<Map<string, string>> {
+    const ids = new Set(rows.flatMap(({ happening }) => lineIdsIn(happening)).filter(isId));
+    const names = await this.asked<{ id: string; name: string }>(LINES, [...ids]);
+    return new Map(names.map((row) => [row.id, row.name]));
   }
 
   private async labels(rows: readonly EventRow[]): Promise<Map<string, string>> {

@@ -1,6 +1,8 @@
 import { existsSync } from 'node:fs';
 import { Worker } from 'node:worker_threads';
 import { Refused } from '../../domain/refusals.ts';
+import { accountTexts } from './account-sheet.ts';
+import type { AccountSheet } from './account-sheet.ts';
 import { invoiceTexts } from './invoice-sheet.ts';
 import type { InvoiceSheet } from './invoice-sheet.ts';
 import { packetTexts } from './packet-sheet.ts';
@@ -14,12 +16,14 @@ export interface Sheets {
   readonly packet: PacketSheet;
   readonly invoice: InvoiceSheet;
   readonly statement: StatementSheet;
+  readonly account: AccountSheet;
 }
 
 const TEXTS: { readonly [T in TemplateName]: (sheet: Sheets[T]) => unknown } = {
   packet: packetTexts,
   invoice: invoiceTexts,
   statement: statementTexts,
+  account: accountTexts,
 };
 
 /** A document that could not be set; the reason is for the log, not for a reader. */
