@@ -90,7 +90,7 @@ const changes = [ContractChanges, ChangeSubjects, ChangeViews, OpenMoney, Promis
 @Module({
   imports: [LedgerModule, SponsorshipModule],
   controllers: [
-    InvoiceController, PaymentController, PaymentReturnController, ChargeController, WriteOffController, ContractBillingController, CreditMemoController,
+    InvoiceController, PaymentController, PaymentReturnController, ChargeController, WriteOffController, ContractBillingController, SponsorAccountController, CreditMemoController,
     ChangePromiseController, ChangeCourseController, JournalController,
   ],
   providers: [...services, ...changes],
