@@ -19,6 +19,7 @@ import { NoAccess } from './layout/no-access.tsx';
 import { NotFound } from './layout/not-found.tsx';
 import { months } from './months/resource.ts';
 import { nights } from './nights/resource.ts';
+import { OpenMoneyPage } from './open-money/page.tsx';
 import { payers } from './payers/resource.ts';
 import { payments } from './payments/resource.ts';
 import { people } from './people/resource.ts';
@@ -65,6 +66,7 @@ export const App = () => (
     <CustomRoutes>
       {CHANGE_KINDS.map((kind) => <Route key={kind.key} path={`/contracts/:id/${kind.key}`} element={<ChangePage key={kind.key} kind={kind} />} />)}
       <Route path="/imports" element={<ImportsPage />} />
+      <Route path="/open-money" element={<OpenMoneyPage />} />
       <Route path="/department" element={<DepartmentPage />} />
       <Route path="/me" element={<MyPage />} />
     </CustomRoutes>

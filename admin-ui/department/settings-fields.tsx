@@ -4,6 +4,7 @@ import { FormGrid, FormPart } from '../forms/form-grid.tsx';
 import { ChoiceInput } from '../inputs/choice-input.tsx';
 import { CountInput } from '../inputs/count-input.tsx';
 import { FlagInput } from '../inputs/flag-input.tsx';
+import { MoneyInput } from '../inputs/money-input.tsx';
 import { WordsInput } from '../inputs/words-input.tsx';
 import { ANTHEM_FORMS, FLAG_FORMS } from '../words/choices.ts';
 import { AnnouncingCautions } from './announcing-cautions.tsx';
@@ -73,6 +74,16 @@ function Copy() {
   );
 }
 
+function Money() {
+  return (
+    <FormPart title="Money" why="Local rules and the business office decide; state law may limit what a payer is charged for a check that comes back.">
+      <FormGrid>
+        <MoneyInput source="settings.returnedCheckFeeCents" label="Fee for a returned check" helperText="Offered when a payment comes back; 0 for none" />
+      </FormGrid>
+    </FormPart>
+  );
+}
+
 /** What a department decides for itself. */
 export const SettingsFields = () => (
   <>
@@ -80,5 +91,6 @@ export const SettingsFields = () => (
     <Announcing />
     <Packet />
     <Copy />
+    <Money />
   </>
 );

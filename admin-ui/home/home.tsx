@@ -26,7 +26,7 @@ export function HomePage() {
               <Box sx={{ minWidth: 0 }}>
                 {iMay('contracts', 'list') && <BehindSheet lines={home.behind ?? []} />}
                 {iMay('contracts', 'list') && <HeldSheet lines={home.held ?? []} />}
-                {iMay('invoices', 'list') && <UnpaidSheet lines={home.unpaid ?? []} />}
+                {iMay('invoices', 'list') && <UnpaidSheet lines={home.unpaid ?? []} openMoney={home.openMoney} />}
               </Box>
               <RecentSheet lines={home.recent ?? []} />
             </Box>

@@ -1,3 +1,4 @@
+import { Box } from '@mui/material';
 import { Go } from '../fields/go.tsx';
 import { Tag } from '../fields/tag.tsx';
 import { dayText } from '../format/day.ts';
@@ -6,11 +7,25 @@ import { EmptyList } from '../lists/empty-list.tsx';
 import { Rows } from '../lists/rows.tsx';
 import { Section } from '../show/section.tsx';
 import { count } from '../words/count.ts';
-import type { UnpaidLine } from './types.ts';
+import type { Home, UnpaidLine } from './types.ts';
 
-export function UnpaidSheet({ lines }: { lines: readonly UnpaidLine[] }) {
+/** What waits under Open money, in one sentence; nothing where nothing waits. */
+function Waiting({ openMoney }: { openMoney: Home['openMoney'] }) {
+  if (!openMoney) return null;
+  const { lateCount, lateCents, unappliedCount, unappliedCents, writeOffsWaiting } = openMoney;
+  const parts = [
+    ...(lateCount > 0 ? [`${count(lateCount, 'invoice')} late, ${moneyText(lateCents)}`] : []),
+    ...(unappliedCount > 0 ? [`${count(unappliedCount, 'credit')} not applied, ${moneyText(unappliedCents)}`] : []),
+    ...(writeOffsWaiting > 0 ? [`${count(writeOffsWaiting, 'write-off')} to decide`] : []),
+  ];
+  if (parts.length === 0) return null;
+  return <Box component="p" sx={{ mt: 0, mb: 1.5 }}><Go to="/open-money">Open money</Go>: {parts.join('; ')}.</Box>;
+}
+
+export function UnpaidSheet({ lines, openMoney }: { lines: readonly UnpaidLine[]; openMoney: Home['openMoney'] }) {
   return (
     <Section title="What is unpaid?">
+      <Waiting openMoney={openMoney} />
       {lines.length === 0 ? (
         <EmptyList>Nothing. Every invoice that was issued is paid. Open a contract to see what is due next.</EmptyList>
       ) : (

@@ -1,4 +1,4 @@
-import { Box } from '@mui/material';
+import { Alert, Box } from '@mui/material';
 import { Go } from '../fields/go.tsx';
 import { dayText } from '../format/day.ts';
 import { moneyText } from '../format/money.ts';
@@ -9,33 +9,63 @@ import { Figures } from '../show/figures.tsx';
 import { Section } from '../show/section.tsx';
 import { ShowPage } from '../show/show-page.tsx';
 import { numberText } from '../words/count.ts';
+import { DiscountButton } from './discount-button.tsx';
 import { InvoicePdf } from './pdf-link.tsx';
 import { RecordPaymentLink } from './record-payment-link.tsx';
 import { PaidBy } from './paid-by.tsx';
+import { StorySheet } from './story.tsx';
 import { InvoiceState } from './state.tsx';
 import type { Invoice, InvoiceLine } from './types.ts';
 import { VoidButton } from './void-button.tsx';
+import { ApproveWriteOffButton, AskWriteOffButton, DeclineWriteOffButton, RecoverButton } from './write-off-buttons.tsx';
+
+const titleOf = ({ kind, number }: Invoice): string => `${kind === 'charge' ? 'Charge' : 'Invoice'} ${number}`;
+
+const isUntouched = (invoice: Invoice): boolean => invoice.appliedCents + invoice.discountCents + invoice.writtenOffCents === 0 && invoice.state !== 'void' && invoice.kind !== 'opening';
 
 function Actions({ invoice }: { invoice: Invoice }) {
   const bills = iMay('invoices', 'edit');
+  const isOpen = invoice.balanceCents > 0 && invoice.state !== 'void';
   return (
     <>
       <InvoicePdf invoice={invoice} />
-      {iMay('payments', 'create') && invoice.balanceCents > 0 && invoice.state !== 'void' && <RecordPaymentLink invoice={invoice} />}
-      {bills && invoice.state !== 'void' && invoice.appliedCents === 0 && <VoidButton invoice={invoice} />}
+      {iMay('payments', 'create') && isOpen && <RecordPaymentLink invoice={invoice} />}
+      {bills && isOpen && invoice.kind === 'invoice' && <DiscountButton invoice={invoice} />}
+      {bills && isOpen && !invoice.waitingWriteOff && <AskWriteOffButton invoice={invoice} />}
+      {iMay('payments', 'create') && invoice.writtenOffCents > 0 && <RecoverButton invoice={invoice} />}
+      {bills && isUntouched(invoice) && <VoidButton invoice={invoice} />}
     </>
   );
 }
 
+function WaitingNote({ invoice: { waitingWriteOff: request } }: { invoice: Invoice }) {
+  if (!request) return null;
+  return (
+    <Alert severity="info" icon={false} sx={{ mb: 2 }}>
+      <Box component="p" sx={{ m: 0, mb: 1 }}>
+        {request.askedBy ?? 'Somebody'} asked on {dayText(request.askedOn)} to write off {moneyText(request.amountCents)}: {request.reason}
+      </Box>
+      {iMay('write-offs', 'edit') ? (
+        <Box sx={{ display: 'flex', gap: 1, flexWrap: 'wrap' }}><ApproveWriteOffButton request={request} /><DeclineWriteOffButton request={request} /></Box>
+      ) : (
+        'The athletic director decides.'
+      )}
+    </Alert>
+  );
+}
+
 export const InvoiceShow = () => (
-  <ShowPage<Invoice> title={(invoice) => `Invoice ${invoice.number}`} canEdit={false} actions={(invoice) => <Actions invoice={invoice} />}>
+  <ShowPage<Invoice> title={titleOf} canEdit={false} actions={(invoice) => <Actions invoice={invoice} />}>
     {(invoice) => (
       <>
-        <Section title="Invoice">
+        <WaitingNote invoice={invoice} />
+        <Section title={invoice.kind === 'charge' ? 'Charge' : 'Invoice'}>
           <Figures
             figures={[
               { label: 'To pay', value: moneyText(invoice.grossCents) },
-              { label: 'Paid', value: moneyText(invoice.appliedCents) },
+              { label: 'Paid and credited', value: moneyText(invoice.appliedCents) },
+              ...(invoice.discountCents > 0 ? [{ label: 'Discount', value: moneyText(invoice.discountCents) }] : []),
+              ...(invoice.writtenOffCents > 0 ? [{ label: 'Written off', value: moneyText(invoice.writtenOffCents) }] : []),
               { label: 'Unpaid', value: moneyText(invoice.balanceCents) },
             ]}
           />
@@ -70,6 +100,7 @@ export const InvoiceShow = () => (
           <Box component="p" sx={{ color: 'text.secondary' }}>Local rules and the business office decide about sales tax.</Box>
         </Section>
         <PaidBy invoice={invoice} />
+        <StorySheet invoice={invoice} />
       </>
     )}
   </ShowPage>

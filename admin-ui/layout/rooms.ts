@@ -21,7 +21,7 @@ export const ROOMS: readonly Room[] = [
   },
   {
     title: 'Money',
-    pages: [page('invoices', 'Invoices'), page('payments', 'Payments'), page('payers', 'Payers'), page('sellers', 'Sellers of record')],
+    pages: [page('open-money', 'Open money'), page('invoices', 'Invoices'), page('payments', 'Payments'), page('payers', 'Payers'), page('sellers', 'Sellers of record')],
   },
   {
     title: 'Books',

@@ -1,3 +1,4 @@
+import { Alert } from '@mui/material';
 import { Go } from '../fields/go.tsx';
 import { dayText } from '../format/day.ts';
 import { moneyText } from '../format/money.ts';
@@ -10,12 +11,16 @@ import { Section } from '../show/section.tsx';
 import { ShowPage } from '../show/show-page.tsx';
 import { METHOD_WORDS, wordFor } from '../words/choices.ts';
 import { ApplyButton } from './apply-button.tsx';
+import { CameBackButton, MistakeButton } from './came-back-button.tsx';
+import { RefundButton } from './refund-button.tsx';
 import { TakeBackButton } from './take-back-button.tsx';
-import type { Application, Payment } from './types.ts';
+import type { Application, Payment, RefundLine } from './types.ts';
+
+const isOver = (payment: Payment): boolean => payment.returnKind !== null || payment.method === 'opening';
 
 function Applications({ payment }: { payment: Payment }) {
   const all = payment.applications ?? [];
-  if (all.length === 0) return <EmptyList>Not applied to an invoice yet. Until then it waits as the payer’s credit.</EmptyList>;
+  if (all.length === 0) return <EmptyList>{payment.returnKind ? 'It was not applied to an invoice.' : 'Not applied to an invoice yet. Until then it waits as the payer’s credit.'}</EmptyList>;
   return (
     <Rows<Application>
       label="What it pays"
@@ -24,18 +29,68 @@ function Applications({ payment }: { payment: Payment }) {
         { label: 'Invoice', show: (one) => <Go resource="invoices" id={one.invoiceId}>{one.invoiceNumber}</Go> },
         { label: 'On', show: (one) => dayText(one.appliedOn) },
         { label: 'Amount', numeric: true, show: (one) => moneyText(one.amountCents) },
-        { label: 'Change', show: (one) => one.takenBack || one.amountCents < 0 ? 'Taken back' : iMay('payments', 'edit') ? <TakeBackButton application={one} /> : '–' },
+        { label: 'Change', show: (one) => one.takenBack || one.amountCents < 0 ? 'Taken back' : iMay('payments', 'edit') && !isOver(payment) ? <TakeBackButton application={one} /> : '–' },
       ]}
     />
   );
 }
 
+function RefundSheet({ refunds }: { refunds: RefundLine[] }) {
+  if (refunds.length === 0) return null;
+  return (
+    <Section title="Paid back">
+      <Rows<RefundLine>
+        label="Refunds of this payment"
+        rows={refunds}
+        columns={[
+          { label: 'On', show: (one) => dayText(one.refundedOn) },
+          { label: 'By', show: (one) => [wordFor(METHOD_WORDS, one.method), one.reference].filter(Boolean).join(' ') },
+          { label: 'Amount', numeric: true, show: (one) => moneyText(one.amountCents) },
+        ]}
+      />
+    </Section>
+  );
+}
+
+function ReturnNote({ payment }: { payment: Payment }) {
+  if (payment.returnKind === null) return null;
+  const on = dayText(payment.returnedOn);
+  const fee = payment.bankFeeCents ? ` The bank took ${moneyText(payment.bankFeeCents)}.` : '';
+  return (
+    <Alert severity="warning" icon={false} sx={{ mb: 2 }}>
+      {payment.returnKind === 'mistake' ? `Recorded by mistake, undone on ${on}: ` : `Came back from the bank on ${on}: `}
+      {payment.returnReason}
+      {fee} It pays nothing any more.
+    </Alert>
+  );
+}
+
+function Actions({ payment }: { payment: Payment }) {
+  if (isOver(payment) || !iMay('payments', 'edit')) return null;
+  return (
+    <>
+      {payment.unappliedCents > 0 && <ApplyButton payment={payment} />}
+      {payment.unappliedCents > 0 && <RefundButton path={`/payments/${payment.id}/refunds`} leftCents={payment.unappliedCents} payerName={payment.payerName} />}
+      {payment.refundedCents === 0 && <CameBackButton payment={payment} />}
+      {payment.refundedCents === 0 && <MistakeButton payment={payment} />}
+    </>
+  );
+}
+
 export const PaymentShow = () => (
-  <ShowPage<Payment> title={(payment) => `Payment ${payment.number}`} canEdit={false} actions={(payment) => payment.unappliedCents > 0 && iMay('payments', 'edit') && <ApplyButton payment={payment} />}>
+  <ShowPage<Payment> title={(payment) => `Payment ${payment.number}`} canEdit={false} actions={(payment) => <Actions payment={payment} />}>
     {(payment) => (
       <>
+        <ReturnNote payment={payment} />
         <Section title="Payment">
-          <Figures figures={[{ label: 'Received', value: moneyText(payment.amountCents) }, { label: 'Applied', value: moneyText(payment.appliedCents) }, { label: 'Credit left', value: moneyText(payment.unappliedCents) }]} />
+          <Figures
+            figures={[
+              { label: 'Received', value: moneyText(payment.amountCents) },
+              { label: 'Applied', value: moneyText(payment.appliedCents) },
+              ...(payment.refundedCents > 0 ? [{ label: 'Paid back', value: moneyText(payment.refundedCents) }] : []),
+              { label: 'Credit left', value: moneyText(payment.unappliedCents) },
+            ]}
+          />
           <Facts
             facts={[
               ['From', <Go key="payer" resource="payers" id={payment.payerId}>{payment.payerName}</Go>],
@@ -48,6 +103,7 @@ export const PaymentShow = () => (
           />
         </Section>
         <Section title="What it pays"><Applications payment={payment} /></Section>
+        <RefundSheet refunds={payment.refunds ?? []} />
       </>
     )}
   </ShowPage>

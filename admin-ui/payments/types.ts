@@ -1,1 +1,1 @@
-export type { ApplicationView as Application, PaymentView as Payment } from '../../server/billing/payments/payment.dto.ts';
+export type { ApplicationView as Application, PaymentView as Payment, RefundView as RefundLine } from '../../server/billing/payments/payment.dto.ts';

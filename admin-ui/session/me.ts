@@ -10,7 +10,7 @@ export interface Department {
   zone: string;
   currency: string;
   locale: string;
-  settings?: { prayerOn: boolean; foulCountsRead: boolean; bankShotMention: 'nextWindow' | 'deadBall' | 'atOnce'; cutShortCounts: boolean };
+  settings?: { prayerOn: boolean; foulCountsRead: boolean; bankShotMention: 'nextWindow' | 'deadBall' | 'atOnce'; cutShortCounts: boolean; returnedCheckFeeCents?: number };
 }
 
 export interface Me {

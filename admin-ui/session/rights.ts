@@ -32,6 +32,8 @@ const RIGHTS: Record<string, { see: Right; change: Right }> = {
   payments: { see: 'see money', change: 'record payments' },
   months: { see: 'see money', change: 'close a month' },
   accounts: { see: 'see money', change: 'export the journal' },
+  'open-money': { see: 'see money', change: 'record payments' },
+  'write-offs': { see: 'see money', change: 'approve write-offs' },
   imports: { see: 'import the season', change: 'import the season' },
   people: { see: 'see people', change: 'change people' },
   department: { see: 'be here', change: 'change the department' },

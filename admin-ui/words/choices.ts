@@ -34,7 +34,7 @@ export const POLICY_WORDS: Record<string, string> = {
 export const EARNS_WORDS: Record<string, string> = { onDelivery: 'When it is delivered', overDays: 'Evenly over its days' };
 export const TERM_STATE_WORDS: Record<string, string> = { draft: 'Draft', signed: 'Signed', ended: 'Ended', closed: 'Closed' };
 export const INVOICE_STATE_WORDS: Record<string, string> = {
-  open: 'Open', partlyPaid: 'Partly paid', paid: 'Paid', overdue: 'Past due', void: 'Void',
+  open: 'Open', partlyPaid: 'Partly paid', paid: 'Paid', overdue: 'Past due', writtenOff: 'Written off', void: 'Void',
 };
 export const METHOD_WORDS: Record<string, string> = { check: 'Check', cash: 'Cash', card: 'Card', transfer: 'Bank transfer' };
 export const COPY_STATE_WORDS: Record<string, string> = { approved: 'Approved', waiting: 'Waiting for approval', stopped: 'Stopped' };

@@ -17,6 +17,7 @@ import { OpenMoney } from './changes/open-money.service.ts';
 import { PromiseRows } from './changes/promise-rows.service.ts';
 import { ChargeController } from './charges/charge.controller.ts';
 import { ChargeIssuing } from './charges/charge.service.ts';
+import { ReturnedChecks } from './charges/returned-check.service.ts';
 import { ContractBillingController } from './invoices/contract-billing.controller.ts';
 import { CreditMemoController } from './credits/credit-memo.controller.ts';
 import { CreditMemoLine } from './credits/credit-memo-line.entity.ts';
@@ -46,6 +47,8 @@ import { JournalEntries } from './journal/journal-entries.service.ts';
 import { JournalLayoutRow } from './journal/journal-layout.entity.ts';
 import { JournalLayouts } from './journal/journal-layouts.service.ts';
 import { JournalController } from './journal/journal.controller.ts';
+import { OpenItemsController } from './open-items/open-items.controller.ts';
+import { OpenItems } from './open-items/open-items.service.ts';
 import { OpeningService } from './opening/opening.service.ts';
 import { PaymentReturnController } from './payments/payment-return.controller.ts';
 import { PaymentReturn } from './payments/payment-return.entity.ts';
@@ -78,11 +81,13 @@ const credits = [MemoIssue, MemoUse, Credits, CreditMemoViews, CreditMemoPrintin
 
 const journal = [JournalLayouts, JournalEntries, JournalComposing, JournalBatches, JournalBatchViews];
 
+/** What becomes of documents after they were issued. */
+const aftermath = [PaymentReturns, Refunds, ChargeIssuing, ReturnedChecks, WriteOffs, Recoveries, Discounts, OpenItems];
+
 const services = [
   InvoiceViews, InvoiceStory, InvoiceIssuing, InvoiceVoiding, InvoicePrinting, PaymentViews, PaymentService, ApplicationService, OpeningService,
   StatementNames, StatementService, SponsorAccount, AccountStatementPrinting, DocumentLocks, Standings, IncomeTeams, InvoicePlanning, GamesToBill,
-  PaymentReturns, Refunds, ChargeIssuing, WriteOffs, Recoveries, Discounts,
-  ...credits, ...journal,
+  ...credits, ...journal, ...aftermath,
 ];
 
 const changes = [ContractChanges, ChangeSubjects, ChangeViews, OpenMoney, PromiseRows, Amending, Ending, HandingOn, Holding];
@@ -90,7 +95,7 @@ const changes = [ContractChanges, ChangeSubjects, ChangeViews, OpenMoney, Promis
 @Module({
   imports: [LedgerModule, SponsorshipModule],
   controllers: [
-    InvoiceController, PaymentController, PaymentReturnController, ChargeController, WriteOffController, ContractBillingController, SponsorAccountController, CreditMemoController,
+    InvoiceController, PaymentController, PaymentReturnController, ChargeController, WriteOffController, OpenItemsController, ContractBillingController, SponsorAccountController, CreditMemoController,
     ChangePromiseController, ChangeCourseController, JournalController,
   ],
   providers: [...services, ...changes],

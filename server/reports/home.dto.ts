@@ -1,3 +1,4 @@
+import type { OpenItemsFigures } from '../billing/open-items/open-items.dto.ts';
 import type { NightView } from '../season/night.dto.ts';
 
 export interface BehindView {
@@ -60,4 +61,6 @@ export interface HomeView {
   unpaid: UnpaidView[];
   recent: RecentView[];
   figures: HomeFigures;
+  /** null for those who do not see money */
+  openMoney: OpenItemsFigures | null;
 }

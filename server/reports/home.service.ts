@@ -1,6 +1,7 @@
 import { Inject, Injectable } from '@nestjs/common';
 import { DepartmentService } from '../access/department.service.ts';
 import { InvoiceViews } from '../billing/invoices/invoice-view.service.ts';
+import { OpenItems } from '../billing/open-items/open-items.service.ts';
 import { mayUse } from '../domain/access/rights.ts';
 import type { Role } from '../domain/access/rights.ts';
 import { daysBetween } from '../domain/day.ts';
@@ -23,6 +24,7 @@ export class HomeService {
     @Inject(NightsWithPaper) private readonly nights: NightsWithPaper,
     @Inject(ContractViews) private readonly contracts: ContractViews,
     @Inject(InvoiceViews) private readonly invoices: InvoiceViews,
+    @Inject(OpenItems) private readonly openItems: OpenItems,
     @Inject(RecentService) private readonly recent: RecentService,
   ) {}
 
@@ -38,6 +40,7 @@ export class HomeService {
       unpaid: seesMoney ? await this.unpaid(today) : [],
       recent: await this.recent.list(LINES_SHOWN, seesMoney),
       figures: figuresOf(contracts, seesMoney),
+      openMoney: seesMoney ? await this.openItems.figures(today) : null,
     };
   }
 

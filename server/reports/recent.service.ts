@@ -36,6 +36,15 @@ const RECENT = `
     union all
     (select recorded_at, recorded_by_person_id, 'recorded payment', 'payments', id, number, true, null from payment where department_id = $1 and method <> 'opening' order by recorded_at desc limit $2)
     union all
+    (select recorded_at, recorded_by_person_id, case kind when 'mistake' then 'took back, as recorded by mistake, payment' else 'recorded that the bank returned payment' end, 'payments', payment_id,
+            (select number from payment where payment.department_id = $1 and payment.id = payment_return.payment_id), true, null
+       from payment_return where department_id = $1 order by recorded_at desc limit $2)
+    union all
+    (select recorded_at, recorded_by_person_id,
+            case step when 'asked' then 'asked to write off invoice' when 'writtenOff' then 'wrote off invoice' when 'declined' then 'declined to write off invoice' else 'opened again, after it was written off, invoice' end,
+            'invoices', invoice_id, (select number from invoice where invoice.department_id = $1 and invoice.id = write_off.invoice_id), true, null
+       from write_off where department_id = $1 order by recorded_at desc limit $2)
+    union all
     (select recorded_at, recorded_by_person_id,
             case happening ->> 'kind' when 'signed' then 'signed the contract' when 'openingPosition' then 'entered the opening position of' when 'amended' then 'amended the contract'
               when 'gameCancelled' then 'settled a cancelled game with' else 'changed the contract' end,

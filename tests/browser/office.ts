@@ -54,12 +54,24 @@ export async function aBusyOffice(department: Department): Promise<{ rooms: Room
   const honours = await director.make(`/api/nights/${second.nightId}/honours-lists`, { title: 'Senior night', kind: 'seniors', windowKind: 'pregame' });
   await director.put(`/api/honours-lists/${honours.id}/students`, { students: [{ name: 'Mette Orr', escorts: 'her aunt', line: 'Carries a 4.0 GPA.' }, { name: 'Łukasz Wren' }] }, { version: honours.version });
   const night = await director.look(`/api/nights/${second.nightId}`);
-  return { rooms: roomsOf(records, { night, played: await director.look(`/api/nights/${first.nightId}`), draft }), draftId: draft.id };
+  return { rooms: roomsOf(records, { night, played: await director.look(`/api/nights/${first.nightId}`), draft }, await withTroubles(department, season)), draftId: draft.id };
+}
+
+/** Money that went wrong: a check that came back with its fee charged on, a payment left over, a charge that is to be written off. */
+async function withTroubles({ bookkeeper }: Department, { sellerId, payerId }: { sellerId: string; payerId: string }): Promise<Sheet[]> {
+  const pay = (reference: string) => bookkeeper.make('/api/payments', { sellerId, payerId, receivedOn: '2026-11-24', method: 'check', reference, amountCents: 4_500 });
+  const bounced = await pay('1041');
+  await bookkeeper.make(`/api/payments/${bounced.id}/return`, { kind: 'returned', returnedOn: '2026-11-25', bankFeeCents: 1_200, chargeCents: 2_500, reason: 'Not sufficient funds' });
+  const left = await pay('1042');
+  await bookkeeper.make(`/api/payments/${left.id}/refunds`, { amountCents: 500, refundedOn: '2026-11-26', method: 'check' });
+  const charge = await bookkeeper.make('/api/charges', { sellerId, payerId, description: 'Interest on last season', amountCents: 3_000, issuedOn: '2026-05-25' });
+  await bookkeeper.make(`/api/invoices/${charge.id}/write-off-requests`, { amountCents: 3_000, reason: 'The old store closed' });
+  return [[`/payments/${bounced.id}/show`, `Payment ${bounced.number}`], [`/payments/${left.id}/show`, `Payment ${left.number}`], [`/invoices/${charge.id}/show`, `Charge ${charge.number}`]];
 }
 
 const nameOf = (record: any): string => record.label ?? record.title ?? record.name ?? record.readKindName;
 
-function roomsOf(records: Record<string, any>, { night, played, draft }: Record<'night' | 'played' | 'draft', any>): Rooms {
+function roomsOf(records: Record<string, any>, { night, played, draft }: Record<'night' | 'played' | 'draft', any>, stories: Sheet[]): Rooms {
   const shows = (resource: string): Sheet => {
     if (resource === 'invoices') return [`/invoices/${records[resource].id}/show`, `Invoice ${records[resource].number}`];
     if (resource === 'payments') return [`/payments/${records[resource].id}/show`, `Payment ${records[resource].number}`];
@@ -97,7 +109,7 @@ function roomsOf(records: Record<string, any>, { night, played, draft }: Record<
       ...tabs(`/scripts/${records['scripts'].id}/show`, nameOf(records['scripts']), 'versions'),
       [`/contracts/${draft.id}`, `Change ${draft.title}`],
     ],
-    Money: all('invoices', 'payments', 'payers', 'sellers'),
+    Money: [['/open-money', 'Open money'], ...all('invoices', 'payments', 'payers', 'sellers'), ...stories],
     Books: [['/months', 'Months'], ['/months/2026-11/show', 'November 2026'], ['/accounts', 'Accounts']],
     Office: [...all('people'), ['/imports', 'Imports'], ['/department', 'Department'], ['/audit', 'Audit'], ['/seals', 'Seals'], ['/me', 'You'], ['/nowhere', 'No such page']],
   };

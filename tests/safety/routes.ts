@@ -5,6 +5,7 @@ import type { Right } from '../../server/domain/access/rights.ts';
 export const ROUTES: Record<string, Right | 'open'> = {
   'POST /api/applications/{id}/take-back': 'record payments',
   'GET /api/audit': 'see the audit',
+  'GET /api/open-money': 'see money',
   'POST /api/charges': 'bill',
   'POST /api/credit-memos/{id}/refunds': 'record payments',
   'POST /api/invoices/{id}/discounts': 'bill',

@@ -57,9 +57,11 @@ const NIGHTS_OF_READS = `select entry.id as "readId", night.id, night.held_on as
   where entry.department_id = $1 and entry.id = any($2::uuid[]) order by night.held_on, night.id`;
 
 const APPLICATIONS = `select application.id, application.payment_id as "paymentId", payment.number as "paymentNumber",
+    application.credit_memo_id as "creditMemoId", credit_memo.number as "creditMemoNumber",
     application.amount_cents as "amountCents", application.applied_on as "appliedOn",
     exists (select 1 from application as later where later.department_id = $1 and later.takes_back_application_id = application.id) as "takenBack"
   from application left join payment on payment.department_id = application.department_id and payment.id = application.payment_id
+    left join credit_memo on credit_memo.department_id = application.department_id and credit_memo.id = application.credit_memo_id
   where application.department_id = $1 and application.invoice_id = $2 and application.takes_back_application_id is null
   order by application.applied_on, application.recorded_at`;
 

@@ -54,6 +54,8 @@ export interface InvoiceApplicationView {
   id: string;
   paymentId: string | null;
   paymentNumber: string | null;
+  creditMemoId: string | null;
+  creditMemoNumber: string | null;
   amountCents: number;
   appliedOn: string;
   takenBack: boolean;

@@ -2,8 +2,8 @@ import { Body, Controller, HttpCode, Inject, Param, Post } from '@nestjs/common'
 import { ApiTags } from '@nestjs/swagger';
 import { Needs } from '../../access/needs.ts';
 import { MovesMoney } from '../../platform/http/unit.interceptor.ts';
+import { ReturnedChecks } from '../charges/returned-check.service.ts';
 import { RefundDto, ReturnDto } from './payment-return.dto.ts';
-import { PaymentReturns } from './payment-return.service.ts';
 import { PaymentViews } from './payment-view.service.ts';
 import type { PaymentView } from './payment.dto.ts';
 import { Refunds } from './refund.service.ts';
@@ -13,7 +13,7 @@ import { Refunds } from './refund.service.ts';
 export class PaymentReturnController {
   constructor(
     @Inject(PaymentViews) private readonly views: PaymentViews,
-    @Inject(PaymentReturns) private readonly returns: PaymentReturns,
+    @Inject(ReturnedChecks) private readonly returns: ReturnedChecks,
     @Inject(Refunds) private readonly refunds: Refunds,
   ) {}
 

@@ -8,6 +8,8 @@ export class ReturnDto {
   /** what the bank took; none for a mistake */
   @CentsField({ most: 100_000 }, { optional: true }) bankFeeCents?: number;
   @TextField(1, 500) reason: string;
+  /** a fee passed on to the payer, as a charge of its own */
+  @CentsField({ most: 100_000 }, { optional: true }) chargeCents?: number;
 }
 
 export class RefundDto {

@@ -15,6 +15,12 @@ import type { ReturnDto } from './payment-return.dto.ts';
 import { PaymentReturn } from './payment-return.entity.ts';
 import { Payment } from './payment.entity.ts';
 
+/** The payment, and the contract it came in on alone. */
+export interface Returned {
+  payment: Payment;
+  contractId: string | null;
+}
+
 interface Live {
   id: string;
   eventId: string | null;
@@ -48,11 +54,11 @@ export class PaymentReturns {
   ) {}
 
   /** @throws Refused `not-found`, `opening-stays`, `payment-returned-already`, `fee-of-a-mistake`, `more-than-unapplied` when part of it was refunded */
-  async comeBack(paymentId: string, form: ReturnDto): Promise<void> {
+  async comeBack(paymentId: string, form: ReturnDto): Promise<Returned> {
     const payment = await this.work.one(Payment, paymentId);
     if (payment.method === 'opening') refuse('opening-stays');
     const bankFeeCents = centsOf(form.bankFeeCents ?? 0);
-    if (form.kind === 'mistake' && bankFeeCents > 0) refuse('fee-of-a-mistake');
+    if (form.kind === 'mistake' && (bankFeeCents > 0 || form.chargeCents)) refuse('fee-of-a-mistake');
     const live = await this.lockAll(paymentId);
     const { refundedCents, isReturned } = await this.standings.credit(paymentId);
     if (isReturned) refuse('payment-returned-already');
@@ -74,6 +80,7 @@ export class PaymentReturns {
     });
     const { kind, returnedOn, reason } = form;
     await this.work.insert(PaymentReturn, { paymentId, kind, returnedOn, bankFeeCents, reason, eventId, recordedByPersonId: this.work.personId });
+    return { payment, contractId: where?.contractId ?? null };
   }
 
   /** What it is applied to changes only under its own lock, so what was read before is read again after. */
