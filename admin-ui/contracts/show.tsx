@@ -6,6 +6,7 @@ import { PageTabs } from '../show/page-tabs.tsx';
 import { ShowPage } from '../show/show-page.tsx';
 import { ChangeMenu } from './changes/change-menu.tsx';
 import { DeleteDraftButton } from './delete-draft-button.tsx';
+import { ExplanationSheet } from './explain/explanation-sheet.tsx';
 import { InvoicesOfContract } from './invoices-of-contract.tsx';
 import { IssueInvoiceButton } from './issue-invoice-button.tsx';
 import { OpeningButton } from './opening-button.tsx';
@@ -38,6 +39,7 @@ function sheetsOf(contract: Contract) {
     promise,
     { key: 'delivery', label: 'Delivery statement', content: () => <DeliverySheet contract={contract} /> },
     { key: 'account', label: 'Account statement', content: () => <AccountSheet contract={contract} /> },
+    ...(iMay('invoices', 'list') ? [{ key: 'explanation', label: 'Explain the figures', content: () => <ExplanationSheet contract={contract} /> }] : []),
     { key: 'invoices', label: 'Invoices', content: () => <InvoicesOfContract contract={contract} /> },
     copy,
   ];

@@ -11,6 +11,7 @@ import { ChangeSubjects } from './changes/change-subjects.service.ts';
 import { ChangeViews } from './changes/change-view.service.ts';
 import { ContractChanges } from './changes/contract-changes.service.ts';
 import { Ending } from './changes/ending.service.ts';
+import { ExplanationController } from './changes/explanation.controller.ts';
 import { HandingOn } from './changes/handing-on.service.ts';
 import { Holding } from './changes/holding.service.ts';
 import { OpenMoney } from './changes/open-money.service.ts';
@@ -96,7 +97,7 @@ const changes = [ContractChanges, ChangeSubjects, ChangeViews, OpenMoney, Promis
   imports: [LedgerModule, SponsorshipModule],
   controllers: [
     InvoiceController, PaymentController, PaymentReturnController, ChargeController, WriteOffController, OpenItemsController, ContractBillingController, SponsorAccountController, CreditMemoController,
-    ChangePromiseController, ChangeCourseController, JournalController,
+    ChangePromiseController, ChangeCourseController, ExplanationController, JournalController,
   ],
   providers: [...services, ...changes],
   exports: [...services, ...changes],

@@ -241,3 +241,21 @@ test('a contract closes only when nothing is owed, to bill or open, each named; 
   expect([again.after.term.state, again.after.term.closedOn]).toEqual(['signed', null]);
   expect((await director.post(`/api/contracts/${contract.id}/reopen`)).body.code).toBe('contract-not-closed');
 });
+
+test('the explanation of a contract is made of sums that add up to what the contract page shows', async () => {
+  const scene = await aScene();
+  const contract = await aTerm(scene, 10);
+  await bill(scene, contract.id);
+  await scene.director.make(`/api/contracts/${contract.id}/lower-price`, { byCents: 10_000, on: ON });
+  const { sums, reads, consult } = await scene.bookkeeper.look(`/api/contracts/${contract.id}/explanation`);
+  for (const one of sums) expect([one.key, one.rows.reduce((sum: number, row: any) => sum + row.amountCents, 0)]).toEqual([one.key, one.total.amountCents]);
+  const { standing } = await scene.director.look(`/api/contracts/${contract.id}`);
+  expect(Object.fromEntries(sums.map((one: any) => [one.key, one.total.amountCents]))).toEqual({
+    price: standing.priceCents, earned: standing.earnedCents, billed: standing.billedCents, balance: standing.contractBalanceCents, bridge: 60_000, tax: 5500, unpaid: standing.receivableCents,
+  });
+  expect(reads[0].parts).toEqual([{ words: 'given', count: 10 }, { words: 'still owed', count: 14 }]);
+  expect(consult).toBe('Consult the business office: ASC 606 for clubs and private schools, GASB for public districts.');
+  const draft = await aContract(scene, scene.season);
+  expect((await scene.bookkeeper.look(`/api/contracts/${draft.id}/explanation`)).sums).toEqual([]);
+  expect((await scene.announcer.get(`/api/contracts/${contract.id}/explanation`)).status).toBe(403);
+});

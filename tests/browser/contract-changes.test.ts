@@ -71,3 +71,20 @@ test('two lines are amended on one page, and reads are swapped without a mouse',
   await page.keyboard.press('Enter');
   await page.getByText('The reads are swapped.').waitFor();
 });
+
+test('a bookkeeper reads why the figures are what they are: the bridge stands as a sum, with who decides about revenue beside it', async () => {
+  const department = await aDepartment();
+  const season = await aSeason(department, 0);
+  const draft = await aContract(department, season);
+  await department.director.make(`/api/contracts/${draft.id}/sign`, { signedOn: '2026-11-20', signedByName: 'Hazel Juniper' });
+  await department.bookkeeper.make('/api/invoices', { contractId: draft.id, throughDay: '2026-11-23', issuedOn: '2026-11-23' });
+  const page = await aPage({ visitor: department.bookkeeper });
+  await open(page, `/contracts/${draft.id}/show`, draft.title);
+  await page.getByRole('tab', { name: 'Explain the figures' }).click();
+  const rows = async (label: string) => (await page.getByRole('region', { name: label, exact: true }).getByRole('row').allInnerTexts()).map((row) => row.replace(/\s+/g, ' ').trim());
+  await page.getByText('Sponsored game ball: 6 promised = 0 given + 6 still owed.').waitFor();
+  expect(await rows('The agreed price')).toEqual(['What Amount', 'Sponsored game ball 1 × 68.19, 5 × 68.18 $409.09', 'Concession read 3 × 36.37, 5 × 36.36 $290.91', 'Price as it stands $700.00']);
+  expect(await rows('The bridge of the two ledgers')).toEqual(['What Amount', 'To bill $350.00', 'Plus unearned revenue $350.00', 'Value of the 14 reads still owed $700.00']);
+  expect(await page.getByText('Consult the business office: ASC 606 for clubs and private schools, GASB for public districts.').count()).toBe(2);
+  expect(await page.getByRole('button', { name: 'Change the contract' }).count()).toBe(0);
+});

@@ -101,7 +101,7 @@ function roomsOf(records: Record<string, any>, { night, played, draft }: Record<
     Calendar: all('games', 'teams', 'schools', 'venues', 'seasons'),
     Promises: [
       ...all('contracts', 'sponsors', 'copies', 'read-kinds', 'rate-card-lines', 'sponsor-categories', 'scripts'),
-      ...tabs(`/contracts/${records['contracts'].id}/show`, nameOf(records['contracts']), 'delivery', 'account', 'invoices', 'copy'),
+      ...tabs(`/contracts/${records['contracts'].id}/show`, nameOf(records['contracts']), 'delivery', 'account', 'explanation', 'invoices', 'copy'),
       ...([['amend', 'Amend'], ['end', 'End'], ['swap', 'Swap reads of'], ['assign', 'Hand'], ['hold', 'Put']] as const).map(([key, verb]): Sheet => {
         const after = { end: ' early', assign: ' on', hold: ' on hold' }[key as string] ?? '';
         return [`/contracts/${records['contracts'].id}/${key}`, `${verb} ${nameOf(records['contracts'])}${after}`];

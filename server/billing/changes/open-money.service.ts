@@ -6,6 +6,7 @@ export interface OpenDocument {
   id: string;
   kind: 'invoice' | 'payment' | 'memo';
   number: string;
+  grossCents: number;
   openCents: number;
 }
 
@@ -13,10 +14,11 @@ const balanceBy = (account: string, key: string) => `(select coalesce(sum(case w
     from posting where posting.department_id = $1 and posting.journal = 'money' and '${account}' in (from_account, to_account) and posting.${key} = document.id)::bigint`;
 
 /** A payment belongs to a contract when it is used on invoices of that contract and of no other. */
-const DOCUMENTS = `select document.id, 'invoice' as kind, document.number, ${balanceBy('1100', 'invoice_id')} as "openCents"
+const DOCUMENTS = `select document.id, 'invoice' as kind, document.number, document.gross_cents as "grossCents", ${balanceBy('1100', 'invoice_id')} as "openCents"
     from invoice as document where document.department_id = $1 and document.contract_id = $2
+      and not exists (select from invoice_void where invoice_void.department_id = $1 and invoice_void.invoice_id = document.id)
   union all
-  select document.id, 'payment', document.number, -${balanceBy('2150', 'unapplied_id')}
+  select document.id, 'payment', document.number, document.amount_cents, -${balanceBy('2150', 'unapplied_id')}
     from payment as document where document.department_id = $1
       and exists (select from application join invoice on invoice.department_id = $1 and invoice.id = application.invoice_id
         where application.department_id = $1 and application.payment_id = document.id and invoice.contract_id = $2
@@ -25,7 +27,7 @@ const DOCUMENTS = `select document.id, 'invoice' as kind, document.number, ${bal
         where application.department_id = $1 and application.payment_id = document.id and invoice.contract_id is distinct from $2
         group by invoice.id having sum(application.amount_cents) > 0)
   union all
-  select document.id, 'memo', document.number, -${balanceBy('2150', 'unapplied_id')}
+  select document.id, 'memo', document.number, document.gross_cents, -${balanceBy('2150', 'unapplied_id')}
     from credit_memo as document where document.department_id = $1 and document.id = any($3::uuid[])`;
 
 /** What is open on the documents of a contract, by the journal. */
