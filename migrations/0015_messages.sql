@@ -8,6 +8,8 @@ create table message (
   sponsor_id uuid,
   payer_id uuid,
   to_address text not null,
+  from_name text not null,
+  reply_to text,
   subject text not null,
   body text not null,
   attachments jsonb not null default '[]',

@@ -361,6 +361,16 @@ export const REFUSALS = {
   'file-of-another-kind': no(422, 'The file is not what its name says. Attach a PDF, a PNG or a JPEG.'),
   'certificate-too-large': no(422, 'The file is larger than 2 MB.'),
 
+  'no-address': no(422, '{name} has no e-mail address. Add one, or write an address here.'),
+  'address-not-good': no(422, '{address} is no address that letters can be sent to.'),
+  'letter-went-already': no(409, 'This letter was written already, {times}. To send it once more, say so and give the reason; the log keeps it.'),
+  'reason-missing': no(422, 'Say why this letter goes once more.'),
+  'nothing-to-remind': no(422, 'Nothing is open on this invoice, so there is nothing to be reminded of.'),
+  'not-due-yet': no(422, 'This invoice is due on {dueOn}; a reminder comes after that day.'),
+  'statement-without-days': no(422, 'Say from which day to which the statement goes.'),
+  'no-copy-to-send': no(422, 'This was billed before the start here, so there is no invoice to attach.'),
+  'letter-not-sent': no(422, 'Only a letter that was handed over can come back.'),
+
   // what the database itself says no to
   'application-of-nothing': no(422, 'Say which payment or which credit memo is applied, one of the two.'),
   'application-taken-back-already': no(409, 'This application was taken back already.'),
