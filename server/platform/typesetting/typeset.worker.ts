@@ -7,6 +7,7 @@ import { charactersOf, settableData } from './character-set.ts';
 import type { BlockMark, TypesetAnswer, TypesetOrder } from './typeset-order.ts';
 import accountTemplate from './templates/account.typ?raw';
 import invoiceTemplate from './templates/invoice.typ?raw';
+import letterTemplate from './templates/letter.typ?raw';
 import packetCard from './templates/packet/card.typ?raw';
 import packetCues from './templates/packet/cues.typ?raw';
 import packetForms from './templates/packet/forms.typ?raw';
@@ -17,7 +18,7 @@ import packetSheets from './templates/packet/sheets.typ?raw';
 import statementTemplate from './templates/statement.typ?raw';
 
 const packetTemplate = [packetFurniture, packetCard, packetCues, packetLineUps, packetSheets, packetForms, packetPages].join('\n');
-const TEMPLATES = { packet: packetTemplate, invoice: invoiceTemplate, statement: statementTemplate, account: accountTemplate };
+const TEMPLATES = { packet: packetTemplate, invoice: invoiceTemplate, statement: statementTemplate, account: accountTemplate, letter: letterTemplate };
 const FACES = ['400Regular', '400Regular_Italic', '600SemiBold', '600SemiBold_Italic', '700Bold'];
 /** Compilations a memoised result is kept for. */
 const KEPT_FOR = 3;

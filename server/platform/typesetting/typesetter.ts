@@ -5,6 +5,8 @@ import { accountTexts } from './account-sheet.ts';
 import type { AccountSheet } from './account-sheet.ts';
 import { invoiceTexts } from './invoice-sheet.ts';
 import type { InvoiceSheet } from './invoice-sheet.ts';
+import { letterTexts } from './letter-sheet.ts';
+import type { LetterSheet } from './letter-sheet.ts';
 import { packetTexts } from './packet-sheet.ts';
 import type { PacketSheet } from './packet-sheet.ts';
 import { statementTexts } from './statement-sheet.ts';
@@ -17,6 +19,7 @@ export interface Sheets {
   readonly invoice: InvoiceSheet;
   readonly statement: StatementSheet;
   readonly account: AccountSheet;
+  readonly letter: LetterSheet;
 }
 
 const TEXTS: { readonly [T in TemplateName]: (sheet: Sheets[T]) => unknown } = {
@@ -24,6 +27,7 @@ const TEXTS: { readonly [T in TemplateName]: (sheet: Sheets[T]) => unknown } = {
   invoice: invoiceTexts,
   statement: statementTexts,
   account: accountTexts,
+  letter: letterTexts,
 };
 
 /** A document that could not be set; the reason is for the log, not for a reader. */
