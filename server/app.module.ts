@@ -17,6 +17,7 @@ import { LedgerModule, ledgerEntities } from './ledger/ledger.module.ts';
 import { PlanningModule, planningEntities } from './planning/planning.module.ts';
 import { SponsorshipModule, sponsorshipEntities } from './sponsorship/sponsorship.module.ts';
 import { BillingModule, billingEntities } from './billing/billing.module.ts';
+import { SendingModule, sendingEntities } from './billing/sending/sending.module.ts';
 import { PacketModule, packetEntities } from './packet/packet.module.ts';
 import { NightModule } from './night/night.module.ts';
 import { ReportsModule } from './reports/reports.module.ts';
@@ -30,7 +31,7 @@ export class AppModule {
       module: AppModule,
       imports: [
         PlatformModule.with(config, log),
-        DatabaseModule.holding([IdempotencyRecord, ...accessEntities, ...ledgerEntities, ...seasonEntities, ...sponsorshipEntities, ...billingEntities, ...planningEntities, ...packetEntities]),
+        DatabaseModule.holding([IdempotencyRecord, ...accessEntities, ...ledgerEntities, ...seasonEntities, ...sponsorshipEntities, ...billingEntities, ...sendingEntities, ...planningEntities, ...packetEntities]),
         TypesettingModule,
         JobsModule,
         MailModule,
@@ -39,6 +40,7 @@ export class AppModule {
         SeasonModule,
         SponsorshipModule,
         BillingModule,
+        SendingModule,
         PlanningModule,
         PacketModule,
         NightModule,

@@ -232,6 +232,14 @@ export const ROUTES: Record<string, Right | 'open'> = {
   'POST /api/nights/{id}/table-links': 'give out links',
   'POST /api/nights/{id}/table-links/{linkId}/revoke': 'give out links',
   'POST /api/table/open': 'log a night',
+  'GET /api/messages': 'see money',
+  'GET /api/messages/{id}': 'see money',
+  'GET /api/messages/{id}/attachment.pdf': 'see money',
+  'POST /api/messages': 'send letters',
+  'POST /api/messages/preview': 'send letters',
+  'POST /api/messages/{id}/bounced': 'send letters',
+  'GET /api/reminders': 'see money',
+  'POST /api/reminders': 'send letters',
 };
 
 /** Which of them the link of that very night opens too. */

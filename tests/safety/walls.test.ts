@@ -48,8 +48,10 @@ async function everyObject(department: Department): Promise<Objects> {
   const atTheDoors = { id: v7(), sequence: 1, kind: 'note', occurredAt: '2026-12-05T02:00:00.000Z' };
   for (const text of ['Doors open', 'Doors shut']) await director.make(`/api/nights/${season.games[0]!.nightId}/log`, { deviceId: signed.id, entries: [{ ...atTheDoors, detail: { text } }] });
   const aside = (await director.look(`/api/nights/${season.games[0]!.nightId}/log/aside`)).data[0];
+  const message = await director.make('/api/messages', { kind: 'invoice', aboutId: invoice.id, toAddress: 'hazel@juniper.example' });
   return {
     'write-off-requests/id': waitingWriteOff.id,
+    'messages/id': message.id,
     'people/id': people.data[0].id, 'requests/id': asked.id, 'ask/token': link.token,
     'schools/id': season.schoolId, 'venues/id': season.venueId, 'seasons/id': season.seasonId, 'teams/id': season.teamId, 'players/id': season.playerIds[0]!,
     'games/id': season.games[0]!.gameId, 'nights/id': season.games[0]!.nightId,
@@ -152,6 +154,7 @@ test('an object of another department answers exactly as one that never was', as
 const on = '2026-12-04';
 const BODIES: Record<string, Record<string, unknown>> = {
   'PATCH /api/people/{id}': { roles: ['announcer'] },
+  'POST /api/messages/{id}/bounced': { detail: 'The mailbox is full' },
   'PUT /api/teams/{id}/roster': { players: [] },
   'PUT /api/nights/{id}/people': { people: [] },
   'POST /api/games/{id}/play': { scores: [] },
