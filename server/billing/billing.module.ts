@@ -20,6 +20,8 @@ import { ChargeController } from './charges/charge.controller.ts';
 import { ChargeIssuing } from './charges/charge.service.ts';
 import { ReturnedChecks } from './charges/returned-check.service.ts';
 import { ContractBillingController } from './invoices/contract-billing.controller.ts';
+import { ContractCreditsController } from './credits/contract-credits.controller.ts';
+import { ContractCredits } from './credits/contract-credits.service.ts';
 import { CreditMemoController } from './credits/credit-memo.controller.ts';
 import { CreditMemoLine } from './credits/credit-memo-line.entity.ts';
 import { CreditMemoPrinting } from './credits/credit-memo-printing.service.ts';
@@ -78,7 +80,7 @@ export const billingEntities = [
   JournalLayoutRow,
 ];
 
-const credits = [MemoIssue, MemoUse, Credits, CreditMemoViews, CreditMemoPrinting];
+const credits = [ContractCredits, MemoIssue, MemoUse, Credits, CreditMemoViews, CreditMemoPrinting];
 
 const journal = [JournalLayouts, JournalEntries, JournalComposing, JournalBatches, JournalBatchViews];
 
@@ -97,6 +99,7 @@ const changes = [ContractChanges, ChangeSubjects, ChangeViews, OpenMoney, Promis
   imports: [LedgerModule, SponsorshipModule],
   controllers: [
     InvoiceController, PaymentController, PaymentReturnController, ChargeController, WriteOffController, OpenItemsController, ContractBillingController, SponsorAccountController, CreditMemoController,
+    ContractCreditsController,
     ChangePromiseController, ChangeCourseController, ExplanationController, JournalController,
   ],
   providers: [...services, ...changes],

@@ -21,6 +21,10 @@ import { CopyService } from './copy.service.ts';
 import { CoveredGames } from './covered-games.service.ts';
 import { ContractImportController } from './import-contracts.controller.ts';
 import { ContractImport } from './import-contracts.service.ts';
+import { LineGames } from './line-games.service.ts';
+import { MakegoodController } from './makegoods/makegood.controller.ts';
+import { Makegood } from './makegoods/makegood.entity.ts';
+import { MakegoodService } from './makegoods/makegood.service.ts';
 import { PayerController } from './payer.controller.ts';
 import { Payer } from './payer.entity.ts';
 import { PayerService } from './payer.service.ts';
@@ -50,16 +54,17 @@ import { Term } from './term.entity.ts';
 
 export const sponsorshipEntities = [
   SponsorCategory, Sponsor, Seller, Payer, ReadKind, RateCardLine, Contract, Term, Commitment, Benefit, BenefitDelivery, ContractHold, ContractAssignment, Copy, CopyVersion, Slogan,
+  Makegood,
 ];
 
 const nouns = [SponsorCategoryService, SponsorService, SellerService, PayerService, ReadKindService, RateCardLineService, CopyService, SloganService, SponsorPageService];
-const contracts = [ContractRecords, ContractViews, ContractService, ContractSigning, ContractHappenings, CoveredGames, TermLedger, ContractsThereReader, ContractImport];
+const contracts = [ContractRecords, ContractViews, ContractService, ContractSigning, ContractHappenings, CoveredGames, TermLedger, LineGames, MakegoodService, ContractsThereReader, ContractImport];
 
 @Module({
   imports: [LedgerModule],
   controllers: [
     SponsorCategoryController, SponsorController, SellerController, PayerController, ReadKindController, RateCardLineController,
-    ContractController, ContractHappeningsController, CopyController, SloganController, SponsorLinkController, SponsorPageController, ContractImportController,
+    ContractController, ContractHappeningsController, CopyController, SloganController, SponsorLinkController, SponsorPageController, ContractImportController, MakegoodController,
   ],
   providers: [...nouns, ...contracts],
   exports: [...nouns, ...contracts],

@@ -20,12 +20,6 @@ const CREDIT = `select 'payment' as kind, id, number, seller_id as "sellerId", p
   union all
   select 'creditMemo', id, number, seller_id, payer_id, gross_cents, false from credit_memo where department_id = $1 and id = $2`;
 
-/** Applied, refunded, or sent back by the bank. */
-const USED = `select coalesce((select sum(amount_cents) from application where department_id = $1 and (payment_id = $2 or credit_memo_id = $2)), 0)
-    + coalesce((select sum(amount_cents) from refund where department_id = $1 and (payment_id = $2 or credit_memo_id = $2)), 0)
-    + coalesce((select payment.amount_cents from payment_return join payment on payment.department_id = $1 and payment.id = payment_return.payment_id
-        where payment_return.department_id = $1 and payment_return.payment_id = $2), 0) as cents`;
-
 /** Payments and credit memos alike, as credits that can be used on invoices or given back. */
 @Injectable()
 export class Credits {
@@ -35,11 +29,5 @@ export class Credits {
   async one(id: string): Promise<Credit> {
     const [credit] = isId(id) ? await this.work.sql<Credit>(CREDIT, [id]) : [];
     return credit ?? refuse('not-found');
-  }
-
-  /** What is left of it, in cents. Whoever decides by it has taken the lock of its id before. */
-  async unappliedOf(credit: Credit): Promise<number> {
-    const [used] = await this.work.sql<{ cents: number }>(USED, [credit.id]);
-    return credit.amountCents - Number(used!.cents);
   }
 }

@@ -7,6 +7,11 @@ import { DocumentLocks } from '../document-locks.ts';
 import { WriteOffs } from '../write-offs/write-off.service.ts';
 import { ApplicationService } from '../payments/application.service.ts';
 
+interface OwnInvoice {
+  balanceCents: number;
+  writtenOffCents: number;
+}
+
 /** A memo pays off the invoices it credits, as far as they are open; the rest stays a credit of the payer. */
 @Injectable()
 export class MemoUse {
@@ -24,7 +29,7 @@ export class MemoUse {
   async onOwnInvoices(memo: MemoPosition, on: Day): Promise<void> {
     for (const { invoiceId, netCents, taxCents } of memo.parts) {
       if (invoiceId === undefined) continue;
-      const standing = await this.standingOf(invoiceId);
+      const standing = (await this.standingsOf([invoiceId])).get(invoiceId) ?? { balanceCents: 0, writtenOffCents: 0 };
       const undoneCents = writeOffUndoneByMemo(netCents + taxCents, standing.balanceCents, standing.writtenOffCents);
       if (undoneCents > 0) await this.writeOffs.reverse(invoiceId, undoneCents, on, 'A credit memo takes its place');
       const amountCents = Math.min(standing.balanceCents + undoneCents, netCents + taxCents);
@@ -32,12 +37,13 @@ export class MemoUse {
     }
   }
 
-  /** Zero for what came over from the term before: it stands on no invoice here. */
-  private async standingOf(invoiceId: string): Promise<{ balanceCents: number; writtenOffCents: number }> {
-    const [row] = await this.work.sql<{ balanceCents: number; writtenOffCents: number }>(
-      `select balance_cents as "balanceCents", written_off_cents as "writtenOffCents" from invoice_standing where department_id = $1 and invoice_id = $2`,
-      [invoiceId],
+  /** What is open and what is written off on invoices, in cents; what came over from the term before stands on none here and is left out. */
+  async standingsOf(invoiceIds: readonly string[]): Promise<Map<string, OwnInvoice>> {
+    if (invoiceIds.length === 0) return new Map();
+    const rows = await this.work.sql<OwnInvoice & { id: string }>(
+      `select invoice_id as id, balance_cents as "balanceCents", written_off_cents as "writtenOffCents" from invoice_standing where department_id = $1 and invoice_id = any($2::uuid[])`,
+      [invoiceIds],
     );
-    return row ?? { balanceCents: 0, writtenOffCents: 0 };
+    return new Map(rows.map((row) => [row.id, row]));
   }
 }

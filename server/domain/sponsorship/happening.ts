@@ -39,6 +39,8 @@ export interface MayNeedMemo {
   memoId?: string;
   /** credit this invoice first; without it the latest one comes first */
   invoiceId?: string;
+  /** in words, for the statement; no rule goes by it */
+  reason?: string;
 }
 
 /**
@@ -78,8 +80,9 @@ export type Happening =
   | { kind: 'makegoodAgreed'; makegoodId: string; lineId: string; gameId?: string; missed: number; replacements: number }
   | { kind: 'makegoodGiven'; makegoodId: string; readId: string }
   | ({ kind: 'readsCredited'; lineId: string; gameId?: string; count: number } & MayNeedMemo)
-  | { kind: 'readsReleased'; lineId: string; gameId?: string; count: number }
-  | { kind: 'readsForfeited'; lineId: string; gameId?: string; count: number }
+  | { kind: 'readsReleased'; lineId: string; gameId?: string; count: number; reason?: string }
+  /** by which clause, and what notice was given of it */
+  | { kind: 'readsForfeited'; lineId: string; gameId?: string; count: number; reason?: string; notice?: string }
   | ({ kind: 'gameCancelled'; gameId: string } & MayNeedMemo)
   | { kind: 'gameAdded'; gameId: string; lines: ({ lineId: string } & Pick<GameReads, 'reads'>)[] }
   | ({ kind: 'ended'; feeCents?: Cents; keepsMinimum?: boolean } & MayNeedMemo)

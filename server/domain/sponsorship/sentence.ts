@@ -77,7 +77,8 @@ export function sentenceFor(happening: Happening, names: Names = {}): string {
     contract: (contractId) => names.contract?.(contractId) ?? 'the other term',
   };
   const tell = SENTENCES[happening.kind] as (happening: Happening, say: Say) => string;
-  return tell(happening, say);
+  const why = 'reason' in happening && happening.reason ? ` Reason: ${happening.reason.replace(/\.$/, '')}.` : '';
+  return `${tell(happening, say)}${why}`;
 }
 
 /** The names of a contract's own lines. */
