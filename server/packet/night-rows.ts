@@ -126,7 +126,8 @@ export const PLACEMENTS = `select placement.id, placement.night_id as "nightId",
   from placement join commitment on commitment.department_id = placement.department_id and commitment.id = placement.commitment_id
   join contract on contract.department_id = commitment.department_id and contract.id = commitment.contract_id
   join sponsor on sponsor.department_id = contract.department_id and sponsor.id = contract.sponsor_id
-  join read_kind on read_kind.department_id = commitment.department_id and read_kind.id = commitment.read_kind_id
+  left join makegood on makegood.department_id = placement.department_id and makegood.id = placement.makegood_id
+  join read_kind on read_kind.department_id = commitment.department_id and read_kind.id = coalesce(makegood.replacement_read_kind_id, commitment.read_kind_id)
   join term on term.department_id = commitment.department_id and term.id = commitment.term_id
   join night on night.department_id = placement.department_id and night.id = placement.night_id
   where placement.department_id = $1 and placement.night_id = any($2::uuid[]) and (term.ended_on is null or night.held_on < term.ended_on)

@@ -7,6 +7,7 @@ import { readsOfSlot } from '../domain/sponsorship/slot-reads.ts';
 import type { Level } from '../domain/season/game.ts';
 import { newId } from '../platform/database/ids.ts';
 import { UnitOfWork } from '../platform/database/unit-of-work.ts';
+import { Contract } from '../sponsorship/contract.entity.ts';
 import { CoveredGames, coveredBy } from '../sponsorship/covered-games.service.ts';
 import type { CommitmentOfTerm, GameOfSeason } from '../sponsorship/covered-games.service.ts';
 import { TermLedger } from '../sponsorship/term-ledger.service.ts';
@@ -73,6 +74,7 @@ export class GamePromises {
     const after = await this.covered.ofSeasons(before.seasonIds);
     const changes = commitments.map((commitment) => changeOf(commitment, before.games, after)).filter((change) => change !== null);
     const credited: MayHaveCredited[] = [];
+    await this.work.lock(Contract, [...new Set(changes.map((change) => change.commitment.contractId))]);
     for (const termId of [...new Set(changes.map((change) => change.commitment.termId))].sort()) {
       const position = await this.ledger.position(termId);
       if (!position) continue;

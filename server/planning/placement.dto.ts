@@ -7,6 +7,8 @@ export class PlacementDto {
   @PatternField(/^[a-zA-Z]{1,30}[0-9]{0,2}$/, 'is a window such as pregame or timeOut2') windowKey: string;
   /** the first free place where none is named */
   @CountField(1, 20, { optional: true }) place?: number;
+  /** the makegood that this read is a replacement of; its commitment is the one whose reads were missed */
+  @IdField({ optional: true, nullable: true }) makegoodId?: string | null;
 }
 
 export class SpreadDto {

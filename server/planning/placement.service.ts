@@ -7,6 +7,7 @@ import { UnitOfWork } from '../platform/database/unit-of-work.ts';
 import type { Listed } from '../platform/http/lists.ts';
 import { CopyShelves } from './copy-shelf.service.ts';
 import { keysOfKind } from './game-windows.ts';
+import { Replacements } from './replacements.service.ts';
 import { PlannedGames } from './planned-games.service.ts';
 import type { PlannedGame } from './planned-games.service.ts';
 import type { PlacementDto, PlacementView } from './placement.dto.ts';
@@ -22,7 +23,8 @@ const SELECT = `select placement.id, placement.commitment_id as "commitmentId", 
   join commitment on commitment.department_id = placement.department_id and commitment.id = placement.commitment_id
   join contract on contract.department_id = commitment.department_id and contract.id = commitment.contract_id
   join sponsor on sponsor.department_id = contract.department_id and sponsor.id = contract.sponsor_id
-  join read_kind on read_kind.department_id = commitment.department_id and read_kind.id = commitment.read_kind_id
+  left join makegood on makegood.department_id = placement.department_id and makegood.id = placement.makegood_id
+  join read_kind on read_kind.department_id = commitment.department_id and read_kind.id = coalesce(makegood.replacement_read_kind_id, commitment.read_kind_id)
   where placement.department_id = $1`;
 
 interface Neighbour {
@@ -31,6 +33,7 @@ interface Neighbour {
   commitmentId: string;
   sponsorId: string;
   readKindId: string;
+  makegoodId: string | null;
 }
 
 @Injectable()
@@ -40,6 +43,7 @@ export class PlacementService {
     @Inject(PlannedGames) private readonly games: PlannedGames,
     @Inject(SignedCommitments) private readonly commitments: SignedCommitments,
     @Inject(CopyShelves) private readonly shelves: CopyShelves,
+    @Inject(Replacements) private readonly replacing: Replacements,
   ) {}
 
   async ofNight(nightId: string): Promise<Listed<PlacementView>> {
@@ -62,7 +66,8 @@ export class PlacementService {
   async add(form: PlacementDto): Promise<PlacementView> {
     await this.work.sql('select 1 from game where department_id = $1 and id = $2 for update', [form.gameId]);
     const game = (await this.games.one(form.gameId)) ?? refuse('unknown-game');
-    const commitment = (await this.commitments.byId([form.commitmentId])).get(form.commitmentId) ?? refuse('unknown-commitment');
+    const signed = (await this.commitments.byId([form.commitmentId])).get(form.commitmentId) ?? refuse('unknown-commitment');
+    const commitment = form.makegoodId ? await this.replacing.of(form.makegoodId, signed) : signed;
     const nightId = this.checkGame(game, commitment);
     const neighbours = await this.neighbours(game.id);
     const place = this.checkPlace(form, game, commitment, neighbours);
@@ -76,6 +81,7 @@ export class PlacementService {
       windowKey: form.windowKey,
       place,
       copyVersionId: shelf.versionFor({ ...commitment, day: game.playedOn, gameId: game.id }),
+      makegoodId: form.makegoodId ?? null,
       isPinned: true,
     });
     const [row] = await this.work.sql<Omit<PlacementView, 'cueKey' | 'gameLabel'>>(`${SELECT} and placement.id = $2`, [id]);
@@ -109,8 +115,8 @@ export class PlacementService {
     const window = game.windows.find((one) => one.key === form.windowKey) ?? refuse('unknown-window', {}, { windowKey: 'is no window of this game' });
     if (window.owner !== 'us') refuse('window-not-ours');
     if (!keysOfKind(commitment.windows, game.windows).includes(window.key)) refuse('window-not-of-the-kind', { readKind: commitment.readKindName });
-    const mine = neighbours.filter((one) => one.commitmentId === commitment.id).length;
-    if (commitment.mostPerGame !== null && mine >= commitment.mostPerGame) refuse('placement-most-per-game', { most: commitment.mostPerGame });
+    const mine = neighbours.filter((one) => one.commitmentId === commitment.id && one.makegoodId === null).length;
+    if (!form.makegoodId && commitment.mostPerGame !== null && mine >= commitment.mostPerGame) refuse('placement-most-per-game', { most: commitment.mostPerGame });
     const sponsors = new Set(neighbours.filter((one) => one.readKindId === commitment.readKindId).map((one) => one.sponsorId));
     if (!sponsors.has(commitment.sponsorId) && sponsors.size >= commitment.sponsorsPerGame) {
       refuse('read-kind-full', { readKind: commitment.readKindName, most: commitment.sponsorsPerGame });

@@ -11,6 +11,7 @@ import { Placement } from './placement.entity.ts';
 import { PlacementService } from './placement.service.ts';
 import { PlacementsFollow } from './placements-follow.service.ts';
 import { PlannedGames } from './planned-games.service.ts';
+import { Replacements } from './replacements.service.ts';
 import { ScheduleImportController } from './schedule-import.controller.ts';
 import { ScheduleImportService } from './schedule-import.service.ts';
 import { SignedCommitments } from './signed-commitments.service.ts';
@@ -21,7 +22,7 @@ export const planningEntities = [Placement];
 @Module({
   imports: [SeasonModule, SponsorshipModule, BillingModule],
   controllers: [PlacementController, MoveController, ScheduleImportController],
-  providers: [PlannedGames, SignedCommitments, CopyShelves, PlacementService, SpreadService, GamePromises, PlacementsFollow, MoveService, ScheduleImportService],
+  providers: [PlannedGames, SignedCommitments, CopyShelves, Replacements, PlacementService, SpreadService, GamePromises, PlacementsFollow, MoveService, ScheduleImportService],
   exports: [PlannedGames, SignedCommitments, CopyShelves],
 })
 export class PlanningModule {}

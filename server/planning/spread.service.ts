@@ -4,7 +4,7 @@ import type { Day } from '../domain/day.ts';
 import { firstSpread } from '../domain/planning/spread.ts';
 import type { SpreadCommitment, SpreadGame, SpreadPlacement } from '../domain/planning/spread.ts';
 import { refuse } from '../domain/refusals.ts';
-import type { Position } from '../domain/sponsorship/position.ts';
+import type { LinePosition, Position } from '../domain/sponsorship/position.ts';
 import { readsOfLine } from '../domain/sponsorship/slot-reads.ts';
 import { UnitOfWork } from '../platform/database/unit-of-work.ts';
 import { TermLedger } from '../sponsorship/term-ledger.service.ts';
@@ -74,7 +74,7 @@ export class SpreadService {
 
   private async placedIn(seasonId: string): Promise<Placed[]> {
     return this.work.sql<Placed>(
-      `select placement.commitment_id as "commitmentId", placement.game_id as "gameId", placement.window_key as window, placement.place,
+      `select coalesce(placement.makegood_id, placement.commitment_id) as "commitmentId", placement.game_id as "gameId", placement.window_key as window, placement.place,
          not exists (select from sign_off where sign_off.department_id = $1 and sign_off.night_id = placement.night_id)
            and game.status not in ('cancelled', 'postponed') as "isOpen"
        from placement join game on game.department_id = placement.department_id and game.id = placement.game_id
@@ -103,10 +103,15 @@ function spreadGame(game: PlannedGame): SpreadGame {
   };
 }
 
+/** Missed reads for which others were agreed: they are owed, and their replacements have places of their own. */
+function awaitingMakegood(line: LinePosition): number {
+  return line.slots.flatMap((slot) => slot.makegoods).reduce((sum, makegood) => sum + makegood.missed - makegood.settled, 0);
+}
+
 /** @param elsewhere placements on nights that are held but not signed off yet: those reads are spoken for */
 function spreadCommitment(one: SignedCommitment, position: Position | undefined, games: readonly PlannedGame[], elsewhere: readonly Placed[]): SpreadCommitment {
   const line = position?.lines.find((it) => it.terms.lineId === one.id);
-  const owed = line ? readsOfLine(line).owed : 0;
+  const owed = line ? readsOfLine(line).owed - awaitingMakegood(line) : 0;
   const spokenFor = elsewhere.filter((it) => it.commitmentId === one.id).length;
   const windows = [...new Map(games.flatMap((game) => game.windows).map((window) => [window.key, window])).values()];
   return {

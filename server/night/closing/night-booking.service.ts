@@ -63,7 +63,7 @@ export class NightBooking {
       }));
       const booked = await this.ledger.happen(termId, told);
       happenings.forEach((happening, place) => {
-        if (happening.kind === 'readCounted') events.set(happening.readId, booked.eventIds[place]!);
+        if (happening.kind === 'readCounted' || happening.kind === 'makegoodGiven') events.set(happening.readId, booked.eventIds[place]!);
       });
       earnedCents += amountsOf(booked.position).revenueCents - (booked.before ? amountsOf(booked.before).revenueCents : 0);
     }
@@ -106,20 +106,40 @@ function happeningsOf(termId: string, night: LockedNight, counted: CountedNight,
   const ofTerm = [...counted.commitments.values()].filter((one) => one.termId === termId);
   const ids = new Set(ofTerm.map((one) => one.id));
   const takenBack = [...new Set(change.toRelease.filter((claim) => ids.has(claim.commitmentId)).map((claim) => claim.entryId))];
+  const replacing = replacementsOf(counted, takenBack, position);
   return [
     ...takenBack.map((readId): Happening => ({ kind: 'readTakenBack', readId })),
     ...ofTerm.flatMap((one) => occurrencesOf(one, counted, position)),
     ...ofTerm.flatMap((one) => gamesPlayedOf(one, counted, position)),
     ...change.toCount
       .filter((one) => ids.has(one.commitment.id))
-      .map(({ entryId, commitment, reads }): Happening => ({
-        kind: 'readCounted',
-        readId: entryId,
-        lineId: commitment.id,
-        gameId: slotFor(commitment, reads[0]!.gameId, night.id, position),
-        ...(reads.length > 1 ? { times: reads.length } : {}),
-      })),
+      .map((one) => replacing(one) ?? readCounted(one, night, position)),
   ];
+}
+
+function readCounted({ entryId, commitment, reads }: EntryToCount, night: LockedNight, position: Position): Happening {
+  const gameId = slotFor(commitment, reads[0]!.gameId, night.id, position);
+  return { kind: 'readCounted', readId: entryId, lineId: commitment.id, gameId, ...(reads.length > 1 ? { times: reads.length } : {}) };
+}
+
+/**
+ * Tells reads that were planned as replacements: they settle what was missed. One more than was agreed is a read like
+ * any other, so that it never holds up a sign-off.
+ */
+function replacementsOf({ makegoods }: CountedNight, takenBack: readonly string[], position: Position): (one: EntryToCount) => Happening | null {
+  const agreed = position.lines.flatMap((line) => line.slots.flatMap((slot) => slot.makegoods));
+  const left = new Map(agreed.map((one) => [one.makegoodId, one.replacements - one.given]));
+  for (const readId of takenBack) {
+    const makegoodId = position.reads[readId]?.makegoodId;
+    if (makegoodId !== undefined) left.set(makegoodId, (left.get(makegoodId) ?? 0) + 1);
+  }
+  return ({ entryId, commitment, reads }) => {
+    const planned = makegoods.get(reads[0]!.placementId ?? '');
+    const free = planned ? (left.get(planned.makegoodId) ?? 0) : 0;
+    if (!planned || planned.commitmentId !== commitment.id || free === 0) return null;
+    left.set(planned.makegoodId, free - 1);
+    return { kind: 'makegoodGiven', makegoodId: planned.makegoodId, readId: entryId };
+  };
 }
 
 /** Per night the night's id stands for the game; where the contract was signed before the game had a night, the game's own. */

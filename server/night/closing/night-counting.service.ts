@@ -22,12 +22,21 @@ export interface HeldClaim extends CountedClaim {
   eventId: string;
 }
 
+/** A placement of this kind counts for reads that were missed, not as one of the commitment's own. */
+export interface MakegoodOfPlacement {
+  placementId: string;
+  makegoodId: string;
+  commitmentId: string;
+}
+
 /** What a night comes to, with what it was counted from. */
 export interface CountedNight {
   games: PlannedGame[];
   commitments: Map<string, SignedCommitment>;
   claims: HeldClaim[];
   count: NightCount;
+  /** the makegood a placement was planned for, by the placement's id */
+  makegoods: Map<string, MakegoodOfPlacement>;
   /** what persons said of single entries */
   decisions: Decisions;
 }
@@ -64,7 +73,7 @@ export class NightCounting {
       occurrenceTerms: [...commitments.values()].filter((one) => one.counting === 'onOccurrence').map((one) => occurrenceTerms(one, games)),
       ourTeamIds: games.flatMap((game) => game.ourTeamIds),
     });
-    return { games, commitments, claims, count, decisions };
+    return { games, commitments, claims, count, decisions, makegoods: await this.makegoods(nightId) };
   }
 
   private async occurring(games: readonly PlannedGame[]): Promise<SignedCommitment[]> {
@@ -72,6 +81,16 @@ export class NightCounting {
     if (days.length === 0) return [];
     const found = await this.commitments.onOccurrence(days[0]!, days.at(-1)!);
     return found.filter((one) => games.some((game) => covers(one, game)));
+  }
+
+  private async makegoods(nightId: string): Promise<Map<string, MakegoodOfPlacement>> {
+    const rows = await this.work.sql<MakegoodOfPlacement>(
+      `select placement.id as "placementId", makegood.id as "makegoodId", makegood.commitment_id as "commitmentId"
+         from placement join makegood on makegood.department_id = $1 and makegood.id = placement.makegood_id
+        where placement.department_id = $1 and placement.night_id = $2`,
+      [nightId],
+    );
+    return new Map(rows.map((row) => [row.placementId, row]));
   }
 
   private async claims(nightId: string): Promise<HeldClaim[]> {

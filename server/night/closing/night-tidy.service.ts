@@ -58,8 +58,11 @@ export class NightTidying {
 
   private async placements(nightId: string): Promise<PlacementRow[]> {
     return this.work.sql<PlacementRow>(
-      `select placement.id as "placementId", placement.commitment_id as "commitmentId", placement.game_id as "gameId", placement.window_key as "windowKey", placement.place
-         from placement where placement.department_id = $1 and placement.night_id = $2 order by placement.game_id, placement.window_key, placement.place`,
+      `select placement.id as "placementId", placement.commitment_id as "commitmentId", placement.game_id as "gameId", placement.window_key as "windowKey", placement.place,
+           read_kind.name as "replacementKind"
+         from placement left join makegood on makegood.department_id = $1 and makegood.id = placement.makegood_id
+           left join read_kind on read_kind.department_id = $1 and read_kind.id = makegood.replacement_read_kind_id
+        where placement.department_id = $1 and placement.night_id = $2 order by placement.game_id, placement.window_key, placement.place`,
       [nightId],
     );
   }
@@ -98,11 +101,13 @@ interface PlacementRow {
   gameId: string;
   windowKey: string;
   place: number;
+  /** the kind of read it is, where it replaces a missed one */
+  replacementKind: string | null;
 }
 
-function plannedRead({ place, ...row }: PlacementRow, commitments: Commitments, { games }: CountedNight): PlannedRead {
+function plannedRead({ place, replacementKind, ...row }: PlacementRow, commitments: Commitments, { games }: CountedNight): PlannedRead {
   const { sponsorName, readKindName } = commitments.get(row.commitmentId)!;
-  return { ...row, sponsorName, readKindName, cueKey: placementCueKey(row.gameId, row.windowKey, place), gameLabel: games.find((game) => game.id === row.gameId)?.label ?? '' };
+  return { ...row, sponsorName, readKindName: replacementKind ?? readKindName, cueKey: placementCueKey(row.gameId, row.windowKey, place), gameLabel: games.find((game) => game.id === row.gameId)?.label ?? '' };
 }
 
 function withSentence(entry: LoggedEntry, entries: readonly LoggedEntry[]) {
