@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
+import { receiptsDeposited } from '../../server/domain/billing/deposit.ts';
 import { balanceOfInvoice, checkVoidable, checkWithinBalance, dueOn, earlyPayment, invoiceAmounts, invoiceState } from '../../server/domain/billing/invoice.ts';
-import { checkPaysFor, checkSameSeller, creditApplied, creditRefunded, paymentReceived, paymentReturned, receiptsDeposited, spreadOverInvoices, taxRemitted } from '../../server/domain/billing/payment.ts';
+import { checkPaysFor, checkSameSeller, creditApplied, creditRefunded, paymentReceived, paymentReturned, spreadOverInvoices, taxRemitted } from '../../server/domain/billing/payment.ts';
 import { writeOffReversed } from '../../server/domain/billing/write-off.ts';
 import { dayOf } from '../../server/domain/day.ts';
 import { memoTaxOf, salesTaxOn } from '../../server/domain/ledger/sales-tax.ts';
@@ -91,7 +92,7 @@ describe('payments', () => {
   });
 
   test('a check waits in the drawer until it is deposited', () => {
-    expect(changesOf([...paymentReceived('P', dollars(10), 'undepositedReceipts'), ...receiptsDeposited(dollars(10))])).toEqual({ cash: 10, UC: -10 });
+    expect(changesOf([...paymentReceived('P', dollars(10), 'undepositedReceipts'), ...receiptsDeposited(dollars(10), dollars(10))])).toEqual({ cash: 10, UC: -10 });
   });
 
   test('no more is applied or refunded than is left, and none of nothing', () => {

@@ -25,12 +25,6 @@ export function paymentReceived(paymentId: string, amountCents: Cents, into: Dra
   return [post(MONEY[into], MONEY.unappliedCredit, amountCents, { unappliedId: paymentId })];
 }
 
-/** Receipts taken to the bank. */
-export function receiptsDeposited(amountCents: Cents): Posting[] {
-  checkAmount(amountCents);
-  return [post(MONEY.cash, MONEY.undepositedReceipts, amountCents)];
-}
-
 /** A use of a credit (a payment's or a memo's) on an invoice, in cents. */
 export interface Application {
   unappliedId: string;
