@@ -31,6 +31,7 @@ import { Credits } from './credits/credit.service.ts';
 import { MemoIssue } from './credits/memo-issue.service.ts';
 import { MemoUse } from './credits/memo-use.service.ts';
 import { DocumentLocks } from './document-locks.ts';
+import { DocumentNumbers } from './document-numbers.service.ts';
 import { IncomeTeams } from './income/income-teams.service.ts';
 import { InvoiceIssuing } from './invoices/invoice-issuing.service.ts';
 import { InvoiceLine } from './invoices/invoice-line.entity.ts';
@@ -63,6 +64,7 @@ import { PaymentService } from './payments/payment.service.ts';
 import { Refund } from './payments/refund.entity.ts';
 import { Refunds } from './payments/refund.service.ts';
 import { Standings } from './standings.service.ts';
+import { receiptControllers, receiptEntities, receiptServices } from './receipts/receipt-parts.ts';
 import { AccountStatementPrinting } from './statements/account-statement-printing.service.ts';
 import { SponsorAccountController } from './statements/sponsor-account.controller.ts';
 import { SponsorAccount } from './statements/sponsor-account.service.ts';
@@ -78,6 +80,7 @@ import { WriteOffs } from './write-offs/write-off.service.ts';
 export const billingEntities = [
   Invoice, InvoiceLine, InvoiceVoid, BilledRead, Payment, AppliedCredit, CreditMemo, CreditMemoLine, PaymentReturn, Refund, WriteOff, InvoiceDiscount,
   JournalLayoutRow,
+  ...receiptEntities,
 ];
 
 const credits = [ContractCredits, MemoIssue, MemoUse, Credits, CreditMemoViews, CreditMemoPrinting];
@@ -89,8 +92,8 @@ const aftermath = [PaymentReturns, Refunds, ChargeIssuing, ReturnedChecks, Write
 
 const services = [
   InvoiceViews, InvoiceStory, InvoiceIssuing, InvoiceVoiding, InvoicePrinting, PaymentViews, PaymentService, ApplicationService, OpeningService,
-  StatementNames, StatementService, SponsorAccount, AccountStatementPrinting, DocumentLocks, Standings, IncomeTeams, InvoicePlanning, GamesToBill,
-  ...credits, ...journal, ...aftermath,
+  StatementNames, StatementService, SponsorAccount, AccountStatementPrinting, DocumentLocks, DocumentNumbers, Standings, IncomeTeams, InvoicePlanning, GamesToBill,
+  ...credits, ...receiptServices, ...journal, ...aftermath,
 ];
 
 const changes = [ContractChanges, ChangeSubjects, ChangeViews, OpenMoney, PromiseRows, Amending, Ending, HandingOn, Holding];
@@ -101,6 +104,7 @@ const changes = [ContractChanges, ChangeSubjects, ChangeViews, OpenMoney, Promis
     InvoiceController, PaymentController, PaymentReturnController, ChargeController, WriteOffController, OpenItemsController, ContractBillingController, SponsorAccountController, CreditMemoController,
     ContractCreditsController,
     ChangePromiseController, ChangeCourseController, ExplanationController, JournalController,
+    ...receiptControllers,
   ],
   providers: [...services, ...changes],
   exports: [...services, ...changes],

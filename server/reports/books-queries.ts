@@ -48,7 +48,11 @@ export const BOOK_QUERIES: readonly BookQuery[] = [
     sentence: 'document numbers have no gap and no repeat per seller of record, kind and fiscal year',
     sql: `select seller_id, kind, fiscal_year from (
             select seller_id, 'invoice' as kind, fiscal_year, series_number from invoice where department_id = $1 and kind <> 'opening'
-            union all select seller_id, 'creditMemo', fiscal_year, series_number from credit_memo where department_id = $1) as numbered
+            union all select seller_id, 'creditMemo', fiscal_year, series_number from credit_memo where department_id = $1
+            union all select seller_id, 'payment', coalesce(fiscal_year, (regexp_match(number, '-(\\d+)-\\d+$'))[1]::integer),
+                coalesce(series_number, (regexp_match(number, '-(\\d+)$'))[1]::integer) from payment where department_id = $1 and method <> 'opening'
+            union all select seller_id, 'receipt', fiscal_year, series_number from receipt where department_id = $1
+            union all select seller_id, 'depositSlip', fiscal_year, series_number from deposit_slip where department_id = $1) as numbered
           group by seller_id, kind, fiscal_year
           having min(series_number) <> 1 or max(series_number) <> count(*) or count(distinct series_number) <> count(*)`,
   },
@@ -144,5 +148,24 @@ export const BOOK_QUERIES: readonly BookQuery[] = [
     sql: `select ledger_event.id from ledger_event join month_close on month_close.department_id = ledger_event.department_id
             and ledger_event.booked_on < (month_close.month + interval '1 month')::date and ledger_event.recorded_at > month_close.recorded_at
            where ledger_event.department_id = $1`,
+  },
+  {
+    id: 'I17',
+    sentence: 'what lies in a seller’s drawer is what was taken in and neither deposited nor taken out; each deposit slip is its lines',
+    sql: `select seller_id from (
+            select seller_id, sum(amount) as amount from (
+              select seller_id, amount_cents as amount from payment where department_id = $1 and drawer = 'undepositedReceipts'
+                and not exists (select from deposit_slip_line as line where line.department_id = $1 and line.payment_id = payment.id)
+                and not exists (select from payment_return where payment_return.department_id = $1 and payment_return.payment_id = payment.id)
+              union all select key, -amount from (${moneyBalance('1050', 'seller_id')}) as drawer) as parts
+            group by seller_id) as difference where amount <> 0
+          union all
+          select slip.id from deposit_slip as slip where slip.department_id = $1 and slip.expected_cents <> (select coalesce(sum(line.amount_cents), 0)
+            from deposit_slip_line as line where line.department_id = $1 and line.deposit_slip_id = slip.id)
+          union all
+          select line.id from deposit_slip_line as line
+            join deposit_slip as slip on slip.department_id = $1 and slip.id = line.deposit_slip_id
+            join payment on payment.department_id = $1 and payment.id = line.payment_id
+           where line.department_id = $1 and (payment.seller_id <> slip.seller_id or payment.amount_cents <> line.amount_cents or payment.drawer is distinct from 'undepositedReceipts')`,
   },
 ];

@@ -43,6 +43,10 @@ async function everyObject(department: Department): Promise<Objects> {
   const memo = await aMemo(department, season);
   const { waitingWriteOff } = await director.make(`/api/invoices/${(await director.make('/api/charges', { sellerId: season.sellerId, payerId: season.payerId, description: 'Fee of a returned check', amountCents: 1200, issuedOn: '2026-12-01' })).id}/write-off-requests`, { amountCents: 1200, reason: 'The store closed' });
   const batch = await director.make('/api/journal-batches', { sellerId: season.sellerId, throughOn: '2026-12-01', allowsOpenMonth: true });
+  // Taken by the announcer, who sees no other.
+  const take = (reference: string) => department.announcer.make('/api/receipts', { sellerId: season.sellerId, payerId: season.payerId, fromWhom: 'Hazel Juniper', takenOn: '2026-12-01', method: 'check', reference, amountCents: 700 });
+  const [receipt, deposited] = [await take('2041'), await take('2042')];
+  const slip = await director.make('/api/deposit-slips', { sellerId: season.sellerId, depositedOn: '2026-12-02', paymentIds: [deposited.paymentId], countedCents: 700 });
   const asked = await director.make(`/api/nights/${season.games[0]!.nightId}/requests`, { kind: 'other', fields: { text: 'The snack stand closes at halftime.' } });
   const people = await director.look('/api/people');
   const atTheDoors = { id: v7(), sequence: 1, kind: 'note', occurredAt: '2026-12-05T02:00:00.000Z' };
@@ -58,6 +62,7 @@ async function everyObject(department: Department): Promise<Objects> {
     'sponsor-categories/id': season.categoryId, 'sponsors/id': season.sponsorId, 'sellers/id': season.sellerId, 'payers/id': season.payerId,
     'read-kinds/id': season.readKinds.gameBall, 'rate-card-lines/id': line.id, 'contracts/id': signed.id, 'contracts/benefitId': signed.benefits[0].id,
     'copies/id': copy.id, 'copies/versionId': copy.versions[0].id, 'slogans/id': slogan.id, 'sponsors/linkId': link.id, 'sponsor-page/versionId': copy.versions[0].id, linkToken: link.token, 'nights/linkId': tableLink.id, tableAddress: tableLink.address, tablePin: tableLink.pin, tonightId: tonight.nightId, 'placements/id': placement.id, 'honours-lists/id': honours.id, 'scripts/id': script.id,
+    'receipts/id': receipt.id, 'deposit-slips/id': slip.id,
     'nights/asideId': aside.id, 'credit-memos/id': memo.id, 'journal-batches/id': batch.id, 'journal-layouts/id': season.sellerId, 'months/month': '2026-11', 'accounts/code': '1000', 'invoices/id': invoice.id, 'payments/id': payment.id, 'applications/id': payment.applications[0].id, draft: draft.id,
   };
 }
@@ -307,6 +312,8 @@ test('a form that names an object of another department is refused like one that
     ['/api/invoices', (objects) => ({ contractId: objects['contracts/id'], throughDay: on, issuedOn: on })],
     ['/api/journal-batches', (objects) => ({ sellerId: objects['sellers/id'], throughOn: on, allowsOpenMonth: true })],
     ['/api/payments', (objects) => ({ sellerId: objects['sellers/id'], payerId: objects['payers/id'], receivedOn: on, method: 'cash', amountCents: 1 })],
+    ['/api/receipts', (objects) => ({ sellerId: objects['sellers/id'], payerId: objects['payers/id'], fromWhom: 'Hazel Juniper', takenOn: on, method: 'cash', amountCents: 1 })],
+    ['/api/deposit-slips', (objects) => ({ sellerId: own['sellers/id'], depositedOn: on, paymentIds: [objects['payments/id']], countedCents: 1 })],
   ];
   const nothing: Objects = new Proxy({}, { get: () => v7() });
   for (const [path, bodyOf] of tries) {

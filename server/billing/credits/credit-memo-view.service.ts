@@ -1,4 +1,5 @@
 import { Inject, Injectable } from '@nestjs/common';
+import { amountSought } from '../../domain/billing/amount-sought.ts';
 import { refuse } from '../../domain/refusals.ts';
 import { isId } from '../../platform/database/ids.ts';
 import { UnitOfWork } from '../../platform/database/unit-of-work.ts';
@@ -67,7 +68,10 @@ export class CreditMemoViews {
       .add('contract.id = ?', query.contractId)
       .add(TOUCHES_INVOICE, query.invoiceId)
       .add(`${STATE} = ?`, query.state)
-      .add('(credit_memo.number ilike ? or payer.name ilike ? or sponsor.name ilike ?)', contains(query.q));
+      .either(
+        ['credit_memo.number ilike ? or payer.name ilike ? or sponsor.name ilike ?', contains(query.q)],
+        ['credit_memo.gross_cents = ? or credit_memo.net_cents = ?', amountSought(query.q ?? '')],
+      );
     const [count] = await this.work.sql<{ total: number }>(`select count(*) as total ${FROM} where ${on.where}`, on.parameters);
     const sorted = { ...query, sort: query.sort ?? '-issuedOn' };
     const data = await this.work.sql<CreditMemoView>(`select ${VIEW} ${FROM} where ${on.where} ${pageOf(sorted, SORTS, 'credit_memo.id')}`, on.parameters);

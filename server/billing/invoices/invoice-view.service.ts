@@ -1,5 +1,6 @@
 import { Inject, Injectable } from '@nestjs/common';
 import { DepartmentService } from '../../access/department.service.ts';
+import { amountSought } from '../../domain/billing/amount-sought.ts';
 import { refuse } from '../../domain/refusals.ts';
 import { isId } from '../../platform/database/ids.ts';
 import { UnitOfWork } from '../../platform/database/unit-of-work.ts';
@@ -34,6 +35,12 @@ const FROM = `from invoice
   left join contract on contract.department_id = invoice.department_id and contract.id = invoice.contract_id
   left join invoice_void on invoice_void.department_id = invoice.department_id and invoice_void.invoice_id = invoice.id
   join invoice_standing as standing on standing.department_id = invoice.department_id and standing.invoice_id = invoice.id`;
+
+/** The number of a check, or another reference, of a payment that pays it. */
+const PAID_BY_REFERENCE = `exists (select from application as used join payment on payment.department_id = used.department_id and payment.id = used.payment_id
+  where used.department_id = $1 and used.invoice_id = invoice.id and payment.reference ilike ?)`;
+
+const AMOUNTS = `invoice.gross_cents = ? or invoice.net_cents = ? or ${BALANCE} = ?`;
 
 const SORTS = {
   issuedOn: 'invoice.issued_on',
@@ -87,7 +94,7 @@ export class InvoiceViews {
       .add(`${STATE} = ?`, query.state)
       .when(query.late, `${STATE} = 'overdue'`)
       .when(query.unpaid, `${STATE} in ('open', 'partlyPaid', 'overdue')`)
-      .add('(invoice.number ilike ? or payer.name ilike ? or sponsor.name ilike ?)', contains(query.q));
+      .either([`invoice.number ilike ? or payer.name ilike ? or sponsor.name ilike ? or ${PAID_BY_REFERENCE}`, contains(query.q)], [AMOUNTS, amountSought(query.q ?? '')]);
     const [count] = await this.work.sql<{ total: number }>(`select count(*) as total ${FROM} where ${on.where}`, on.parameters);
     const sorted = { ...query, sort: query.sort ?? '-issuedOn' };
     const data = await this.work.sql<InvoiceView>(`select ${VIEW} ${FROM} where ${on.where} ${pageOf(sorted, SORTS, 'invoice.id')}`, on.parameters);

@@ -14,6 +14,7 @@ import { DocumentLocks } from '../document-locks.ts';
 import { Invoice } from '../invoices/invoice.entity.ts';
 import { Credits } from '../credits/credit.service.ts';
 import type { Credit } from '../credits/credit.service.ts';
+import { Takers } from '../receipts/takers.service.ts';
 import { Standings } from '../standings.service.ts';
 import type { PaymentHappening } from './payment-happening.ts';
 
@@ -31,12 +32,14 @@ export class ApplicationService {
     @Inject(DocumentLocks) private readonly locks: DocumentLocks,
     @Inject(Credits) private readonly credits: Credits,
     @Inject(Standings) private readonly standings: Standings,
+    @Inject(Takers) private readonly takers: Takers,
   ) {}
 
-  /** @throws Refused `unknown-invoice`, `payment-crosses-sellers`, `payment-of-another-payer`, `invoice-is-void`, `more-than-balance`, `more-than-unapplied` */
+  /** @throws Refused `taker-may-not-post`, `unknown-invoice`, `payment-crosses-sellers`, `payment-of-another-payer`, `invoice-is-void`, `more-than-balance`, `more-than-unapplied` */
   async apply(creditId: string, wanted: readonly Wanted[], appliedOn: Day): Promise<void> {
     const credit = await this.credits.one(creditId);
     await this.locks.take([creditId, ...wanted.map((one) => one.invoiceId)]);
+    await this.takers.check([creditId]);
     for (const one of wanted) await this.applyOne(credit, one, appliedOn);
   }
 

@@ -1,4 +1,5 @@
 import { Inject, Injectable } from '@nestjs/common';
+import { amountSought } from '../../domain/billing/amount-sought.ts';
 import { refuse } from '../../domain/refusals.ts';
 import { isId } from '../../platform/database/ids.ts';
 import { UnitOfWork } from '../../platform/database/unit-of-work.ts';
@@ -7,8 +8,10 @@ import type { Listed } from '../../platform/http/lists.ts';
 import type { PaymentListQuery, PaymentView } from './payment.dto.ts';
 
 const VIEW = `payment.id, payment.number, payment.seller_id as "sellerId", seller.name as "sellerName", payment.payer_id as "payerId",
-  payer.name as "payerName", payment.received_on as "receivedOn", payment.method, payment.reference, payment.amount_cents as "amountCents",
-  payment.note, payment.recorded_at as "recordedAt", standing.applied_cents as "appliedCents", standing.refunded_cents as "refundedCents",
+  payer.name as "payerName", sponsor.name as "sponsorName", payment.received_on as "receivedOn", payment.method, payment.reference, payment.amount_cents as "amountCents",
+  payment.note, payment.recorded_at as "recordedAt", receipt.id as "receiptId", receipt.number as "receiptNumber",
+  coalesce(payment.drawer = 'undepositedReceipts', false) and slip.id is null and payment_return.id is null as "isInDrawer",
+  slip.id as "depositSlipId", slip.number as "depositSlipNumber", standing.applied_cents as "appliedCents", standing.refunded_cents as "refundedCents",
   standing.left_cents as "unappliedCents", payment_return.kind as "returnKind", payment_return.returned_on as "returnedOn", payment_return.reason as "returnReason",
   payment_return.bank_fee_cents as "bankFeeCents",
   (select coalesce(jsonb_agg(jsonb_build_object('id', refund.id, 'amountCents', refund.amount_cents, 'refundedOn', refund.refunded_on, 'method', refund.method,
@@ -25,7 +28,11 @@ const FROM = `from payment
   join seller on seller.department_id = payment.department_id and seller.id = payment.seller_id
   join payer on payer.department_id = payment.department_id and payer.id = payment.payer_id
   join credit_standing as standing on standing.department_id = payment.department_id and standing.credit_id = payment.id
-  left join payment_return on payment_return.department_id = payment.department_id and payment_return.payment_id = payment.id`;
+  left join payment_return on payment_return.department_id = payment.department_id and payment_return.payment_id = payment.id
+  left join sponsor on sponsor.department_id = payer.department_id and sponsor.id = payer.sponsor_id
+  left join receipt on receipt.department_id = payment.department_id and receipt.payment_id = payment.id
+  left join deposit_slip_line as slip_line on slip_line.department_id = payment.department_id and slip_line.payment_id = payment.id
+  left join deposit_slip as slip on slip.department_id = payment.department_id and slip.id = slip_line.deposit_slip_id`;
 
 const SORTS = {
   receivedOn: 'payment.received_on',
@@ -49,7 +56,10 @@ export class PaymentViews {
       .add('payment.payer_id = ?', query.payerId)
       .add('payment.method = ?', query.method)
       .add('exists (select 1 from application where application.department_id = $1 and application.payment_id = payment.id and application.invoice_id = ?)', query.invoiceId)
-      .add('(payment.number ilike ? or payment.reference ilike ? or payer.name ilike ?)', contains(query.q));
+      .either(
+        ['payment.number ilike ? or payment.reference ilike ? or payer.name ilike ? or sponsor.name ilike ?', contains(query.q)],
+        ['payment.amount_cents = ?', amountSought(query.q ?? '')],
+      );
     const [count] = await this.work.sql<{ total: number }>(`select count(*) as total ${FROM} where ${on.where}`, on.parameters);
     const sorted = { ...query, sort: query.sort ?? '-receivedOn' };
     const data = await this.work.sql<PaymentView>(`select ${VIEW} ${FROM} where ${on.where} ${pageOf(sorted, SORTS, 'payment.id')}`, on.parameters);

@@ -1,3 +1,4 @@
+import type { Drawer } from '../../domain/billing/payment.ts';
 import { CentsField, ChoiceField, DayField, IdField, ListOf, OptionalTextField } from '../../platform/http/fields.ts';
 import { ListQuery } from '../../platform/http/lists.ts';
 import { MOST_CENTS } from '../../sponsorship/amounts.ts';
@@ -30,6 +31,8 @@ export class PaymentDto {
   @OptionalTextField(80) reference?: string | null;
   @CentsField({ least: 1, most: MOST_CENTS }) amountCents: number;
   @OptionalTextField(500) note?: string | null;
+  /** where the money lies: without it at the bank, or in the drawer until a deposit slip takes it there */
+  @ChoiceField(['cash', 'undepositedReceipts'], { optional: true }) drawer?: Drawer;
   @ListOf(() => ApplicationDto, { most: 100 }, { optional: true }) applications?: ApplicationDto[];
 }
 
@@ -64,11 +67,19 @@ export interface PaymentView {
   sellerName: string;
   payerId: string;
   payerName: string;
+  /** the sponsor that the payer stands for */
+  sponsorName: string | null;
   receivedOn: string;
   method: PaymentMethod;
   reference: string | null;
   amountCents: number;
   note: string | null;
+  /** in the drawer until a deposit slip takes it to the bank */
+  isInDrawer: boolean;
+  receiptId: string | null;
+  receiptNumber: string | null;
+  depositSlipId: string | null;
+  depositSlipNumber: string | null;
   appliedCents: number;
   refundedCents: number;
   unappliedCents: number;

@@ -1,10 +1,7 @@
 import { Inject, Injectable } from '@nestjs/common';
-import { DepartmentService } from '../../access/department.service.ts';
-import { NumberService } from '../../access/number.service.ts';
-import { documentNumber } from '../../domain/billing/document-number.ts';
 import { paymentReceived } from '../../domain/billing/payment.ts';
+import { checkDrawer } from '../../domain/billing/receipt.ts';
 import type { Day } from '../../domain/day.ts';
-import { fiscalYearOf } from '../../domain/day.ts';
 import { centsOf } from '../../domain/money.ts';
 import { refuse } from '../../domain/refusals.ts';
 import { LedgerService } from '../../ledger/ledger.service.ts';
@@ -12,6 +9,7 @@ import { newId } from '../../platform/database/ids.ts';
 import { UnitOfWork } from '../../platform/database/unit-of-work.ts';
 import { Seller } from '../../sponsorship/seller.entity.ts';
 import { ApplicationService } from './application.service.ts';
+import { DocumentNumbers } from '../document-numbers.service.ts';
 import { Invoice } from '../invoices/invoice.entity.ts';
 import type { PaymentDto } from './payment.dto.ts';
 import { Payment } from './payment.entity.ts';
@@ -23,21 +21,22 @@ export class PaymentService {
   constructor(
     @Inject(UnitOfWork) private readonly work: UnitOfWork,
     @Inject(LedgerService) private readonly ledger: LedgerService,
-    @Inject(NumberService) private readonly numbers: NumberService,
-    @Inject(DepartmentService) private readonly departments: DepartmentService,
+    @Inject(DocumentNumbers) private readonly numbers: DocumentNumbers,
     @Inject(ApplicationService) private readonly applications: ApplicationService,
   ) {}
 
-  /** @throws Refused `seller-keeps-own-books`, `applied-twice`, and as applying does */
+  /** @throws Refused `seller-keeps-own-books`, `drawer-holds-cash-and-checks`, `applied-twice`, and as applying does */
   async receive(form: PaymentDto): Promise<string> {
-    const { applications = [], ...received } = form;
+    const { applications = [], drawer = 'cash', ...received } = form;
     const seller = (await this.work.first(Seller, { id: form.sellerId })) ?? refuse('unknown-seller');
     if (!seller.keepsBooksHere) refuse('seller-keeps-own-books');
+    checkDrawer(form.method, drawer);
     if (new Set(applications.map((one) => one.invoiceId)).size < applications.length) refuse('applied-twice');
     const id = form.id ?? newId();
-    const number = await this.nextNumber(seller, form.receivedOn as Day);
+    const numbered = await this.numbers.next('payment', seller, form.receivedOn as Day);
+    const { number } = numbered;
     const eventId = newId();
-    const row = { ...received, id, number, eventId, recordedByPersonId: this.work.personId };
+    const row = { ...received, ...numbered, id, drawer, eventId, recordedByPersonId: this.work.personId };
     await this.work.insert(Payment, row as Partial<Payment>);
     const amountCents = centsOf(form.amountCents);
     const happening: PaymentHappening = { kind: 'paymentReceived', paymentId: id, number, method: form.method, amountCents };
@@ -47,17 +46,12 @@ export class PaymentService {
       causeId: id,
       occurredOn: form.receivedOn as Day,
       happening,
-      postings: paymentReceived(id, amountCents),
+      postings: paymentReceived(id, amountCents, drawer),
       contractId: await this.onlyContract(applications.map((one) => one.invoiceId)),
       sellerId: seller.id,
     });
     await this.applications.apply(id, applications, form.receivedOn as Day);
     return id;
-  }
-
-  private async nextNumber(seller: Seller, receivedOn: Day): Promise<string> {
-    const fiscalYear = fiscalYearOf(receivedOn, (await this.departments.here()).fiscalYearStartsInMonth);
-    return documentNumber(`${seller.numberPrefix}-P`, fiscalYear, await this.numbers.next('payment', seller.id, fiscalYear));
   }
 
   /** A payment for one contract shows on that contract's statement; one for several is nobody's alone. */

@@ -89,6 +89,18 @@ export class Conditions {
     return this;
   }
 
+  /** Adds conditions of which one has to hold; one without its value stays out. */
+  either(...choices: readonly (readonly [condition: string, value: unknown])[]): this {
+    const known = choices.filter(([, value]) => value !== undefined && value !== null && value !== '');
+    if (known.length === 0) return this;
+    const parts = known.map(([condition, value]) => {
+      this.parameters.push(value);
+      return condition.replaceAll('?', `$${this.parameters.length + 1}`);
+    });
+    this.parts.push(`(${parts.join(' or ')})`);
+    return this;
+  }
+
   /** Adds a condition without a value. */
   when(holds: boolean | undefined, condition: string): this {
     if (holds) this.parts.push(condition);

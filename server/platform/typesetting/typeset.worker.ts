@@ -6,6 +6,7 @@ import type { NodeTypstDocument } from '@myriaddreamin/typst-ts-node-compiler';
 import { charactersOf, settableData } from './character-set.ts';
 import type { BlockMark, TypesetAnswer, TypesetOrder } from './typeset-order.ts';
 import accountTemplate from './templates/account.typ?raw';
+import depositSlipTemplate from './templates/deposit-slip.typ?raw';
 import invoiceTemplate from './templates/invoice.typ?raw';
 import letterTemplate from './templates/letter.typ?raw';
 import packetCard from './templates/packet/card.typ?raw';
@@ -15,10 +16,11 @@ import packetFurniture from './templates/packet/furniture.typ?raw';
 import packetLineUps from './templates/packet/line-ups.typ?raw';
 import packetPages from './templates/packet/pages.typ?raw';
 import packetSheets from './templates/packet/sheets.typ?raw';
+import receiptTemplate from './templates/receipt.typ?raw';
 import statementTemplate from './templates/statement.typ?raw';
 
 const packetTemplate = [packetFurniture, packetCard, packetCues, packetLineUps, packetSheets, packetForms, packetPages].join('\n');
-const TEMPLATES = { packet: packetTemplate, invoice: invoiceTemplate, statement: statementTemplate, account: accountTemplate, letter: letterTemplate };
+const TEMPLATES = { packet: packetTemplate, invoice: invoiceTemplate, statement: statementTemplate, account: accountTemplate, letter: letterTemplate, receipt: receiptTemplate, depositSlip: depositSlipTemplate };
 const FACES = ['400Regular', '400Regular_Italic', '600SemiBold', '600SemiBold_Italic', '700Bold'];
 /** Compilations a memoised result is kept for. */
 const KEPT_FOR = 3;

@@ -3,12 +3,16 @@ import { Worker } from 'node:worker_threads';
 import { Refused } from '../../domain/refusals.ts';
 import { accountTexts } from './account-sheet.ts';
 import type { AccountSheet } from './account-sheet.ts';
+import { depositSlipTexts } from './deposit-slip-sheet.ts';
+import type { DepositSlipSheet } from './deposit-slip-sheet.ts';
 import { invoiceTexts } from './invoice-sheet.ts';
 import type { InvoiceSheet } from './invoice-sheet.ts';
 import { letterTexts } from './letter-sheet.ts';
 import type { LetterSheet } from './letter-sheet.ts';
 import { packetTexts } from './packet-sheet.ts';
 import type { PacketSheet } from './packet-sheet.ts';
+import { receiptTexts } from './receipt-sheet.ts';
+import type { ReceiptSheet } from './receipt-sheet.ts';
 import { statementTexts } from './statement-sheet.ts';
 import type { StatementSheet } from './statement-sheet.ts';
 import type { BlockMark, TemplateName, TypesetAnswer, TypesetOrder } from './typeset-order.ts';
@@ -20,6 +24,8 @@ export interface Sheets {
   readonly statement: StatementSheet;
   readonly account: AccountSheet;
   readonly letter: LetterSheet;
+  readonly receipt: ReceiptSheet;
+  readonly depositSlip: DepositSlipSheet;
 }
 
 const TEXTS: { readonly [T in TemplateName]: (sheet: Sheets[T]) => unknown } = {
@@ -28,6 +34,8 @@ const TEXTS: { readonly [T in TemplateName]: (sheet: Sheets[T]) => unknown } = {
   statement: statementTexts,
   account: accountTexts,
   letter: letterTexts,
+  receipt: receiptTexts,
+  depositSlip: depositSlipTexts,
 };
 
 /** A document that could not be set; the reason is for the log, not for a reader. */
