@@ -4,6 +4,8 @@ import { PacketModule } from '../packet/packet.module.ts';
 import { SeasonModule } from '../season/season.module.ts';
 import { SponsorshipModule } from '../sponsorship/sponsorship.module.ts';
 import { LedgerModule } from '../ledger/ledger.module.ts';
+import { DocumentsController } from './documents/documents.controller.ts';
+import { DocumentsService } from './documents/documents.service.ts';
 import { HomeController } from './home.controller.ts';
 import { HomeService } from './home.service.ts';
 import { MoneyReportsModule } from './money/money-reports.module.ts';
@@ -13,7 +15,7 @@ import { RecentService } from './recent.service.ts';
 
 @Module({
   imports: [LedgerModule, SeasonModule, SponsorshipModule, PacketModule, BillingModule, MoneyReportsModule],
-  controllers: [HomeController, MonthsController],
-  providers: [HomeService, RecentService, MonthsService],
+  controllers: [DocumentsController, HomeController, MonthsController],
+  providers: [DocumentsService, HomeService, RecentService, MonthsService],
 })
 export class ReportsModule {}
