@@ -74,6 +74,14 @@ function Copy() {
   );
 }
 
+function MoneyTaken() {
+  return (
+    <FormPart title="Money taken in" why="One takes the money and writes the receipt, another deposits it and applies it to invoices: so a mistake or a loss is seen by a second pair of eyes.">
+      <FlagInput source="settings.takerMayPost" label="Whoever took a receipt may also deposit it and apply it" helperText="Off, unless the office is one person. Local rules and the business office decide." />
+    </FormPart>
+  );
+}
+
 function Money() {
   return (
     <FormPart title="Money" why="Local rules and the business office decide; state law may limit what a payer is charged for a check that comes back.">
@@ -92,5 +100,6 @@ export const SettingsFields = () => (
     <Packet />
     <Copy />
     <Money />
+    <MoneyTaken />
   </>
 );

@@ -1,0 +1,33 @@
+import { Checkbox, FormControlLabel } from '@mui/material';
+import { dayText } from '../format/day.ts';
+import { moneyText } from '../format/money.ts';
+import { Rows } from '../lists/rows.tsx';
+import { METHOD_WORDS, wordFor } from '../words/choices.ts';
+import type { DrawerLine } from './types.ts';
+
+/** What lies in the drawer, the oldest first; what is ticked goes on the slip. */
+export function DrawerRows({ lines, leftOut, onTurn }: { lines: readonly DrawerLine[]; leftOut: ReadonlySet<string>; onTurn: (id: string) => void }) {
+  return (
+    <Rows<DrawerLine>
+      label="In the drawer"
+      rows={lines}
+      columns={[
+        {
+          label: 'On the slip',
+          show: (line) => (
+            <FormControlLabel
+              control={<Checkbox checked={!leftOut.has(line.id)} onChange={() => onTurn(line.id)} slotProps={{ input: { 'aria-label': `${line.number} of ${line.payerName}, ${moneyText(line.amountCents)}` } }} />}
+              label={line.fromWhom ?? line.payerName}
+              sx={{ '& .MuiFormControlLabel-label': { fontWeight: 600 } }}
+            />
+          ),
+        },
+        { label: 'In', show: (line) => [wordFor(METHOD_WORDS, line.method), line.reference].filter(Boolean).join(' ') },
+        { label: 'Received', show: (line) => dayText(line.receivedOn) },
+        { label: 'Taken by', show: (line) => line.takenByName ?? '–' },
+        { label: 'Receipt', show: (line) => line.receiptNumber ?? '–' },
+        { label: 'Amount', numeric: true, show: (line) => moneyText(line.amountCents) },
+      ]}
+    />
+  );
+}
