@@ -3,12 +3,15 @@ import { Route } from 'react-router';
 import { accounts } from './accounts/resource.ts';
 import { audit } from './audit/resource.ts';
 import { authProvider } from './auth-provider.ts';
+import { CheckEntryPage } from './check-entry/page.tsx';
 import { CHANGE_KINDS } from './contracts/changes/change-kinds.tsx';
 import { ChangePage } from './contracts/changes/change-page.tsx';
 import { contracts } from './contracts/resource.ts';
 import { copies } from './copies/resource.ts';
 import { dataProvider } from './data-provider.ts';
+import { depositSlips } from './deposit-slips/resource.ts';
 import { DepartmentPage } from './department/page.tsx';
+import { FindPage } from './find/page.tsx';
 import { games } from './games/resource.ts';
 import { HomePage } from './home/home.tsx';
 import { ImportsPage } from './imports/page.tsx';
@@ -25,6 +28,7 @@ import { payments } from './payments/resource.ts';
 import { people } from './people/resource.ts';
 import { rateCard } from './rate-card/resource.ts';
 import { readKinds } from './read-kinds/resource.ts';
+import { receipts } from './receipts/resource.ts';
 import { schools } from './schools/resource.ts';
 import { scripts } from './scripts/resource.ts';
 import { seals } from './seals/resource.ts';
@@ -41,7 +45,7 @@ import { i18nProvider } from './words/english.ts';
 
 const RESOURCES = [
   nights, games, teams, schools, venues, seasons, contracts, sponsors, copies, readKinds, rateCard, sponsorCategories, scripts,
-  invoices, payments, payers, sellers, months, accounts, people, audit, seals,
+  invoices, payments, receipts, depositSlips, payers, sellers, months, accounts, people, audit, seals,
 ];
 
 export const App = () => (
@@ -67,6 +71,8 @@ export const App = () => (
       {CHANGE_KINDS.map((kind) => <Route key={kind.key} path={`/contracts/:id/${kind.key}`} element={<ChangePage key={kind.key} kind={kind} />} />)}
       <Route path="/imports" element={<ImportsPage />} />
       <Route path="/open-money" element={<OpenMoneyPage />} />
+      <Route path="/check-entry" element={<CheckEntryPage />} />
+      <Route path="/find" element={<FindPage />} />
       <Route path="/department" element={<DepartmentPage />} />
       <Route path="/me" element={<MyPage />} />
     </CustomRoutes>

@@ -1,4 +1,5 @@
 import { Box, Button } from '@mui/material';
+import { BarBox } from '../find/bar-box.tsx';
 import { department } from '../session/me.ts';
 import { BAR } from '../theme/palette.ts';
 import { PersonMenu } from './person-menu.tsx';
@@ -17,6 +18,7 @@ export function Bar({ onRooms }: { onRooms: () => void }) {
         <Wordmark />
         <Box sx={{ flex: 1, minWidth: 0, color: BAR.softInk, display: { xs: 'none', sm: 'block' }, overflow: 'hidden', textOverflow: 'ellipsis', whiteSpace: 'nowrap' }}>{department().name}</Box>
         <Box sx={{ flex: 1, display: { sm: 'none' } }} />
+        <BarBox />
         <PersonMenu />
       </Box>
     </Box>

@@ -64,6 +64,8 @@ const messages = {
     scripts: named('Script', 'Scripts'),
     invoices: named('Invoice', 'Invoices'),
     payments: named('Payment', 'Payments'),
+    receipts: named('Receipt', 'Receipts'),
+    'deposit-slips': named('Deposit slip', 'Deposit slips'),
     months: named('Month', 'Months'),
     accounts: named('Account', 'Accounts'),
     people: named('Person', 'People and roles'),

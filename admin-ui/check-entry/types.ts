@@ -1,0 +1,1 @@
+export type { OpenPayerView as OpenPayer } from '../../server/billing/receipts/receipt.dto.ts';

@@ -1,0 +1,1 @@
+export type { DocumentKind, FoundBy, FoundDocument, FoundDocuments } from '../../server/reports/documents/document.dto.ts';
