@@ -46,6 +46,9 @@ import { SponsorCategoryService } from './sponsor-category.service.ts';
 import { SponsorLinkController } from './sponsor-link.controller.ts';
 import { SponsorPageController } from './sponsor-page.controller.ts';
 import { SponsorPageService } from './sponsor-page.service.ts';
+import { ExemptionFileController } from './exemption-file.controller.ts';
+import { ExemptionFile } from './exemption-file.entity.ts';
+import { ExemptionFiles } from './exemption-file.service.ts';
 import { SponsorController } from './sponsor.controller.ts';
 import { Sponsor } from './sponsor.entity.ts';
 import { SponsorService } from './sponsor.service.ts';
@@ -54,16 +57,16 @@ import { Term } from './term.entity.ts';
 
 export const sponsorshipEntities = [
   SponsorCategory, Sponsor, Seller, Payer, ReadKind, RateCardLine, Contract, Term, Commitment, Benefit, BenefitDelivery, ContractHold, ContractAssignment, Copy, CopyVersion, Slogan,
-  Makegood,
+  Makegood, ExemptionFile,
 ];
 
-const nouns = [SponsorCategoryService, SponsorService, SellerService, PayerService, ReadKindService, RateCardLineService, CopyService, SloganService, SponsorPageService];
+const nouns = [SponsorCategoryService, SponsorService, SellerService, PayerService, ReadKindService, RateCardLineService, CopyService, SloganService, SponsorPageService, ExemptionFiles];
 const contracts = [ContractRecords, ContractViews, ContractService, ContractSigning, ContractHappenings, CoveredGames, TermLedger, LineGames, MakegoodService, ContractsThereReader, ContractImport];
 
 @Module({
   imports: [LedgerModule],
   controllers: [
-    SponsorCategoryController, SponsorController, SellerController, PayerController, ReadKindController, RateCardLineController,
+    SponsorCategoryController, SponsorController, SellerController, PayerController, ExemptionFileController, ReadKindController, RateCardLineController,
     ContractController, ContractHappeningsController, CopyController, SloganController, SponsorLinkController, SponsorPageController, ContractImportController, MakegoodController,
   ],
   providers: [...nouns, ...contracts],
