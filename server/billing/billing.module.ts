@@ -68,6 +68,13 @@ import { receiptControllers, receiptEntities, receiptServices } from './receipts
 import { AccountStatementPrinting } from './statements/account-statement-printing.service.ts';
 import { SponsorAccountController } from './statements/sponsor-account.controller.ts';
 import { SponsorAccount } from './statements/sponsor-account.service.ts';
+import { BillingBatch } from './runs/billing-batch.service.ts';
+import { BillingPreview } from './runs/billing-preview.service.ts';
+import { BillingRunLine } from './runs/billing-run-line.entity.ts';
+import { BillingRunViews } from './runs/billing-run-views.service.ts';
+import { BillingRunController } from './runs/billing-run.controller.ts';
+import { BillingRun } from './runs/billing-run.entity.ts';
+import { BillingRuns } from './runs/billing-runs.service.ts';
 import { StatementNames } from './statements/statement-names.service.ts';
 import { StatementService } from './statements/statement.service.ts';
 import { Discounts } from './write-offs/discount.service.ts';
@@ -79,7 +86,7 @@ import { WriteOffs } from './write-offs/write-off.service.ts';
 
 export const billingEntities = [
   Invoice, InvoiceLine, InvoiceVoid, BilledRead, Payment, AppliedCredit, CreditMemo, CreditMemoLine, PaymentReturn, Refund, WriteOff, InvoiceDiscount,
-  JournalLayoutRow,
+  JournalLayoutRow, BillingRun, BillingRunLine,
   ...receiptEntities,
 ];
 
@@ -90,10 +97,12 @@ const journal = [JournalLayouts, JournalEntries, JournalComposing, JournalBatche
 /** What becomes of documents after they were issued. */
 const aftermath = [PaymentReturns, Refunds, ChargeIssuing, ReturnedChecks, WriteOffs, Recoveries, Discounts, OpenItems];
 
+const runs = [BillingPreview, BillingBatch, BillingRuns, BillingRunViews];
+
 const services = [
   InvoiceViews, InvoiceStory, InvoiceIssuing, InvoiceVoiding, InvoicePrinting, PaymentViews, PaymentService, ApplicationService, OpeningService,
   StatementNames, StatementService, SponsorAccount, AccountStatementPrinting, DocumentLocks, DocumentNumbers, Standings, IncomeTeams, InvoicePlanning, GamesToBill,
-  ...credits, ...receiptServices, ...journal, ...aftermath,
+  ...credits, ...runs, ...receiptServices, ...journal, ...aftermath,
 ];
 
 const changes = [ContractChanges, ChangeSubjects, ChangeViews, OpenMoney, PromiseRows, Amending, Ending, HandingOn, Holding];
@@ -101,7 +110,7 @@ const changes = [ContractChanges, ChangeSubjects, ChangeViews, OpenMoney, Promis
 @Module({
   imports: [LedgerModule, SponsorshipModule],
   controllers: [
-    InvoiceController, PaymentController, PaymentReturnController, ChargeController, WriteOffController, OpenItemsController, ContractBillingController, SponsorAccountController, CreditMemoController,
+    InvoiceController, BillingRunController, PaymentController, PaymentReturnController, ChargeController, WriteOffController, OpenItemsController, ContractBillingController, SponsorAccountController, CreditMemoController,
     ContractCreditsController,
     ChangePromiseController, ChangeCourseController, ExplanationController, JournalController,
     ...receiptControllers,

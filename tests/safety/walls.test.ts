@@ -40,6 +40,8 @@ async function everyObject(department: Department): Promise<Objects> {
     sellerId: season.sellerId, payerId: season.payerId, receivedOn: '2026-12-01', method: 'check', reference: '1041', amountCents: 1000,
     applications: [{ invoiceId: invoice.id, amountCents: 1000 }],
   });
+  const certificate = await director.make(`/api/payers/${season.payerId}/exemption-files`, { name: 'certificate.pdf', content: Buffer.from('%PDF-1.7').toString('base64') });
+  const run = await director.make('/api/billing-runs', { throughDay: '2026-11-30', issuedOn: '2026-11-30' });
   const memo = await aMemo(department, season);
   const { waitingWriteOff } = await director.make(`/api/invoices/${(await director.make('/api/charges', { sellerId: season.sellerId, payerId: season.payerId, description: 'Fee of a returned check', amountCents: 1200, issuedOn: '2026-12-01' })).id}/write-off-requests`, { amountCents: 1200, reason: 'The store closed' });
   const batch = await director.make('/api/journal-batches', { sellerId: season.sellerId, throughOn: '2026-12-01', allowsOpenMonth: true });
@@ -63,6 +65,7 @@ async function everyObject(department: Department): Promise<Objects> {
     'read-kinds/id': season.readKinds.gameBall, 'rate-card-lines/id': line.id, 'contracts/id': signed.id, 'contracts/benefitId': signed.benefits[0].id,
     'copies/id': copy.id, 'copies/versionId': copy.versions[0].id, 'slogans/id': slogan.id, 'sponsors/linkId': link.id, 'sponsor-page/versionId': copy.versions[0].id, linkToken: link.token, 'nights/linkId': tableLink.id, tableAddress: tableLink.address, tablePin: tableLink.pin, tonightId: tonight.nightId, 'placements/id': placement.id, 'honours-lists/id': honours.id, 'scripts/id': script.id,
     'receipts/id': receipt.id, 'deposit-slips/id': slip.id,
+    'billing-runs/id': run.id, 'payers/fileId': certificate.data[0].id,
     'nights/asideId': aside.id, 'credit-memos/id': memo.id, 'journal-batches/id': batch.id, 'journal-layouts/id': season.sellerId, 'months/month': '2026-11', 'accounts/code': '1000', 'invoices/id': invoice.id, 'payments/id': payment.id, 'applications/id': payment.applications[0].id, draft: draft.id,
   };
 }
@@ -205,6 +208,7 @@ const BODIES: Record<string, Record<string, unknown>> = {
   'POST /api/requests/{id}/decline': { reason: 'No time left tonight' },
   'POST /api/ask/{token}': { id: v7(), kind: 'other', fields: { text: 'The snack stand closes at halftime.' } },
   'PUT /api/journal-layouts/{id}': { name: 'Journal', columns: [{ field: 'amount', heading: 'Amount' }], codeParts: [], delimiter: 'comma', dayForm: '2026-12-31', decimalSign: 'point', positiveIs: 'debit', hasHeadings: true },
+  'POST /api/payers/{id}/exemption-files': { name: 'certificate.pdf', content: 'JVBERi0xLjc=' },
   'POST /api/invoices/{id}/void': { reason: 'Drawn up twice' },
   'POST /api/contracts/{id}/credits': { commitmentId: v7(), count: 1, reason: 'Missed' },
   'POST /api/contracts/{id}/credits/preview': { commitmentId: v7(), count: 1, reason: 'Missed' },

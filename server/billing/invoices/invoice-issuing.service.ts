@@ -165,6 +165,6 @@ export function lineRows(lines: readonly BilledLine[], invoiceId: string, taxBas
   }));
 }
 
-function dueLine({ text, quantity, unitCents, amountCents, lineId }: BilledLine, taxCents: number): DueView['lines'][number] {
+export function dueLine({ text, quantity, unitCents, amountCents, lineId }: BilledLine, taxCents: number): DueView['lines'][number] {
   return { description: text, quantity: quantity ?? 1, unitCents: unitCents ?? null, amountCents, taxCents, commitmentId: lineId ?? null };
 }
