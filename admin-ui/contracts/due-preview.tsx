@@ -1,6 +1,7 @@
 import { Alert, Box } from '@mui/material';
 import type { UseQueryResult } from '@tanstack/react-query';
 import { moneyText } from '../format/money.ts';
+import { sentenceText } from '../format/sentence.ts';
 import { Rows } from '../lists/rows.tsx';
 import { Reading } from '../show/reading.tsx';
 import { numberText } from '../words/count.ts';
@@ -15,7 +16,7 @@ export function DuePreview({ due }: { due: UseQueryResult<Due, Error> }) {
     <Reading of={due}>
       {({ lines, netCents, taxCents, grossCents, why }) =>
         lines.length === 0 ? (
-          <Alert severity="info" icon={false}>{why ?? 'Nothing is due through this day.'}</Alert>
+          <Alert severity="info" icon={false}>{why ? sentenceText(why) : 'Nothing is due through this day.'}</Alert>
         ) : (
           <>
             <Rows<DueLine>
@@ -28,7 +29,7 @@ export function DuePreview({ due }: { due: UseQueryResult<Due, Error> }) {
               ]}
             />
             <Box component="p" className="tabular">Net {moneyText(netCents)}, tax {moneyText(taxCents)}, <strong>to pay {moneyText(grossCents)}</strong></Box>
-            {why && <p>{why}</p>}
+            {why && <p>{sentenceText(why)}</p>}
           </>
         )
       }

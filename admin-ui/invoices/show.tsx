@@ -12,6 +12,7 @@ import { numberText } from '../words/count.ts';
 import { DiscountButton } from './discount-button.tsx';
 import { InvoicePdf } from './pdf-link.tsx';
 import { RecordPaymentLink } from './record-payment-link.tsx';
+import { LineText } from './line-text.tsx';
 import { PaidBy } from './paid-by.tsx';
 import { StorySheet } from './story.tsx';
 import { InvoiceState } from './state.tsx';
@@ -88,10 +89,11 @@ export const InvoiceShow = () => (
             label="Lines of the invoice"
             rows={invoice.lines ?? []}
             columns={[
-              { label: 'For', show: (line) => line.description },
+              { label: 'For', show: (line) => <LineText line={line} /> },
               { label: 'Count', numeric: true, show: (line) => numberText(line.quantity) },
               { label: 'Each', numeric: true, show: (line) => moneyText(line.unitCents) },
               { label: 'Amount', numeric: true, show: (line) => moneyText(line.amountCents) },
+              ...(invoice.taxBasisPoints > 0 ? [{ label: 'Tax', numeric: true, show: (line: InvoiceLine) => moneyText(line.taxCents) }] : []),
             ]}
           />
           <Box component="p" className="tabular" sx={{ textAlign: { sm: 'right' } }}>

@@ -3,11 +3,13 @@ import { dayText } from '../format/day.ts';
 import { Facts } from '../show/facts.tsx';
 import { Section } from '../show/section.tsx';
 import { ShowPage } from '../show/show-page.tsx';
+import { Certificates } from './certificates.tsx';
 import type { Payer } from './types.ts';
 
 export const PayerShow = () => (
   <ShowPage<Payer> title={(payer) => payer.name}>
     {(payer) => (
+      <>
       <Section title="Payer">
         <Facts
           facts={[
@@ -20,6 +22,8 @@ export const PayerShow = () => (
           ]}
         />
       </Section>
+      <Certificates payer={payer} />
+      </>
     )}
   </ShowPage>
 );

@@ -62,6 +62,7 @@ const messages = {
     contracts: named('Contract', 'Contracts'),
     copies: named('Copy', 'Copy'),
     scripts: named('Script', 'Scripts'),
+    'billing-runs': named('Billing run', 'Billing runs'),
     invoices: named('Invoice', 'Invoices'),
     payments: named('Payment', 'Payments'),
     receipts: named('Receipt', 'Receipts'),

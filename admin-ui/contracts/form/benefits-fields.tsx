@@ -7,6 +7,7 @@ import { FormGrid, FormPart } from '../../forms/form-grid.tsx';
 import { ChoiceInput } from '../../inputs/choice-input.tsx';
 import { CountInput } from '../../inputs/count-input.tsx';
 import { DayInput } from '../../inputs/day-input.tsx';
+import { FlagInput } from '../../inputs/flag-input.tsx';
 import { MoneyInput } from '../../inputs/money-input.tsx';
 import { WordsInput } from '../../inputs/words-input.tsx';
 import { EARNINGS } from '../../words/choices.ts';
@@ -30,6 +31,7 @@ function BenefitFields() {
           <DayInput source="dueOn" label="To be delivered by" />
         )}
       </FormGrid>
+      <FlagInput source="isTaxed" label="Sales tax is charged on it, where the seller charges any" defaultValue />
     </Box>
   );
 }

@@ -1,6 +1,7 @@
 import { Box } from '@mui/material';
 import { ArrayInput, SimpleFormIterator } from 'react-admin';
-import { useWatch } from 'react-hook-form';
+import { useEffect } from 'react';
+import { useFormContext, useWatch } from 'react-hook-form';
 import { AddRow } from '../../forms/add-row.tsx';
 import { RemoveRow } from '../../forms/remove-row.tsx';
 import { FormGrid, FormPart } from '../../forms/form-grid.tsx';
@@ -8,33 +9,50 @@ import { ChoiceInput } from '../../inputs/choice-input.tsx';
 import { CountInput } from '../../inputs/count-input.tsx';
 import { DayInput } from '../../inputs/day-input.tsx';
 import { MoneyInput } from '../../inputs/money-input.tsx';
-import { PLANS } from '../billing-plan.ts';
-import { InstallmentAmounts } from './installment-amounts.tsx';
+import { PLANS, choiceOf } from '../billing-plan.ts';
+import type { BillingPlan } from '../types.ts';
+import { InstallmentAmounts, RestOfThePrice } from './installment-amounts.tsx';
 
-function Installments() {
+function Installments({ byAmount }: { byAmount: boolean }) {
   return (
     <>
       <ArrayInput source="term.billingPlan.installments" label={false} helperText={false}>
         <SimpleFormIterator addButton={<AddRow label="Add an installment" />} removeButton={<RemoveRow label="Take out" />} inline disableReordering fullWidth>
           <Box sx={{ flex: '1 1 170px' }}><DayInput source="on" label="On" required /></Box>
-          <Box sx={{ flex: '1 1 120px' }}><CountInput source="share" label="Share" min={1} defaultValue={1} required helperText="Equal shares: 1 in each row" /></Box>
+          {byAmount ? (
+            <Box sx={{ flex: '1 1 140px' }}><MoneyInput source="amountCents" label="Amount" required /></Box>
+          ) : (
+            <Box sx={{ flex: '1 1 120px' }}><CountInput source="share" label="Share" min={1} defaultValue={1} required helperText="Equal shares: 1 in each row" /></Box>
+          )}
         </SimpleFormIterator>
       </ArrayInput>
-      <InstallmentAmounts />
+      {byAmount ? <RestOfThePrice /> : <InstallmentAmounts />}
     </>
   );
+}
+
+/** A stored plan of amounts, or of whole months, is a choice of its own in the form. */
+function useStoredChoice() {
+  const { getValues, setValue } = useFormContext();
+  useEffect(() => {
+    const plan = getValues('term.billingPlan') as BillingPlan | undefined;
+    if (plan?.kind && choiceOf(plan) !== plan.kind) setValue('term.billingPlan.kind', choiceOf(plan));
+  }, [getValues, setValue]);
 }
 
 /** When the price is put on invoices. */
 export function BillingPlanFields() {
   const kind = useWatch({ name: 'term.billingPlan.kind' }) as string | undefined;
+  useStoredChoice();
   return (
     <FormPart title="Billing plan">
       <FormGrid>
         <ChoiceInput source="term.billingPlan.kind" label="Billed" choices={PLANS} defaultValue="inFull" required />
         {kind === 'inFull' && <DayInput source="term.billingPlan.on" label="On" required />}
       </FormGrid>
-      {kind === 'installments' && <Installments />}
+      {(kind === 'installments' || kind === 'amounts') && <Installments byAmount={kind === 'amounts'} />}
+      {kind === 'perGame' && <p>Each announced home game of the regular season or the conference that the lines of this contract cover is billed once it was played. A cancelled game leaves its share to the others.</p>}
+      {kind === 'monthly' && <p>Reads are billed once the month they were given in is over.</p>}
       {kind === 'depositAndArrears' && (
         <FormGrid>
           <MoneyInput source="term.billingPlan.depositCents" label="Deposit" required />

@@ -50,6 +50,7 @@ export function CommitmentFields() {
         {pricing === 'perRead' && <MoneyInput source="priceEachCents" label="Price of each read given" required />}
       </FormGrid>
       <RateFromCard />
+      <FlagInput source="isTaxed" label="Sales tax is charged on these reads, where the seller charges any" defaultValue />
       {occurs && <FlagInput source="severalCountAsOne" label="One mention for several shots counts as one read" defaultValue={false} />}
       <Finer />
     </Box>

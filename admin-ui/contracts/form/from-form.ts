@@ -3,16 +3,20 @@ import { only } from '../../api/changes.ts';
 import type { Benefit, BillingPlan, Commitment } from '../types.ts';
 
 const COMMITMENT = [
-  'id', 'readKindId', 'counting', 'reads', 'readsAtLeast', 'readsAtMost', 'whose', 'severalCountAsOne', 'rateCents', 'priceEachCents', 'startsOn', 'endsOn',
+  'id', 'readKindId', 'counting', 'reads', 'readsAtLeast', 'readsAtMost', 'whose', 'severalCountAsOne', 'rateCents', 'priceEachCents', 'isTaxed', 'startsOn', 'endsOn',
   'teamIds', 'levels', 'leastPerGame', 'mostPerGame', 'separationMinutes', 'priority',
 ] as const;
-const BENEFIT = ['id', 'name', 'quantity', 'rateCents', 'fairValueCents', 'earns', 'startsOn', 'endsOn', 'dueOn'] as const;
+const BENEFIT = ['id', 'name', 'quantity', 'rateCents', 'fairValueCents', 'isTaxed', 'earns', 'startsOn', 'endsOn', 'dueOn'] as const;
 const TERM = ['seasonId', 'startsOn', 'endsOn', 'pricing', 'priceCents', 'billAtLeastCents', 'billAtMostCents'] as const;
 
 /** Only what belongs to the chosen plan, so that a change of mind leaves nothing behind. */
-function planOf(plan: Partial<BillingPlan> & { kind?: string }): Record<string, unknown> {
+function planOf(plan: Omit<Partial<BillingPlan>, 'kind'> & { kind?: string }): Record<string, unknown> {
   if (plan.kind === 'inFull') return only(plan, 'kind', 'on');
-  if (plan.kind === 'installments') return only(plan, 'kind', 'installments');
+  const { installments = [] } = plan as { installments?: { on?: string; share?: number; amountCents?: number }[] };
+  if (plan.kind === 'installments') return { kind: 'installments', installments: installments.map((one) => only(one, 'on', 'share')) };
+  if (plan.kind === 'amounts') return { kind: 'installments', installments: installments.map((one) => only(one, 'on', 'amountCents')) };
+  if (plan.kind === 'perGame') return { kind: 'perGame' };
+  if (plan.kind === 'monthly') return { kind: 'perReadInArrears', monthly: true };
   if (plan.kind === 'depositAndArrears') return only(plan, 'kind', 'depositCents', 'depositOn');
   return { kind: 'perReadInArrears' };
 }
