@@ -6,6 +6,7 @@ import { authProvider } from './auth-provider.ts';
 import { CheckEntryPage } from './check-entry/page.tsx';
 import { CHANGE_KINDS } from './contracts/changes/change-kinds.tsx';
 import { ChangePage } from './contracts/changes/change-page.tsx';
+import { billingRuns } from './billing-runs/resource.ts';
 import { contracts } from './contracts/resource.ts';
 import { copies } from './copies/resource.ts';
 import { dataProvider } from './data-provider.ts';
@@ -45,7 +46,7 @@ import { i18nProvider } from './words/english.ts';
 
 const RESOURCES = [
   nights, games, teams, schools, venues, seasons, contracts, sponsors, copies, readKinds, rateCard, sponsorCategories, scripts,
-  invoices, payments, receipts, depositSlips, payers, sellers, months, accounts, people, audit, seals,
+  billingRuns, invoices, payments, receipts, depositSlips, payers, sellers, months, accounts, people, audit, seals,
 ];
 
 export const App = () => (

@@ -28,6 +28,7 @@ const RIGHTS: Record<string, { see: Right; change: Right }> = {
   slogans: { see: 'see copy', change: 'change copy' },
   links: { see: 'give out links', change: 'give out links' },
   scripts: { see: 'see packets', change: 'change copy' },
+  'billing-runs': { see: 'see money', change: 'bill' },
   invoices: { see: 'see money', change: 'bill' },
   receipts: { see: 'take receipts', change: 'take receipts' },
   'deposit-slips': { see: 'see money', change: 'record payments' },

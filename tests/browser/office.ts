@@ -8,13 +8,13 @@ export type Rooms = Record<'Now' | 'Calendar' | 'Promises' | 'Money' | 'Books' |
 const LISTS: Record<string, string> = {
   games: 'Games', teams: 'Teams', schools: 'Schools', venues: 'Venues', seasons: 'Seasons', contracts: 'Contracts', sponsors: 'Sponsors',
   copies: 'Copy', 'read-kinds': 'Read kinds', 'rate-card-lines': 'Rate card', 'sponsor-categories': 'Categories', scripts: 'Scripts',
-  invoices: 'Invoices', payments: 'Payments', receipts: 'Receipts', 'deposit-slips': 'Deposit slips', payers: 'Payers', sellers: 'Sellers of record', people: 'People and roles',
+  'billing-runs': 'Billing runs', invoices: 'Invoices', payments: 'Payments', receipts: 'Receipts', 'deposit-slips': 'Deposit slips', payers: 'Payers', sellers: 'Sellers of record', people: 'People and roles',
 };
 
 const FORMS: Record<string, string> = {
   games: 'Add a game', teams: 'Add a team', schools: 'Add a school', venues: 'Add a venue', seasons: 'Add a season', contracts: 'New contract',
   sponsors: 'Add a sponsor', copies: 'Add copy', 'read-kinds': 'Add a read kind', 'rate-card-lines': 'Add a price',
-  'sponsor-categories': 'Add a category', scripts: 'Add a script', payments: 'Record a payment', receipts: 'Write a receipt', 'deposit-slips': 'Make a deposit slip', payers: 'Add a payer',
+  'sponsor-categories': 'Add a category', scripts: 'Add a script', 'billing-runs': 'New billing run', payments: 'Record a payment', receipts: 'Write a receipt', 'deposit-slips': 'Make a deposit slip', payers: 'Add a payer',
   sellers: 'Add a seller of record', people: 'Add a person',
 };
 
@@ -46,10 +46,11 @@ export async function aBusyOffice(department: Department): Promise<{ rooms: Room
   const take = (reference: string, amountCents: number) => department.announcer.make('/api/receipts', { sellerId: season.sellerId, payerId: season.payerId, fromWhom: 'Hazel Juniper', takenOn: '2026-12-04', method: 'check', reference, amountCents, whatFor: 'Game ball, opening night' });
   const [deposited, receipt] = [await take('2041', 5_000), await take('2042', 7_500)];
   const slip = await bookkeeper.make('/api/deposit-slips', { sellerId: season.sellerId, depositedOn: '2026-12-07', paymentIds: [deposited.paymentId], countedCents: 4_975, note: 'Counted twice; a quarter is missing' });
+  const run = await bookkeeper.make('/api/billing-runs', { throughDay: '2026-11-30', issuedOn: '2026-11-30' });
   const ids: Record<string, string> = {
     games: second.gameId, teams: season.teamId, schools: season.schoolId, venues: season.venueId, seasons: season.seasonId, contracts: contract.id,
     sponsors: season.sponsorId, copies: copy.id, 'read-kinds': season.readKinds.bankShot, 'sponsor-categories': season.categoryId,
-    invoices: invoice.id, payments: payment.id, receipts: receipt.id, 'deposit-slips': slip.id, payers: season.payerId, sellers: season.sellerId,
+    invoices: invoice.id, 'billing-runs': run.id, payments: payment.id, receipts: receipt.id, 'deposit-slips': slip.id, payers: season.payerId, sellers: season.sellerId,
   };
   for (const resource of ['rate-card-lines', 'scripts', 'people']) ids[resource] = (await director.look(`/api/${resource}?perPage=1`)).data[0].id;
   const records: Record<string, any> = {};
@@ -77,6 +78,7 @@ const nameOf = (record: any): string => record.label ?? record.title ?? record.n
 function roomsOf(records: Record<string, any>, { night, played, draft }: Record<'night' | 'played' | 'draft', any>, stories: Sheet[]): Rooms {
   const shows = (resource: string): Sheet => {
     if (resource === 'invoices') return [`/invoices/${records[resource].id}/show`, `Invoice ${records[resource].number}`];
+    if (resource === 'billing-runs') return [`/billing-runs/${records[resource].id}/show`, 'Billing run through Nov 30, 2026'];
     if (resource === 'payments') return [`/payments/${records[resource].id}/show`, `Payment ${records[resource].number}`];
     if (resource === 'receipts') return [`/receipts/${records[resource].id}/show`, `Receipt ${records[resource].number}`];
     if (resource === 'deposit-slips') return [`/deposit-slips/${records[resource].id}/show`, `Deposit slip ${records[resource].number}`];
@@ -93,7 +95,7 @@ function roomsOf(records: Record<string, any>, { night, played, draft }: Record<
       [`/${resource}`, LISTS[resource]!] as Sheet,
       ...(FORMS[resource] ? [[`/${resource}/create`, FORMS[resource]] as Sheet] : []),
       shows(resource),
-      ...(['invoices', 'payments', 'receipts', 'deposit-slips', 'contracts'].includes(resource) ? [] : [changes(resource)]),
+      ...(['billing-runs', 'invoices', 'payments', 'receipts', 'deposit-slips', 'contracts'].includes(resource) ? [] : [changes(resource)]),
     ]);
   const tabs = (path: string, heading: string, ...keys: string[]): Sheet[] => keys.map((key) => [`${path}?tab=${key}`, heading]);
   return {
@@ -114,7 +116,7 @@ function roomsOf(records: Record<string, any>, { night, played, draft }: Record<
       ...tabs(`/scripts/${records['scripts'].id}/show`, nameOf(records['scripts']), 'versions'),
       [`/contracts/${draft.id}`, `Change ${draft.title}`],
     ],
-    Money: [['/open-money', 'Open money'], ...all('invoices', 'payments', 'receipts', 'deposit-slips', 'payers', 'sellers'), ['/check-entry', 'Enter checks'], ['/find', 'Find a document'], ['/find?q=juniper', 'Find a document'], ...stories],
+    Money: [['/open-money', 'Open money'], ...all('billing-runs', 'invoices', 'payments', 'receipts', 'deposit-slips', 'payers', 'sellers'), ['/check-entry', 'Enter checks'], ['/find', 'Find a document'], ['/find?q=juniper', 'Find a document'], ...stories],
     Books: [['/months', 'Months'], ['/months/2026-11/show', 'November 2026'], ['/accounts', 'Accounts']],
     Office: [...all('people'), ['/imports', 'Imports'], ['/department', 'Department'], ['/audit', 'Audit'], ['/seals', 'Seals'], ['/me', 'You'], ['/nowhere', 'No such page']],
   };
