@@ -25,7 +25,7 @@ function Actions({ contract }: { contract: Contract }) {
       {may && draft && <SignButton contract={contract} />}
       {may && draft && <OpeningButton contract={contract} />}
       {!draft && iMay('contract-changes', 'edit') && <ChangeMenu contract={contract} />}
-      {iMay('invoices', 'create') && contract.term.state === 'signed' && <IssueInvoiceButton contract={contract} />}
+      {iMay('invoices', 'create') && (contract.term.state === 'signed' || contract.term.state === 'ended') && <IssueInvoiceButton contract={contract} />}
       {may && draft && <DeleteDraftButton contract={contract} />}
     </>
   );

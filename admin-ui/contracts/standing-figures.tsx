@@ -29,7 +29,7 @@ export function StandingFigures({ contract }: { contract: Contract }) {
       <Section title="Money">
         <Figures
           figures={[
-            { label: 'Price', value: contract.term.pricing === 'perRead' ? 'Per read' : moneyText(contract.term.priceCents) },
+            { label: 'Price', value: contract.term.pricing === 'perRead' ? 'Per read' : moneyText(standing.priceCents) },
             { label: 'Billed', value: moneyText(standing.billedCents) },
             { label: 'To bill', value: moneyText(standing.toBillCents) },
             { label: 'Earned', value: moneyText(standing.earnedCents) },

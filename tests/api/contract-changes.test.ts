@@ -259,3 +259,32 @@ test('the explanation of a contract is made of sums that add up to what the cont
   expect((await scene.bookkeeper.look(`/api/contracts/${draft.id}/explanation`)).sums).toEqual([]);
   expect((await scene.announcer.get(`/api/contracts/${contract.id}/explanation`)).status).toBe(403);
 });
+
+test('an unpaid sponsor’s contract is ended first; then what was earned and not paid is written off, and nothing unearned with it (row 36)', async () => {
+  const scene = await aScene();
+  const { director, bookkeeper } = scene;
+  const contract = await aTerm(scene, 10);
+  const invoice = await bill(scene, contract.id);
+  expect((await bookkeeper.post(`/api/invoices/${invoice.id}/write-off-requests`, { amountCents: 126_000, reason: 'The store closed' })).body.code).toBe('write-off-before-ending');
+  await change(scene, contract.id, 'end', {});
+  const { waitingWriteOff } = await bookkeeper.make(`/api/invoices/${invoice.id}/write-off-requests`, { amountCents: 52_500, reason: 'The store closed' });
+  await director.make(`/api/write-off-requests/${waitingWriteOff.id}/approve`, { on: ON });
+  const { after } = await change(scene, contract.id, 'close', {});
+  expect([after.term.state, after.standing.earnedCents, after.standing.receivableCents]).toEqual(['closed', 50_000, 0]);
+});
+
+test('a contract paid in goods that ends early: what came in goods beyond what was given is credited, by a memo that names no invoice', async () => {
+  const scene = await aScene();
+  const { season, director, bookkeeper } = scene;
+  const made = await aContract(scene, season, {
+    title: 'Game balls for reads', priceCents: 120_000, billingPlan: { kind: 'inFull', on: '2026-11-23' },
+    commitments: [{ readKindId: season.readKinds.concession, counting: 'perTerm', reads: 24, rateCents: 5000 }],
+  });
+  await director.patch(`/api/contracts/${made.id}`, { isInKind: true }, { version: made.version });
+  await director.make(`/api/contracts/${made.id}/opening`, { givenByCommitment: [{ commitmentId: made.commitments[0].id, given: 2 }], billedCents: 0, paidCents: 0, asOf: '2026-11-20' });
+  await bookkeeper.make(`/api/contracts/${made.id}/goods`, { receivedOn: '2026-12-01', what: 'Twelve game balls', amountCents: 60_000 });
+  const { preview, after } = await change(scene, made.id, 'end', {});
+  expect(preview.contracts[0].memos).toEqual([{ netCents: 50_000, taxCents: 0, grossCents: 50_000, parts: [{ invoiceNumber: null, netCents: 50_000, taxCents: 0 }] }]);
+  expect(after.standing).toMatchObject({ priceCents: 10_000, billedCents: 10_000, toBillCents: 0, contractBalanceCents: 0 });
+  expect((await director.post(`/api/contracts/${made.id}/close`, { on: ON })).body.code).toBe('close-with-open-credits');
+});

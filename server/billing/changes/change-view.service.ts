@@ -1,5 +1,6 @@
 import { Inject, Injectable } from '@nestjs/common';
 import { creditApplied } from '../../domain/billing/payment.ts';
+import { writeOffReversed, writeOffUndoneByMemo } from '../../domain/billing/write-off.ts';
 import { MONEY } from '../../domain/ledger/account.ts';
 import type { Posting } from '../../domain/ledger/posting.ts';
 import { centsOf } from '../../domain/money.ts';
@@ -36,7 +37,7 @@ export class ChangeViews {
     const lineName = (lineId: string) => effect.lines.find((line) => line.lineId === lineId)?.name ?? 'Reads';
     const receivableCents = openCentsOf(documents, 'invoice');
     const applied = keepsBooksHere ? appliedAtOnce(effect.memos, documents) : [];
-    const appliedCents = applied.reduce((sum, one) => sum + (one.from === MONEY.receivable ? one.amount : 0), 0);
+    const appliedCents = applied.reduce((sum, { from, to, amount }) => sum + (from === MONEY.receivable ? amount : 0) - (to === MONEY.receivable ? amount : 0), 0);
     const postings = [...(keepsBooksHere ? effect.postings : effect.postings.filter((posting) => posting.journal === 'reads')), ...applied];
     return {
       contractId: contract.id,
@@ -57,16 +58,19 @@ export class ChangeViews {
   }
 }
 
-/** A memo pays off the invoices it credits, as far as they are open. */
+/** A memo pays off the invoices it credits, as far as they are open; what was written off of them is undone first. */
 function appliedAtOnce(memos: readonly MemoPosition[], documents: readonly OpenDocument[]): Posting[] {
-  const open = new Map(documents.map((one) => [one.id, one.openCents]));
+  const open = new Map(documents.map((one) => [one.id, { ...one }]));
   return memos.flatMap(({ memoId, parts }) =>
     parts.flatMap(({ invoiceId = '', netCents, taxCents }) => {
-      const openCents = open.get(invoiceId) ?? 0;
-      const amountCents = centsOf(Math.min(openCents, netCents + taxCents));
-      if (amountCents <= 0) return [];
-      open.set(invoiceId, openCents - amountCents);
-      return creditApplied({ unappliedId: memoId, invoiceId, amountCents }, amountCents, openCents);
+      const invoice = open.get(invoiceId);
+      if (!invoice) return [];
+      const undoneCents = writeOffUndoneByMemo(netCents + taxCents, invoice.openCents, invoice.writtenOffCents);
+      const balanceCents = invoice.openCents + undoneCents;
+      const amountCents = centsOf(Math.min(balanceCents, netCents + taxCents));
+      const undone = undoneCents > 0 ? writeOffReversed(invoiceId, undoneCents, invoice.writtenOffCents) : [];
+      open.set(invoiceId, { ...invoice, openCents: balanceCents - amountCents, writtenOffCents: invoice.writtenOffCents - undoneCents });
+      return amountCents > 0 ? [...undone, ...creditApplied({ unappliedId: memoId, invoiceId, amountCents }, amountCents, balanceCents)] : undone;
     }),
   );
 }

@@ -8,29 +8,29 @@ export interface OpenDocument {
   number: string;
   grossCents: number;
   openCents: number;
+  writtenOffCents: number;
 }
 
-const balanceBy = (account: string, key: string) => `(select coalesce(sum(case when to_account = '${account}' then amount else -amount end), 0)
-    from posting where posting.department_id = $1 and posting.journal = 'money' and '${account}' in (from_account, to_account) and posting.${key} = document.id)::bigint`;
+const USED = `from application join invoice on invoice.department_id = $1 and invoice.id = application.invoice_id
+    where application.department_id = $1 and application.payment_id = payment.id`;
 
 /** A payment belongs to a contract when it is used on invoices of that contract and of no other. */
-const DOCUMENTS = `select document.id, 'invoice' as kind, document.number, document.gross_cents as "grossCents", ${balanceBy('1100', 'invoice_id')} as "openCents"
-    from invoice as document where document.department_id = $1 and document.contract_id = $2
-      and not exists (select from invoice_void where invoice_void.department_id = $1 and invoice_void.invoice_id = document.id)
+const DOCUMENTS = `select invoice.id, 'invoice' as kind, invoice.number, standing.gross_cents as "grossCents", standing.balance_cents as "openCents",
+      standing.written_off_cents as "writtenOffCents"
+    from invoice join invoice_standing as standing on standing.department_id = $1 and standing.invoice_id = invoice.id
+    where invoice.department_id = $1 and invoice.contract_id = $2 and not standing.is_void
   union all
-  select document.id, 'payment', document.number, document.amount_cents, -${balanceBy('2150', 'unapplied_id')}
-    from payment as document where document.department_id = $1
-      and exists (select from application join invoice on invoice.department_id = $1 and invoice.id = application.invoice_id
-        where application.department_id = $1 and application.payment_id = document.id and invoice.contract_id = $2
-        group by invoice.id having sum(application.amount_cents) > 0)
-      and not exists (select from application join invoice on invoice.department_id = $1 and invoice.id = application.invoice_id
-        where application.department_id = $1 and application.payment_id = document.id and invoice.contract_id is distinct from $2
-        group by invoice.id having sum(application.amount_cents) > 0)
+  select payment.id, 'payment', payment.number, standing.amount_cents, standing.left_cents, 0
+    from payment join credit_standing as standing on standing.department_id = $1 and standing.credit_id = payment.id
+    where payment.department_id = $1
+      and exists (select ${USED} and invoice.contract_id = $2 group by invoice.id having sum(application.amount_cents) > 0)
+      and not exists (select ${USED} and invoice.contract_id is distinct from $2 group by invoice.id having sum(application.amount_cents) > 0)
   union all
-  select document.id, 'memo', document.number, document.gross_cents, -${balanceBy('2150', 'unapplied_id')}
-    from credit_memo as document where document.department_id = $1 and document.id = any($3::uuid[])`;
+  select credit_memo.id, 'memo', credit_memo.number, standing.amount_cents, standing.left_cents, 0
+    from credit_memo join credit_standing as standing on standing.department_id = $1 and standing.credit_id = credit_memo.id
+    where credit_memo.department_id = $1 and credit_memo.id = any($3::uuid[])`;
 
-/** What is open on the documents of a contract, by the journal. */
+/** What is open on the documents of a contract, as the accounts office has it. */
 @Injectable()
 export class OpenMoney {
   constructor(@Inject(UnitOfWork) private readonly work: UnitOfWork) {}

@@ -114,7 +114,7 @@ function explainedEarned(position: Position, amounts: ContractAmounts): Explaine
     ),
   ];
   const { inKindCents } = earnedApart(position);
-  const lead = `Each read or benefit earns its own value when it is given or made good, in order; giving a promised read twice earns nothing.${inKindCents > 0 ? ` ${money(inKindCents)} of it is paid in goods.` : ''}`;
+  const lead = `Each read or benefit earns its own value when it is given or made good, in order; a read beyond the promise earns nothing.${inKindCents > 0 ? ` ${money(inKindCents)} of it is paid in goods.` : ''}`;
   return { key: 'earned', title: 'Earned', lead, rows, total: row('Earned so far (revenue)', amounts.revenueCents) };
 }
 
