@@ -28,7 +28,7 @@ export function StorySheet({ invoice }: { invoice: Invoice }) {
                   {told.map((line) => (
                     <Box key={line.id} component="p" sx={{ m: 0, mb: 0.5 }}>
                       {line.sentence}
-                      {booked(line)} {line.who && <Box component="span" sx={{ color: 'text.secondary' }}>{line.who}</Box>}
+                      {booked(line)} {line.who && <Box component="span" sx={{ color: 'text.secondary' }}>Recorded by {line.who}.</Box>}
                     </Box>
                   ))}
                 </Box>

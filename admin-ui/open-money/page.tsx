@@ -23,7 +23,7 @@ export function OpenMoneyPage() {
               <Figures
                 figures={[
                   { label: 'Late', value: moneyText(items.lateCents), note: count(items.lateCount, 'invoice') },
-                  { label: 'Not applied', value: moneyText(items.unappliedCents), note: count(items.unappliedCount, 'payment or credit', 'payments and credits') },
+                  { label: 'Not applied', value: moneyText(items.unappliedCents), note: count(items.unappliedCount, 'credit') },
                   { label: 'Write-offs to decide', value: numberText(items.writeOffsWaiting) },
                 ]}
               />

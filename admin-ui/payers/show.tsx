@@ -4,10 +4,12 @@ import { Facts } from '../show/facts.tsx';
 import { Section } from '../show/section.tsx';
 import { ShowPage } from '../show/show-page.tsx';
 import { Certificates } from './certificates.tsx';
+import { iMay } from '../session/rights.ts';
+import { ChargeButton } from './charge-button.tsx';
 import type { Payer } from './types.ts';
 
 export const PayerShow = () => (
-  <ShowPage<Payer> title={(payer) => payer.name}>
+  <ShowPage<Payer> title={(payer) => payer.name} actions={(payer) => iMay('invoices', 'create') && <ChargeButton payer={payer} />}>
     {(payer) => (
       <>
       <Section title="Payer">

@@ -56,10 +56,11 @@ function ReturnNote({ payment }: { payment: Payment }) {
   if (payment.returnKind === null) return null;
   const on = dayText(payment.returnedOn);
   const fee = payment.bankFeeCents ? ` The bank took ${moneyText(payment.bankFeeCents)}.` : '';
+  const reason = (payment.returnReason ?? '').replace(/\.*$/, '.');
   return (
     <Alert severity="warning" icon={false} sx={{ mb: 2 }}>
       {payment.returnKind === 'mistake' ? `Recorded by mistake, undone on ${on}: ` : `Came back from the bank on ${on}: `}
-      {payment.returnReason}
+      {reason}
       {fee} It pays nothing any more.
     </Alert>
   );

@@ -28,7 +28,7 @@ const RECENT = `
             (select coalesce(night.title, to_char(night.held_on, 'FMMon FMDD')) from night where night.department_id = $1 and night.id = packet_issue.night_id), false, null
        from packet_issue where department_id = $1 order by recorded_at desc limit $2)
     union all
-    (select recorded_at, issued_by_person_id, 'issued invoice', 'invoices', id, number, true, null from invoice where department_id = $1 and kind <> 'opening' order by recorded_at desc limit $2)
+    (select recorded_at, issued_by_person_id, case kind when 'charge' then 'issued charge' else 'issued invoice' end, 'invoices', id, number, true, null from invoice where department_id = $1 and kind <> 'opening' order by recorded_at desc limit $2)
     union all
     (select recorded_at, voided_by_person_id, 'voided invoice', 'invoices', invoice_id,
             (select number from invoice where invoice.department_id = $1 and invoice.id = invoice_void.invoice_id), true, null

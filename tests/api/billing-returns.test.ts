@@ -1,8 +1,13 @@
 import { expect, test } from 'vitest';
+import { addDays } from '../../server/domain/day.ts';
+import { dayAt, instantOf } from '../../server/domain/instant.ts';
 import { aDepartment } from '../support/department.ts';
 import type { Department } from '../support/department.ts';
 import { aSeason, aSignedContract } from '../support/season.ts';
 import type { Season } from '../support/season.ts';
+
+/** Late on whatever day the test runs: 150 days ago, due 30 days later. */
+const longAgo = addDays(dayAt(instantOf(new Date().toISOString()), 'America/Denver'), -150);
 
 /** The balance of money accounts, debit +, in dollars, as LEDGER.md writes them. */
 async function books({ ask }: Department): Promise<Record<string, number>> {
@@ -149,4 +154,40 @@ test('money is dated within the fiscal years around today: a mistyped year is re
   expect((await on('2199-12-31')).body).toMatchObject({ status: 422, code: 'day-too-far-ahead' });
   expect((await on('1926-12-05')).body).toMatchObject({ status: 422, code: 'day-too-long-ago' });
   expect((await bookkeeper.look('/api/payments')).total).toBe(0);
+});
+
+test('a returned check and the fee passed on are recorded in one step, or neither is', async () => {
+  const { department, invoice, pay } = await billed();
+  const { bookkeeper } = department;
+  const payment = await pay();
+  const back = (form: object) => bookkeeper.post(`/api/payments/${payment.id}/return`, { kind: 'returned', returnedOn: '2026-12-10', bankFeeCents: 1_200, chargeCents: 2_500, reason: 'No funds', ...form });
+  expect((await back({ kind: 'mistake', bankFeeCents: 0 })).body.code).toBe('fee-of-a-mistake');
+  expect((await back({})).status).toBe(200);
+  const { data } = await bookkeeper.look('/api/invoices?sort=number');
+  expect(data.map((one: any) => [one.number, one.kind, one.balanceCents, one.contractId])).toEqual([
+    ['TR-2027-0001', 'invoice', 36_750, invoice.contractId],
+    ['TR-2027-0002', 'charge', 2_500, invoice.contractId],
+  ]);
+  expect(await books(department)).toEqual({ cash: -12, AR: 392.5, CB: -350, ST: -17.5, fees: -25, bank: 12 });
+});
+
+test('what is late, what is left over and what waits for the director stand on one page, with what each could be used on', async () => {
+  const { department, season, invoice, pay } = await billed();
+  const { bookkeeper, director } = department;
+  const boosters = await director.make('/api/sellers', { name: 'Kestrel Boosters', numberPrefix: 'KB' });
+  const late = await bookkeeper.make('/api/charges', { sellerId: season.sellerId, payerId: season.payerId, description: 'Interest', amountCents: 3_000, issuedOn: longAgo });
+  await bookkeeper.make(`/api/invoices/${late.id}/write-off-requests`, { amountCents: 3_000, reason: 'The store closed' });
+  await pay({ amountCents: 5_000, applications: [] });
+  await pay({ amountCents: 700, applications: [], sellerId: boosters.id });
+  const page = await director.look('/api/open-money');
+  const [oldest] = page.late;
+  expect(oldest.invoices).toMatchObject([{ invoiceId: late.id, balanceCents: 3_000, dueOn: addDays(longAgo, 30), daysPastDue: 120, sponsorName: 'Juniper & Pike Hardware' }]);
+  expect(page.writeOffs).toMatchObject([{ invoiceId: late.id, amountCents: 3_000 }]);
+  expect(page.unapplied.map((one: any) => [one.sellerName, one.leftCents, one.openInvoices.map((open: any) => open.id)])).toEqual([
+    ['Kestrel Boosters', 700, []],
+    ['Tamarack Ridge Athletics', 5_000, [late.id, invoice.id]],
+  ]);
+  expect([page.unappliedCount, page.unappliedCents, page.writeOffsWaiting]).toEqual([2, 5_700, 1]);
+  expect((await director.look('/api/home')).openMoney).toMatchObject({ unappliedCents: 5_700, writeOffsWaiting: 1 });
+  expect((await department.announcer.look('/api/home')).openMoney).toBeNull();
 });

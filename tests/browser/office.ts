@@ -1,3 +1,5 @@
+import { addDays } from '../../server/domain/day.ts';
+import { dayAt, instantOf } from '../../server/domain/instant.ts';
 import type { Department } from '../support/department.ts';
 import { TableDevice, aSeason, aSignedContract } from '../support/season.ts';
 
@@ -68,7 +70,7 @@ async function withTroubles({ bookkeeper }: Department, { sellerId, payerId }: {
   await bookkeeper.make(`/api/payments/${bounced.id}/return`, { kind: 'returned', returnedOn: '2026-11-25', bankFeeCents: 1_200, chargeCents: 2_500, reason: 'Not sufficient funds' });
   const left = await pay('1042');
   await bookkeeper.make(`/api/payments/${left.id}/refunds`, { amountCents: 500, refundedOn: '2026-11-26', method: 'check' });
-  const charge = await bookkeeper.make('/api/charges', { sellerId, payerId, description: 'Interest on last season', amountCents: 3_000, issuedOn: '2026-05-25' });
+  const charge = await bookkeeper.make('/api/charges', { sellerId, payerId, description: 'Interest on last season', amountCents: 3_000, issuedOn: addDays(dayAt(instantOf(new Date().toISOString()), 'America/Denver'), -150) });
   await bookkeeper.make(`/api/invoices/${charge.id}/write-off-requests`, { amountCents: 3_000, reason: 'The old store closed' });
   return [[`/payments/${bounced.id}/show`, `Payment ${bounced.number}`], [`/payments/${left.id}/show`, `Payment ${left.number}`], [`/invoices/${charge.id}/show`, `Charge ${charge.number}`]];
 }

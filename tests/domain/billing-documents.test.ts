@@ -2,8 +2,9 @@ import { describe, expect, test } from 'vitest';
 import { receiptsDeposited } from '../../server/domain/billing/deposit.ts';
 import { balanceOfInvoice, checkVoidable, checkWithinBalance, dueOn, earlyPayment, invoiceAmounts, invoiceState } from '../../server/domain/billing/invoice.ts';
 import { checkPaysFor, checkSameSeller, creditApplied, creditRefunded, paymentReceived, paymentReturned, spreadOverInvoices, taxRemitted } from '../../server/domain/billing/payment.ts';
-import { writeOffReversed } from '../../server/domain/billing/write-off.ts';
+import { checkApprover, writeOffReversed } from '../../server/domain/billing/write-off.ts';
 import { dayOf } from '../../server/domain/day.ts';
+import { checkMoneyDay, moneyDays } from '../../server/domain/ledger/booking-day.ts';
 import { memoTaxOf, salesTaxOn } from '../../server/domain/ledger/sales-tax.ts';
 import { centsOf } from '../../server/domain/money.ts';
 import { changesOf, dollars, refusalOf } from './ledger-books.ts';
@@ -136,5 +137,36 @@ describe('payments', () => {
     expect(refusalOf(() => writeOffReversed('A', dollars(1), 100))).toBeNull();
     expect(refusalOf(() => writeOffReversed('A', dollars(1), 99))).toBe('more-than-balance');
     expect(refusalOf(() => writeOffReversed('A', dollars(1), 0))).toBe('nothing-written-off');
+  });
+});
+
+describe('the day of money', () => {
+  const days = (startsInMonth: number) => moneyDays(dayOf('2026-11-27'), startsInMonth);
+
+  // common practice, no source: this fiscal year, the next one, and ten before
+  test.each([
+    [7, '2016-07-01', '2028-06-30'],
+    [1, '2016-01-01', '2027-12-31'],
+  ])('with years that begin in month %i lies between %s and %s', (startsInMonth, first, last) => {
+    expect(days(startsInMonth)).toEqual({ first, last });
+  });
+
+  test.each([
+    ['2028-06-30', null],
+    ['2028-07-01', 'day-too-far-ahead'],
+    ['2016-07-01', null],
+    ['2016-06-30', 'day-too-long-ago'],
+  ])('%s: %s', (on, refusal) => {
+    expect(refusalOf(() => checkMoneyDay(dayOf(on), days(7)))).toBe(refusal);
+  });
+});
+
+describe('who approves a write-off', () => {
+  test.each([
+    [false, ['director'], null],
+    [true, ['director', 'bookkeeper'], null],
+    [true, ['director'], 'write-off-needs-another'],
+  ] as const)('who asked is who approves: %s, as %j: %s', (same, roles, refusal) => {
+    expect(refusalOf(() => checkApprover(same, roles))).toBe(refusal);
   });
 });
