@@ -88,6 +88,23 @@ test('a mistake is undone, without a fee of the bank', async () => {
   expect((await bookkeeper.look(`/api/invoices?sellerId=${season.sellerId}`)).data).toMatchObject([{ id: invoice.id, balanceCents: 36_750 }]);
 });
 
+test('a mistake is taken out of the drawer while it lies there, and out of the bank once it was deposited', async () => {
+  const { department, season, pay } = await billed();
+  const { bookkeeper, director } = department;
+  const inDrawer = () => pay({ amountCents: 1_000, applications: [], drawer: 'undepositedReceipts' });
+  const mistake = (id: string) => bookkeeper.make(`/api/payments/${id}/return`, { kind: 'mistake', returnedOn: '2026-12-09', reason: 'Typed twice' });
+  const [lying, deposited] = [await inDrawer(), await inDrawer()];
+  expect(await books(department)).toMatchObject({ drawer: 20, UC: -20 });
+  await mistake(lying.id);
+  expect(await books(department)).toMatchObject({ drawer: 10, UC: -10 });
+  const slip = (paymentId: string) => director.post('/api/deposit-slips', { sellerId: season.sellerId, depositedOn: '2026-12-08', paymentIds: [paymentId], countedCents: 1_000 });
+  expect((await slip(lying.id)).body.code).toBe('payment-not-in-drawer');
+  expect((await slip(deposited.id)).status).toBe(201);
+  expect(await books(department)).toMatchObject({ cash: 10, UC: -10 });
+  await mistake(deposited.id);
+  expect(await books(department)).toEqual({ AR: 367.5, CB: -350, ST: -17.5 });
+});
+
 test('1,300.00 paid on 1,260.00 leaves 40.00, which is refunded to the cent and not beyond, once for each key', async () => {
   const department = await aDepartment();
   const season = await aSeason(department, 0);

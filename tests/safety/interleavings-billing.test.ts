@@ -265,3 +265,28 @@ test.each(WAYS)('the director writes off while the sponsor pays, %s: one of the 
     expect(after.state, order.join(', ')).toBe(said['pays'] === 'done' ? 'paid' : 'writtenOff');
   }
 });
+
+test.each(WAYS)('a check in the drawer is deposited while it is found to be a mistake, %s: the books say where its money lay', async (way) => {
+  const { department, season } = await anOffice();
+  const { bookkeeper, director } = department;
+  for (const order of ordersOf(['is deposited', 'is deposited again', 'is a mistake'])) {
+    const payment = await bookkeeper.make('/api/payments', { sellerId: season.sellerId, payerId: season.payerId, receivedOn: '2026-12-05', method: 'check', amountCents: 1_000, drawer: 'undepositedReceipts' });
+    const deposit = () => director.post('/api/deposit-slips', { sellerId: season.sellerId, depositedOn: '2026-12-08', paymentIds: [payment.id], countedCents: 1_000 });
+    const answers = await take(department, { document: payment.id }, {
+      'is deposited': deposit,
+      'is deposited again': deposit,
+      'is a mistake': () => bookkeeper.post(`/api/payments/${payment.id}/return`, { kind: 'mistake', returnedOn: '2026-12-09', reason: 'Typed twice' }),
+    }, order, way);
+    const said = told(answers, order);
+    expect(said['is a mistake'], order.join(', ')).toBe('done');
+    const deposits = ['is deposited', 'is deposited again'].map((name) => said[name]).sort();
+    expect([['done', 'payment-deposited-already'], ['payment-not-in-drawer', 'payment-not-in-drawer']], order.join(', ')).toContainEqual(deposits);
+    if (way === 'one after the other') expect(deposits[0] === 'done', order.join(', ')).toBe(order[0] !== 'is a mistake');
+    const [row] = await department.ask<{ drawer: number; cash: number }>(
+      `select coalesce(sum(case '1050' when to_account then amount when from_account then -amount else 0 end), 0)::int as drawer,
+              coalesce(sum(case '1000' when to_account then amount when from_account then -amount else 0 end), 0)::int as cash from posting where department_id = $1`,
+      [department.id],
+    );
+    expect(row, order.join(', ')).toEqual({ drawer: 0, cash: 0 });
+  }
+});

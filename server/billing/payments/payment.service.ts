@@ -8,6 +8,7 @@ import { LedgerService } from '../../ledger/ledger.service.ts';
 import { newId } from '../../platform/database/ids.ts';
 import { UnitOfWork } from '../../platform/database/unit-of-work.ts';
 import { Seller } from '../../sponsorship/seller.entity.ts';
+import { DocumentLocks } from '../document-locks.ts';
 import { ApplicationService } from './application.service.ts';
 import { DocumentNumbers } from '../document-numbers.service.ts';
 import { Invoice } from '../invoices/invoice.entity.ts';
@@ -22,6 +23,7 @@ export class PaymentService {
     @Inject(UnitOfWork) private readonly work: UnitOfWork,
     @Inject(LedgerService) private readonly ledger: LedgerService,
     @Inject(DocumentNumbers) private readonly numbers: DocumentNumbers,
+    @Inject(DocumentLocks) private readonly locks: DocumentLocks,
     @Inject(ApplicationService) private readonly applications: ApplicationService,
   ) {}
 
@@ -33,6 +35,8 @@ export class PaymentService {
     checkDrawer(form.method, drawer);
     if (new Set(applications.map((one) => one.invoiceId)).size < applications.length) refuse('applied-twice');
     const id = form.id ?? newId();
+    // Documents first, the number series last: the order in which everybody locks.
+    await this.locks.take([id, ...applications.map((one) => one.invoiceId)]);
     const numbered = await this.numbers.next('payment', seller, form.receivedOn as Day);
     const { number } = numbered;
     const eventId = newId();
