@@ -7,6 +7,11 @@ import { CheckEntryPage } from './check-entry/page.tsx';
 import { CHANGE_KINDS } from './contracts/changes/change-kinds.tsx';
 import { ChangePage } from './contracts/changes/change-page.tsx';
 import { billingRuns } from './billing-runs/resource.ts';
+import { AccountLedgerPage } from './books/account-ledger.tsx';
+import { AgingPage } from './books/aging.tsx';
+import { IncomeByTeamPage } from './books/income-by-team.tsx';
+import { TrialBalancePage } from './books/trial-balance.tsx';
+import { UnearnedRevenuePage } from './books/unearned-revenue.tsx';
 import { contracts } from './contracts/resource.ts';
 import { copies } from './copies/resource.ts';
 import { dataProvider } from './data-provider.ts';
@@ -70,6 +75,11 @@ export const App = () => (
     {RESOURCES.map((resource) => <Resource key={resource.name} {...resource} />)}
     <CustomRoutes>
       {CHANGE_KINDS.map((kind) => <Route key={kind.key} path={`/contracts/:id/${kind.key}`} element={<ChangePage key={kind.key} kind={kind} />} />)}
+      <Route path="/trial-balance" element={<TrialBalancePage />} />
+      <Route path="/account-ledger" element={<AccountLedgerPage />} />
+      <Route path="/aging" element={<AgingPage />} />
+      <Route path="/unearned-revenue" element={<UnearnedRevenuePage />} />
+      <Route path="/income-by-team" element={<IncomeByTeamPage />} />
       <Route path="/imports" element={<ImportsPage />} />
       <Route path="/open-money" element={<OpenMoneyPage />} />
       <Route path="/check-entry" element={<CheckEntryPage />} />

@@ -28,7 +28,10 @@ export const ROOMS: readonly Room[] = [
   },
   {
     title: 'Books',
-    pages: [page('months', 'Months'), page('accounts', 'Accounts')],
+    pages: [
+      page('trial-balance', 'Trial balance'), page('aging', 'Aging'), page('account-ledger', 'Account ledger'), page('unearned-revenue', 'Unearned revenue'),
+      page('income-by-team', 'Income by team'), page('months', 'Months'), page('accounts', 'Accounts'),
+    ],
   },
   {
     title: 'Office',

@@ -11,6 +11,7 @@ import { ContractsOfSponsor } from '../contracts/contracts-of-sponsor.tsx';
 import { CopiesOfSponsor } from '../copies/copies-of-sponsor.tsx';
 import { LinksOfSponsor } from '../links/links-of-sponsor.tsx';
 import { SlogansOfSponsor } from '../slogans/slogans-of-sponsor.tsx';
+import { AccountOfSponsor } from './account-of-sponsor.tsx';
 import type { Sponsor } from './types.ts';
 
 const NewContract = ({ sponsor }: { sponsor: Sponsor }) =>
@@ -41,6 +42,7 @@ export const SponsorShow = () => (
           />
         </Section>
         <ContractsOfSponsor sponsorId={sponsor.id} />
+        {iMay('aging', 'list') && <AccountOfSponsor sponsor={sponsor} />}
         <CopiesOfSponsor sponsorId={sponsor.id} />
         <SlogansOfSponsor sponsorId={sponsor.id} />
         <LinksOfSponsor sponsorId={sponsor.id} sponsorName={sponsor.name} />

@@ -119,7 +119,10 @@ function roomsOf(records: Record<string, any>, { night, played, draft }: Record<
       [`/contracts/${draft.id}`, `Change ${draft.title}`],
     ],
     Money: [['/open-money', 'Open money'], ...all('billing-runs', 'invoices', 'payments', 'receipts', 'deposit-slips', 'payers', 'sellers'), ['/check-entry', 'Enter checks'], ['/find', 'Find a document'], ['/find?q=juniper', 'Find a document'], ...stories],
-    Books: [['/months', 'Months'], ['/months/2026-11/show', 'November 2026'], ['/accounts', 'Accounts']],
+    Books: [
+      ['/trial-balance', 'Trial balance'], ['/account-ledger', 'Account ledger'], ['/aging?by=invoiceAge', 'Aging'], ['/unearned-revenue', 'Unearned revenue'],
+      ['/income-by-team', 'Income by team'], ['/months', 'Months'], ['/months/2026-11/show', 'November 2026'], ['/accounts', 'Accounts'],
+    ],
     Office: [...all('people'), ['/imports', 'Imports'], ['/department', 'Department'], ['/audit', 'Audit'], ['/seals', 'Seals'], ['/me', 'You'], ['/nowhere', 'No such page']],
   };
 }
