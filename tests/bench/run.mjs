@@ -8,6 +8,7 @@ import { deskScript } from './desk-script.mjs'
 import { deskTap } from './desk-tap.mjs'
 import { gamesList } from './games-list.mjs'
 import { logBatches } from './log-batches.mjs'
+import { aging, trialBalance } from './money-books.mjs'
 import { nightDesk } from './night-desk.mjs'
 import { packet } from './packet.mjs'
 import { Stage } from './stage.mjs'
@@ -15,7 +16,7 @@ import { Stage } from './stage.mjs'
 /** @type {Record<string, (stage: Stage) => Promise<boolean>>} */
 const figures = {
   'games-list': gamesList, 'log-batches': logBatches, 'delivery-statement': deliveryStatement, packet, 'change-set': changeSet,
-  'night-desk': nightDesk, 'desk-bundle': deskBundle, 'desk-script': deskScript, 'desk-tap': deskTap, 'desk-paint': deskPaint,
+  'night-desk': nightDesk, 'desk-bundle': deskBundle, 'desk-script': deskScript, 'desk-tap': deskTap, 'desk-paint': deskPaint, 'trial-balance': trialBalance, aging,
 }
 
 /** Each figure stands on a stage of its own, which is cleared whatever happens. @param {string} name */
