@@ -143,6 +143,17 @@ export const BOOK_QUERIES: readonly BookQuery[] = [
           select write_off.id from write_off where department_id = $1 and (step in ('writtenOff', 'recovered')) <> (event_id is not null)`,
   },
   {
+    id: 'I17',
+    sentence: 'a closed contract owes no read, has nothing to bill and no contract balance; a hold is lifted on its own contract and not before it began',
+    sql: `select term.id from term where term.department_id = $1 and term.closed_on is not null and exists (
+            select from posting, lateral (values (to_account, amount), (from_account, -amount)) as side (account, moved)
+             where posting.department_id = $1 and posting.term_id = term.id and (journal, account) in (('reads', 'owed'), ('agreed', 'toBill'), ('money', '2100'))
+             group by journal, account having sum(moved) <> 0)
+          union all
+          select lift.id from contract_hold as lift join contract_hold as hold on hold.department_id = $1 and hold.id = lift.lifts_hold_id
+           where lift.department_id = $1 and (lift.contract_id <> hold.contract_id or lift.held_on < hold.held_on or hold.lifts_hold_id is not null)`,
+  },
+  {
     id: 'I14',
     sentence: 'nothing was booked into a month after it was closed',
     sql: `select ledger_event.id from ledger_event join month_close on month_close.department_id = ledger_event.department_id

@@ -49,8 +49,8 @@ test('two lines are amended on one page, and reads are swapped without a mouse',
   await open(page, `/contracts/${draft.id}/amend`, `Amend ${draft.title}`);
   const ball = page.getByRole('group', { name: 'Sponsored game ball' });
   const concession = page.getByRole('group', { name: 'Concession read' });
-  await field(ball, 'More (or, with a minus, fewer)').fill('2');
-  await field(concession, 'More (or, with a minus, fewer)').fill('4');
+  await field(ball, 'How many more').fill('2');
+  await field(concession, 'How many more').fill('4');
   await choose(concession, { Price: 'Adds to the price' });
   await write(concession, { By: '120' });
   await page.getByText('The agreed price rises by 270.00: 270.00 more is to be billed.').waitFor();

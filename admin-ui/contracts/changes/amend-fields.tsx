@@ -24,7 +24,7 @@ function LineFields({ line, place, contract }: { line: LineChoice; place: number
     <Box component="fieldset" sx={{ border: 0, p: 0, m: 0, mb: 1.5, minWidth: 0 }}>
       <Typography component="legend" sx={{ fontWeight: 700, p: 0 }}>{line.name}</Typography>
       <FormGrid columns={perRead ? 1 : 2}>
-        <CountInput source={source('reads')} label="More (or, with a minus, fewer)" min={-10_000} max={10_000} />
+        <CountInput source={source('reads')} label="How many more" helperText="A minus for fewer" min={-10_000} max={10_000} />
         {line.counting === 'perGame' && <PickInput source={source('gameId')} reference="games" label="In which game" shows="label" sort={{ field: 'playedOn', order: 'ASC' }} filter={{ seasonId: contract.term.seasonId }} />}
         {line.counting === 'perNight' && <PickInput source={source('gameId')} reference="nights" label="On which night" shows="title" sort={{ field: 'heldOn', order: 'ASC' }} />}
         {!perRead && <ChoiceInput source={source('priceHow')} label="Price" choices={[{ id: 'rateCard', name: `At the rate card, ${moneyText((reads ?? 0) * line.rateCents)}` }, ...PRICE_CHANGES]} defaultValue="rateCard" required />}
