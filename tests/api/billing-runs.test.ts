@@ -197,6 +197,19 @@ describe('an exemption certificate', () => {
   });
 
   test.each([
+    ['2026-11-29', 'Sales tax is charged because exemption certificate 12-3456 expired on November 29, 2026.', 3_500],
+    ['2026-11-30', 'Exempt from sales tax, certificate 12-3456, valid through November 30, 2026', 0],
+  ])('that ends on %s is told on an invoice of November 30: %s', async (exemptionExpiresOn, words, taxCents) => {
+    const { department, season } = await aBilledSeason();
+    const payer = await department.director.make('/api/payers', { name: 'Quarry Bend Parish', exemptionNumber: '12-3456', exemptionExpiresOn });
+    await aSignedContract(department, { ...season, payerId: payer.id }, { billingPlan: { kind: 'inFull', on: '2026-11-23' } });
+    const { lines } = await run(department);
+    expect((await department.bookkeeper.look(`/api/invoices/${lines[0].invoiceId}`)).taxCents).toBe(taxCents);
+    const [row] = (await department.ask('select snapshot from invoice where department_id = $1', [department.id])) as { snapshot: { note: string | null; exemptionReason: string | null } }[];
+    expect(row!.snapshot.note ?? row!.snapshot.exemptionReason).toBe(words);
+  });
+
+  test.each([
     ['scan.png', '%PDF-1.7', 'file-of-another-kind'],
     ['scan.exe', '%PDF-1.7', 'file-of-another-kind'],
     ['scan.pdf', 'MZ', 'file-of-another-kind'],

@@ -48,6 +48,17 @@ describe('the printed invoice', () => {
     expect(memo.text).not.toContain('Balance due');
   });
 
+  test('that is taxed in part says the tax of each line, and one that is taxed alike does not', async () => {
+    const lines = [
+      { description: 'Game ball', quantity: 1, unitCents: null, amountCents: 40909, taxCents: 2966 },
+      { description: 'Scholarship page', quantity: 1, unitCents: null, amountCents: 29091, taxCents: 0 },
+    ];
+    const apart = await read(await typesetter.pdf('invoice', invoice({ lines, netCents: 70000, taxCents: 2966, grossCents: 72966 })));
+    for (const words of ['Tax', '$29.66', '$0.00', '$729.66']) expect(apart.text).toContain(words);
+    const alike = lines.map((line) => ({ ...line, taxCents: Math.round(line.amountCents * 0.0725) }));
+    expect((await read(await typesetter.pdf('invoice', invoice({ lines: alike, netCents: 70000, taxCents: 5075, grossCents: 75075 })))).text).not.toContain('$21.09');
+  });
+
   test('of ninety lines runs over pages and loses none', async () => {
     const lines = Array.from({ length: 90 }, (_, place) => ({ description: `Read of night ${place + 1}.`, quantity: 1, unitCents: null, amountCents: 100 }));
     const printed = await read(await typesetter.pdf('invoice', invoice({ lines })));

@@ -1,4 +1,5 @@
 import { Inject, Injectable } from '@nestjs/common';
+import { DepartmentService } from '../../access/department.service.ts';
 import { UnitOfWork } from '../../platform/database/unit-of-work.ts';
 import type { InvoiceSheet } from '../../platform/typesetting/invoice-sheet.ts';
 import { Typesetter } from '../../platform/typesetting/typesetter.ts';
@@ -12,6 +13,7 @@ export class InvoicePrinting {
   constructor(
     @Inject(UnitOfWork) private readonly work: UnitOfWork,
     @Inject(InvoiceViews) private readonly views: InvoiceViews,
+    @Inject(DepartmentService) private readonly departments: DepartmentService,
     @Inject(Typesetter) private readonly typesetter: Typesetter,
   ) {}
 
@@ -24,6 +26,7 @@ export class InvoicePrinting {
   private async sheetOf(id: string): Promise<InvoiceSheet> {
     const invoice = await this.work.one(Invoice, id);
     const { state, appliedCents, balanceCents } = await this.views.one(id);
-    return { ...(invoice.snapshot as InvoiceSnapshot), mark: state === 'void' ? 'VOID' : null, paidCents: appliedCents, balanceCents };
+    const { paper } = (await this.departments.here()).settings;
+    return { ...(invoice.snapshot as InvoiceSnapshot), mark: state === 'void' ? 'VOID' : null, paidCents: appliedCents, balanceCents, paper };
   }
 }

@@ -5,7 +5,7 @@ import { dayText } from '../../platform/typesetting/amount-text.ts';
 import type { InvoiceSheet } from '../../platform/typesetting/invoice-sheet.ts';
 
 /** What an invoice said when it was issued; only what happened to it since is added when it is printed. */
-export type InvoiceSnapshot = Omit<InvoiceSheet, 'mark' | 'paidCents' | 'balanceCents'>;
+export type InvoiceSnapshot = Omit<InvoiceSheet, 'mark' | 'paidCents' | 'balanceCents' | 'paper'>;
 
 /** The parties of a contract as they are on the day of issue. */
 export interface Parties {

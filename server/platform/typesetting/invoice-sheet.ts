@@ -47,6 +47,8 @@ export interface InvoiceSheet {
   readonly paidCents: number;
   readonly balanceCents: number;
   readonly note: string | null;
+  /** the department's paper; letter where nothing is said */
+  readonly paper?: 'letter' | 'a4';
 }
 
 const TITLES = { invoice: 'Invoice', creditMemo: 'Credit memo', charge: 'Account charge' } as const;
@@ -105,6 +107,7 @@ export function invoiceTexts(sheet: InvoiceSheet): Record<string, unknown> {
       ...(isCredit ? [] : [['Paid and credited', amount(-sheet.paidCents), false], ['Balance due', amount(sheet.balanceCents), true]]),
     ],
     note: sheet.note,
+    paper: sheet.paper === 'a4' ? 'a4' : 'us-letter',
     caution: CAUTION,
   };
 }
