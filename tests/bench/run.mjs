@@ -1,5 +1,6 @@
 /** `npm run bench`: every figure, or the one that is named, as in `npm run bench -- games-list`. */
 import { WayOut, command } from '../../server/commands/terminal.mjs'
+import { billingRun } from './billing-run.mjs'
 import { changeSet } from './change-set.mjs'
 import { deliveryStatement } from './delivery-statement.mjs'
 import { deskBundle } from './desk-bundle.mjs'
@@ -7,6 +8,7 @@ import { deskPaint } from './desk-paint.mjs'
 import { deskScript } from './desk-script.mjs'
 import { deskTap } from './desk-tap.mjs'
 import { gamesList } from './games-list.mjs'
+import { invoicePdf } from './invoice-pdf.mjs'
 import { logBatches } from './log-batches.mjs'
 import { aging, trialBalance } from './money-books.mjs'
 import { nightDesk } from './night-desk.mjs'
@@ -17,6 +19,7 @@ import { Stage } from './stage.mjs'
 const figures = {
   'games-list': gamesList, 'log-batches': logBatches, 'delivery-statement': deliveryStatement, packet, 'change-set': changeSet,
   'night-desk': nightDesk, 'desk-bundle': deskBundle, 'desk-script': deskScript, 'desk-tap': deskTap, 'desk-paint': deskPaint, 'trial-balance': trialBalance, aging,
+  'billing-run': billingRun, 'invoice-pdf': invoicePdf,
 }
 
 /** Each figure stands on a stage of its own, which is cleared whatever happens. @param {string} name */
