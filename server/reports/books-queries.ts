@@ -84,6 +84,14 @@ export const BOOK_QUERIES: readonly BookQuery[] = [
           select invoice_id from invoice_standing where department_id = $1 and (balance_cents < 0 or least(applied_cents, discount_cents, written_off_cents) < 0
             or is_void and (applied_cents <> 0 or discount_cents <> 0 or written_off_cents <> 0))
           union all
+          select invoice.id from invoice join invoice_line as line on line.department_id = $1 and line.invoice_id = invoice.id
+           where invoice.department_id = $1 group by invoice.department_id, invoice.id
+          having count(*) = count(line.tax_cents) and sum(line.tax_cents) <> invoice.tax_cents
+          union all
+          select line.id from billing_run_line as line left join invoice on invoice.department_id = $1 and invoice.id = line.invoice_id
+           where line.department_id = $1 and (line.outcome = 'issued') <> (invoice.id is not null and invoice.contract_id = line.contract_id
+             and invoice.net_cents = line.net_cents and invoice.gross_cents = line.gross_cents)
+          union all
           select key from (${moneyBalance('1100', 'invoice_id')}) as receivable where amount < 0`,
   },
   {
