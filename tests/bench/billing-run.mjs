@@ -79,11 +79,11 @@ async function writePlainly(client, departmentId, batches) {
   for (const batch of batches) {
     await client.query(`begin; set local app.department_id = '${departmentId}'; set local app.person_id = ''`)
     for (const { table, rows } of batch) await insert(client, table, rows)
-    const [{ seller_id: sellerId, fiscal_year: fiscalYear }] = /** @type {[Record<string, unknown>]} */ (batch.find(({ table }) => table === 'invoice')?.rows)
+    const invoice = batch.find(({ table }) => table === 'invoice')?.rows[0]
     await client.query(
       `insert into number_series (department_id, id, seller_id, kind, fiscal_year, last_number) values ($1, gen_random_uuid(), $2, 'invoice', $3, 50)
        on conflict (department_id, seller_id, kind, fiscal_year) do update set last_number = number_series.last_number + 50, version = number_series.version + 1`,
-      [departmentId, sellerId, fiscalYear],
+      [departmentId, invoice?.['seller_id'], invoice?.['fiscal_year']],
     )
     await client.query('commit')
   }
