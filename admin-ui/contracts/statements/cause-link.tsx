@@ -6,6 +6,7 @@ const PAGES: Record<string, (id: string) => string> = {
   game: (id) => `/games/${id}/show`,
   invoice: (id) => `/invoices/${id}/show`,
   payment: (id) => `/payments/${id}/show`,
+  depositSlip: (id) => `/deposit-slips/${id}/show`,
   contract: (id) => `/contracts/${id}/show`,
 };
 

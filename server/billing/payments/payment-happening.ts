@@ -1,5 +1,5 @@
 import type { Cents } from '../../domain/money.ts';
-import { amountText } from '../../domain/money.ts';
+import { amountText, centsOf } from '../../domain/money.ts';
 
 /** A payment or a credit memo. */
 type CreditUsed = { paymentId: string } | { creditMemoId: string };
@@ -17,6 +17,7 @@ export type PaymentHappening =
   | ({ kind: 'creditApplied' | 'creditUnapplied' } & Use)
   | { kind: 'paymentReturned'; paymentId: string; number: string; amountCents: Cents; bankFeeCents: Cents; isMistake: boolean; reason: string }
   | { kind: 'creditRefunded'; creditId: string; number: string; isMemo: boolean; method: string; amountCents: Cents }
+  | { kind: 'receiptsDeposited'; depositSlipId: string; number: string; expectedCents: Cents; countedCents: Cents; differenceCents: Cents }
   | { kind: 'charged'; invoiceId: string; invoiceNumber: string; description: string; amountCents: Cents }
   | { kind: 'writtenOff'; invoiceId: string; invoiceNumber: string; amountCents: Cents; reason: string; bySamePerson: boolean }
   | { kind: 'recovered'; invoiceId: string; invoiceNumber: string; amountCents: Cents; reason: string };
@@ -38,6 +39,8 @@ const SENTENCES: { [K in Kind]: (happening: Of<K>) => string } = {
       ? `Payment ${number} of ${money(amountCents)} was recorded by mistake and is undone: ${sentence(reason)}`
       : `Payment ${number} of ${money(amountCents)} came back from the bank${bankFeeCents > 0 ? `, which charged ${money(bankFeeCents)}` : ''}: ${sentence(reason)}`,
   creditRefunded: ({ number, isMemo, amountCents, method }) => `${money(amountCents)} of ${isMemo ? 'credit memo' : 'payment'} ${number} was paid back${by(method)}.`,
+  receiptsDeposited: ({ number, countedCents, differenceCents }) =>
+    `${money(countedCents)} went to the bank with deposit slip ${number}${differenceCents === 0 ? '' : `, ${money(centsOf(Math.abs(differenceCents)))} ${differenceCents > 0 ? 'over' : 'short'}`}.`,
   charged: ({ invoiceNumber, description, amountCents }) => `Charge ${invoiceNumber} of ${money(amountCents)} was issued: ${sentence(description)}`,
   writtenOff: ({ invoiceNumber, amountCents, reason, bySamePerson }) =>
     `${money(amountCents)} of invoice ${invoiceNumber} was written off${bySamePerson ? ' (asked for and approved by the same person)' : ''}: ${sentence(reason)}`,

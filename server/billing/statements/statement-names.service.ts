@@ -37,6 +37,7 @@ const DOCUMENTS: Readonly<Record<string, { sql: string; word: string }>> = {
   invoice: { sql: 'select id, number as label from invoice where department_id = $1 and id = any($2::uuid[])', word: 'Invoice' },
   payment: { sql: 'select id, number as label from payment where department_id = $1 and id = any($2::uuid[])', word: 'Payment' },
   creditMemo: { sql: 'select id, number as label from credit_memo where department_id = $1 and id = any($2::uuid[])', word: 'Credit memo' },
+  depositSlip: { sql: 'select id, number as label from deposit_slip where department_id = $1 and id = any($2::uuid[])', word: 'Deposit slip' },
   contract: { sql: 'select id, coalesce(number, title) as label from contract where department_id = $1 and id = any($2::uuid[])', word: 'Contract' },
 };
 
@@ -75,7 +76,7 @@ export class StatementNames {
     return new Map(
       rows.map(({ eventId, happening, cause, causeId }) => {
         const sentence = isPaymentHappening(happening) ? paymentSentence(happening) : sentenceFor(happening, names);
-        const label = causeId === null ? null : (labels.get(causeId) ?? cause);
+        const label = causeId === null ? null : (labels.get(causeId) ?? null);
         return [eventId, { sentence, cause: causeId === null || label === null ? null : { kind: cause, id: causeId, label } }];
       }),
     );
