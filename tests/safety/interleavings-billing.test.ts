@@ -9,8 +9,11 @@ import type { Answer } from '../support/visitor.ts';
 
 type Steps = Readonly<Record<string, () => Promise<Answer>>>;
 
-/** How the steps come to meet: each after the answer to the one before, or all waiting for one lock in this order, let go at once. */
-const WAYS = ['one after the other', 'all at once'] as const;
+/**
+ * How the steps come to meet: each after the answer to the one before; all waiting for the lock that they begin with, in this
+ * order, let go at once; or all let in as far as the booking itself, so that whoever decided without a lock decided too early.
+ */
+const WAYS = ['one after the other', 'all at once', 'all at once at the books'] as const;
 type Way = (typeof WAYS)[number];
 
 /** What another connection holds until the last step waits: a contract's row, the lock of a document, or the books of the department. */
@@ -39,9 +42,10 @@ async function take(department: Department, held: Held, steps: Steps, order: rea
   const holder = await department.pool.connect();
   try {
     await holder.query(`begin; set local app.department_id = '${department.id}'`);
-    if ('contract' in held) await holder.query('select 1 from contract where department_id = $1 and id = $2 for update', [department.id, held.contract]);
-    else if ('document' in held) await holder.query('select pg_advisory_xact_lock(hashtextextended($1::uuid::text || $2::text, 13))', [department.id, held.document]);
-    else await holder.query('select pg_advisory_xact_lock(hashtextextended($1::uuid::text, 19))', [department.id]);
+    const isAtTheBooks = 'books' in held || way === 'all at once at the books';
+    if (isAtTheBooks) await holder.query('select pg_advisory_xact_lock(hashtextextended($1::uuid::text, 19))', [department.id]);
+    else if ('contract' in held) await holder.query('select 1 from contract where department_id = $1 and id = $2 for update', [department.id, held.contract]);
+    else await holder.query('select pg_advisory_xact_lock(hashtextextended($1::uuid::text || $2::text, 13))', [department.id, held.document]);
     const sent: Promise<void>[] = [];
     for (const name of order) {
       sent.push(steps[name]!().then((answer) => void (answers[name] = answer)));
@@ -119,14 +123,18 @@ test.each(WAYS)('the same reads are billed from two sessions, %s: one invoice ho
   }
 });
 
-test.each(WAYS)('an invoice is paid twice, %s: one payment pays it, the other is refused and nothing of it is kept', async (way) => {
-  const { department, pay, billed } = await anOffice();
-  for (const order of ordersOf(['first pays', 'second pays'])) {
+test.each(WAYS)('an invoice is paid by one check and by two that were kept, %s: one of the three pays it, the others are refused and nothing of them is kept', async (way) => {
+  const { department, season, pay, billed } = await anOffice();
+  const { bookkeeper } = department;
+  const kept = () => bookkeeper.make('/api/payments', { sellerId: season.sellerId, payerId: season.payerId, receivedOn: '2026-12-04', method: 'check', amountCents: FULL });
+  for (const order of ordersOf(['a check pays', 'the first kept pays', 'the second kept pays'])) {
     const { invoiceId } = await billed(order.join(', '));
-    const answers = await take(department, { document: invoiceId }, { 'first pays': () => pay(invoiceId, FULL), 'second pays': () => pay(invoiceId, FULL) }, order, way);
-    expect(Object.values(told(answers, order)).sort()).toEqual(['done', 'more-than-balance']);
-    expect((await department.bookkeeper.look(`/api/payments?invoiceId=${invoiceId}`)).total).toBe(1);
-    expect((await department.bookkeeper.look(`/api/invoices/${invoiceId}`)).state).toBe('paid');
+    const [first, second] = [await kept(), await kept()];
+    const apply = (payment: { id: string }) => () => bookkeeper.post(`/api/payments/${payment.id}/applications`, { invoiceId, amountCents: FULL, appliedOn: '2026-12-05' });
+    const answers = await take(department, { document: invoiceId }, { 'a check pays': () => pay(invoiceId, FULL), 'the first kept pays': apply(first), 'the second kept pays': apply(second) }, order, way);
+    expect(Object.values(told(answers, order)).sort(), order.join(', ')).toEqual(['done', 'more-than-balance', 'more-than-balance']);
+    expect((await bookkeeper.look(`/api/payments?invoiceId=${invoiceId}`)).total).toBe(1);
+    expect(await bookkeeper.look(`/api/invoices/${invoiceId}`)).toMatchObject({ state: 'paid', appliedCents: FULL });
   }
 });
 
