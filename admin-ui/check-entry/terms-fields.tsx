@@ -7,8 +7,8 @@ import { AmountBox } from './amount-box.tsx';
 import type { BatchTerms } from './batch.ts';
 
 const DRAWERS: { id: Drawer; name: string }[] = [
-  { id: 'undepositedReceipts', name: 'In the drawer, until a deposit slip takes them' },
-  { id: 'cash', name: 'At the bank already' },
+  { id: 'undepositedReceipts', name: 'In the drawer' },
+  { id: 'cash', name: 'At the bank' },
 ];
 
 interface Props {

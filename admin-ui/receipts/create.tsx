@@ -1,4 +1,4 @@
-import { AutocompleteInput, required as isNeeded, Title } from 'react-admin';
+import { AutocompleteInput, required as isNeeded } from 'react-admin';
 import { useFormContext, useWatch } from 'react-hook-form';
 import { useServer } from '../api/use-server.ts';
 import { FormGrid } from '../forms/form-grid.tsx';
@@ -49,10 +49,5 @@ function ReceiptForm({ parties }: { parties: ReceiptParties }) {
 
 export function ReceiptCreate() {
   const asked = useServer<ReceiptParties>('/receipt-parties');
-  return (
-    <>
-      <Title title="Write a receipt" />
-      <Reading of={asked}>{(parties) => <ReceiptForm parties={parties} />}</Reading>
-    </>
-  );
+  return <Reading of={asked}>{(parties) => <ReceiptForm parties={parties} />}</Reading>;
 }

@@ -109,6 +109,19 @@ test('a check that is entered twice is warned of, and one that the server refuse
   await expect.poll(() => field(page, 'Amount').inputValue()).toBe('67.50');
 });
 
+test('a check entered by mistake is taken back: it counts no more, and what it paid is open again', { timeout: 120_000 }, async () => {
+  const { department } = await theMorningMail();
+  const page = await aPage({ visitor: department.bookkeeper });
+  await open(page, '/check-entry', 'Enter checks');
+  await enter(page, 'juni', BUSINESSES[0]!, '6001', '367.50');
+  await page.getByRole('button', { name: 'Take back', exact: true }).click();
+  await page.getByRole('dialog').getByRole('button', { name: 'Take back', exact: true }).click();
+  await page.getByText('TR-P-2027-0001 taken back').waitFor();
+  await figuresAre(page, { Entered: '$0.00' });
+  expect((await department.bookkeeper.look('/api/invoices?unpaid=true')).total).toBe(2);
+  expect((await department.bookkeeper.look('/api/drawer')).total).toBe(0);
+});
+
 test('money taken at the table is written down by the announcer, and its paper comes at once', { timeout: 120_000 }, async () => {
   const { department } = await theMorningMail();
   const page = await aPage({ visitor: department.announcer, width: 360 });
