@@ -1,5 +1,5 @@
 import { Box } from '@mui/material';
-import { ArrayInput, SimpleFormIterator } from 'react-admin';
+import { ArrayInput, SimpleFormIterator, useRecordContext } from 'react-admin';
 import { useEffect } from 'react';
 import { useFormContext, useWatch } from 'react-hook-form';
 import { AddRow } from '../../forms/add-row.tsx';
@@ -32,18 +32,18 @@ function Installments({ byAmount }: { byAmount: boolean }) {
 }
 
 /** A stored plan of amounts, or of whole months, is a choice of its own in the form. */
-function useStoredChoice() {
-  const { getValues, setValue } = useFormContext();
+function useStoredChoice(kind: string | undefined) {
+  const stored = (useRecordContext()?.['term'] as { billingPlan?: BillingPlan } | undefined)?.billingPlan;
+  const { setValue, formState: { isDirty } } = useFormContext();
   useEffect(() => {
-    const plan = getValues('term.billingPlan') as BillingPlan | undefined;
-    if (plan?.kind && choiceOf(plan) !== plan.kind) setValue('term.billingPlan.kind', choiceOf(plan));
-  }, [getValues, setValue]);
+    if (stored && !isDirty && kind === stored.kind && choiceOf(stored) !== kind) setValue('term.billingPlan.kind', choiceOf(stored));
+  }, [stored, isDirty, kind, setValue]);
 }
 
 /** When the price is put on invoices. */
 export function BillingPlanFields() {
   const kind = useWatch({ name: 'term.billingPlan.kind' }) as string | undefined;
-  useStoredChoice();
+  useStoredChoice(kind);
   return (
     <FormPart title="Billing plan">
       <FormGrid>
