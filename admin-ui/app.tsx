@@ -23,6 +23,7 @@ import { HomePage } from './home/home.tsx';
 import { ImportsPage } from './imports/page.tsx';
 import { invoices } from './invoices/resource.ts';
 import { ErrorPage } from './layout/error-page.tsx';
+import { journalBatches, journalLayouts } from './journal/resource.ts';
 import { Layout } from './layout/layout.tsx';
 import { NoAccess } from './layout/no-access.tsx';
 import { NotFound } from './layout/not-found.tsx';
@@ -51,7 +52,7 @@ import { i18nProvider } from './words/english.ts';
 
 const RESOURCES = [
   nights, games, teams, schools, venues, seasons, contracts, sponsors, copies, readKinds, rateCard, sponsorCategories, scripts,
-  billingRuns, invoices, payments, receipts, depositSlips, payers, sellers, months, accounts, people, audit, seals,
+  billingRuns, invoices, payments, receipts, depositSlips, payers, sellers, months, journalBatches, journalLayouts, accounts, people, audit, seals,
 ];
 
 export const App = () => (

@@ -30,7 +30,7 @@ export const ROOMS: readonly Room[] = [
     title: 'Books',
     pages: [
       page('trial-balance', 'Trial balance'), page('aging', 'Aging'), page('account-ledger', 'Account ledger'), page('unearned-revenue', 'Unearned revenue'),
-      page('income-by-team', 'Income by team'), page('months', 'Months'), page('accounts', 'Accounts'),
+      page('income-by-team', 'Income by team'), page('months', 'Months'), page('journal-batches', 'Journal'), page('accounts', 'Accounts'),
     ],
   },
   {

@@ -44,6 +44,8 @@ const RIGHTS: Record<string, { see: Right; change: Right }> = {
   aging: { see: 'see money', change: 'see money' },
   'unearned-revenue': { see: 'see money', change: 'see money' },
   'income-by-team': { see: 'see money', change: 'see money' },
+  'journal-batches': { see: 'see the journal', change: 'export the journal' },
+  'journal-layouts': { see: 'see the journal', change: 'export the journal' },
   imports: { see: 'import the season', change: 'import the season' },
   people: { see: 'see people', change: 'change people' },
   department: { see: 'be here', change: 'change the department' },

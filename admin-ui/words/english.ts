@@ -68,6 +68,8 @@ const messages = {
     receipts: named('Receipt', 'Receipts'),
     'deposit-slips': named('Deposit slip', 'Deposit slips'),
     months: named('Month', 'Months'),
+    'journal-batches': named('Batch', 'Journal'),
+    'journal-layouts': named('Journal layout', 'Journal layouts'),
     accounts: named('Account', 'Accounts'),
     people: named('Person', 'People and roles'),
     audit: named('Change', 'Audit'),

@@ -44,6 +44,12 @@ import { InvoiceVoid } from './invoices/invoice-void.entity.ts';
 import { InvoiceVoiding } from './invoices/invoice-voiding.service.ts';
 import { InvoiceController } from './invoices/invoice.controller.ts';
 import { Invoice } from './invoices/invoice.entity.ts';
+import { GoodsDelivery } from './goods/goods-delivery.entity.ts';
+import { GoodsPromiseRow } from './goods/goods-promise.entity.ts';
+import { GoodsShortage } from './goods/goods-shortage.service.ts';
+import { GoodsViews } from './goods/goods-view.service.ts';
+import { GoodsController } from './goods/goods.controller.ts';
+import { GoodsService } from './goods/goods.service.ts';
 import { JournalBatchViews } from './journal/journal-batch-views.service.ts';
 import { JournalBatches } from './journal/journal-batches.service.ts';
 import { JournalComposing } from './journal/journal-composing.service.ts';
@@ -86,13 +92,15 @@ import { WriteOffs } from './write-offs/write-off.service.ts';
 
 export const billingEntities = [
   Invoice, InvoiceLine, InvoiceVoid, BilledRead, Payment, AppliedCredit, CreditMemo, CreditMemoLine, PaymentReturn, Refund, WriteOff, InvoiceDiscount,
-  JournalLayoutRow, BillingRun, BillingRunLine,
+  JournalLayoutRow, GoodsPromiseRow, GoodsDelivery, BillingRun, BillingRunLine,
   ...receiptEntities,
 ];
 
 const credits = [ContractCredits, MemoIssue, MemoUse, Credits, CreditMemoViews, CreditMemoPrinting];
 
 const journal = [JournalLayouts, JournalEntries, JournalComposing, JournalBatches, JournalBatchViews];
+
+const goods = [GoodsViews, GoodsService, GoodsShortage];
 
 /** What becomes of documents after they were issued. */
 const aftermath = [PaymentReturns, Refunds, ChargeIssuing, ReturnedChecks, WriteOffs, Recoveries, Discounts, OpenItems];
@@ -102,7 +110,7 @@ const runs = [BillingPreview, BillingBatch, BillingRuns, BillingRunViews];
 const services = [
   InvoiceViews, InvoiceStory, InvoiceIssuing, InvoiceVoiding, InvoicePrinting, PaymentViews, PaymentService, ApplicationService, OpeningService,
   StatementNames, StatementService, SponsorAccount, AccountStatementPrinting, DocumentLocks, DocumentNumbers, Standings, IncomeTeams, InvoicePlanning, GamesToBill,
-  ...credits, ...runs, ...receiptServices, ...journal, ...aftermath,
+  ...credits, ...runs, ...receiptServices, ...journal, ...goods, ...aftermath,
 ];
 
 const changes = [ContractChanges, ChangeSubjects, ChangeViews, OpenMoney, PromiseRows, Amending, Ending, HandingOn, Holding];
@@ -112,7 +120,7 @@ const changes = [ContractChanges, ChangeSubjects, ChangeViews, OpenMoney, Promis
   controllers: [
     InvoiceController, BillingRunController, PaymentController, PaymentReturnController, ChargeController, WriteOffController, OpenItemsController, ContractBillingController, SponsorAccountController, CreditMemoController,
     ContractCreditsController,
-    ChangePromiseController, ChangeCourseController, ExplanationController, JournalController,
+    ChangePromiseController, ChangeCourseController, ExplanationController, JournalController, GoodsController,
     ...receiptControllers,
   ],
   providers: [...services, ...changes],

@@ -322,6 +322,10 @@ export const REFUSALS = {
   'carried-to-another-sponsor': no(422, 'Reads are carried into a contract of the same sponsor only.'),
 
   // billing
+  'goods-miss-the-price': no(422, 'The promised goods come to {total}, the price is {price}. They have to agree.'),
+  'more-goods-than-promised': no(422, 'Only {open} of these goods are still to come.'),
+  'goods-settled': no(422, 'The price is met already: what did not come was billed or let go.'),
+  'nothing-short': no(422, 'Nothing is missing: the price is met in full.'),
   'layout-without-amounts': no(422, 'The layout needs a column of signed amounts, or a debit and a credit column.'),
   'layout-without-code-parts': no(422, 'A column names a part of the code string that the layout does not have.'),
   'journal-of-open-month': no(422, 'Nothing after {day} is closed yet. Close the month first, or say that the open month may leave too.'),

@@ -60,7 +60,8 @@ export async function aBusyOffice(department: Department): Promise<{ rooms: Room
   const honours = await director.make(`/api/nights/${second.nightId}/honours-lists`, { title: 'Senior night', kind: 'seniors', windowKind: 'pregame' });
   await director.put(`/api/honours-lists/${honours.id}/students`, { students: [{ name: 'Mette Orr', escorts: 'her aunt', line: 'Carries a 4.0 GPA.' }, { name: 'Łukasz Wren' }] }, { version: honours.version });
   const night = await director.look(`/api/nights/${second.nightId}`);
-  return { rooms: roomsOf(records, { night, played: await director.look(`/api/nights/${first.nightId}`), draft }, await withTroubles(department, season)), draftId: draft.id };
+  const batch = await bookkeeper.make('/api/journal-batches', { sellerId: season.sellerId, throughOn: '2026-11-30', allowsOpenMonth: true });
+  return { rooms: roomsOf(records, { batch, night, played: await director.look(`/api/nights/${first.nightId}`), draft }, await withTroubles(department, season)), draftId: draft.id };
 }
 
 /** Money that went wrong: a check that came back with its fee charged on, a payment left over, a charge that is to be written off. */
@@ -77,7 +78,7 @@ async function withTroubles({ bookkeeper }: Department, { sellerId, payerId }: {
 
 const nameOf = (record: any): string => record.label ?? record.title ?? record.name ?? record.readKindName;
 
-function roomsOf(records: Record<string, any>, { night, played, draft }: Record<'night' | 'played' | 'draft', any>, stories: Sheet[]): Rooms {
+function roomsOf(records: Record<string, any>, { night, played, draft, batch }: Record<'night' | 'played' | 'draft' | 'batch', any>, stories: Sheet[]): Rooms {
   const shows = (resource: string): Sheet => {
     if (resource === 'invoices') return [`/invoices/${records[resource].id}/show`, `Invoice ${records[resource].number}`];
     if (resource === 'billing-runs') return [`/billing-runs/${records[resource].id}/show`, 'Billing run through Nov 30, 2026'];
@@ -122,6 +123,8 @@ function roomsOf(records: Record<string, any>, { night, played, draft }: Record<
     Books: [
       ['/trial-balance', 'Trial balance'], ['/account-ledger', 'Account ledger'], ['/aging?by=invoiceAge', 'Aging'], ['/unearned-revenue', 'Unearned revenue'],
       ['/income-by-team', 'Income by team'], ['/months', 'Months'], ['/months/2026-11/show', 'November 2026'], ['/accounts', 'Accounts'],
+      ['/journal-batches', 'Journal'], ['/journal-batches/create', 'Next batch'], [`/journal-batches/${batch.id}/show`, `Batch ${batch.number}`], ['/journal-layouts', 'Journal layouts'],
+      [`/journal-layouts/${records['sellers'].id}`, `Journal of ${records['sellers'].name}`],
     ],
     Office: [...all('people'), ['/imports', 'Imports'], ['/department', 'Department'], ['/audit', 'Audit'], ['/seals', 'Seals'], ['/me', 'You'], ['/nowhere', 'No such page']],
   };
