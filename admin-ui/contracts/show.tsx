@@ -7,6 +7,7 @@ import { ShowPage } from '../show/show-page.tsx';
 import { ChangeMenu } from './changes/change-menu.tsx';
 import { DeleteDraftButton } from './delete-draft-button.tsx';
 import { ExplanationSheet } from './explain/explanation-sheet.tsx';
+import { GoodsSheet } from './goods/goods-sheet.tsx';
 import { InvoicesOfContract } from './invoices-of-contract.tsx';
 import { IssueInvoiceButton } from './issue-invoice-button.tsx';
 import { OpeningButton } from './opening-button.tsx';
@@ -34,9 +35,11 @@ function Actions({ contract }: { contract: Contract }) {
 function sheetsOf(contract: Contract) {
   const promise = { key: 'promise', label: 'What was promised', content: () => <PromiseSheet contract={contract} /> };
   const copy = { key: 'copy', label: 'Copy', content: () => <CopiesOfSponsor sponsorId={contract.sponsorId} /> };
-  if (contract.term.state === 'draft') return [promise, copy];
+  const goods = contract.isInKind ? [{ key: 'goods', label: 'Goods', content: () => <GoodsSheet contractId={contract.id} /> }] : [];
+  if (contract.term.state === 'draft') return [promise, ...goods, copy];
   return [
     promise,
+    ...goods,
     { key: 'delivery', label: 'Delivery statement', content: () => <DeliverySheet contract={contract} /> },
     { key: 'account', label: 'Account statement', content: () => <AccountSheet contract={contract} /> },
     ...(iMay('invoices', 'list') ? [{ key: 'explanation', label: 'Explain the figures', content: () => <ExplanationSheet contract={contract} /> }] : []),

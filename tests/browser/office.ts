@@ -2,6 +2,7 @@ import { addDays } from '../../server/domain/day.ts';
 import { dayAt, instantOf } from '../../server/domain/instant.ts';
 import type { Department } from '../support/department.ts';
 import { TableDevice, aSeason, aSignedContract } from '../support/season.ts';
+import type { Season } from '../support/season.ts';
 
 /** The address of a page and the heading it carries. */
 export type Sheet = readonly [path: string, heading: string];
@@ -61,7 +62,23 @@ export async function aBusyOffice(department: Department): Promise<{ rooms: Room
   await director.put(`/api/honours-lists/${honours.id}/students`, { students: [{ name: 'Mette Orr', escorts: 'her aunt', line: 'Carries a 4.0 GPA.' }, { name: 'Łukasz Wren' }] }, { version: honours.version });
   const night = await director.look(`/api/nights/${second.nightId}`);
   const batch = await bookkeeper.make('/api/journal-batches', { sellerId: season.sellerId, throughOn: '2026-11-30', allowsOpenMonth: true });
-  return { rooms: roomsOf(records, { batch, night, played: await director.look(`/api/nights/${first.nightId}`), draft }, await withTroubles(department, season)), draftId: draft.id };
+  return { rooms: roomsOf(records, { batch, night, played: await director.look(`/api/nights/${first.nightId}`), draft }, [...(await withTroubles(department, season)), ...(await withGoods(department, season))]), draftId: draft.id };
+}
+
+/** A contract paid in goods, some of which came and some of which are late. */
+async function withGoods({ director, bookkeeper }: Department, { seasonId, sellerId, payerId, sponsorId, readKinds }: Season): Promise<Sheet[]> {
+  const title = 'Pizzas for reads';
+  const contract = await director.make('/api/contracts', {
+    sponsorId, sellerId, payerId, title, isInKind: true,
+    term: { seasonId, startsOn: '2026-11-20', endsOn: '2027-03-13', pricing: 'fixed', priceCents: 60_000, billingPlan: { kind: 'inFull', on: '2027-03-13' } },
+    commitments: [{ readKindId: readKinds.concession, counting: 'perTerm', reads: 12, rateCents: 5_000 }], benefits: [],
+  });
+  const path = `/api/contracts/${contract.id}`;
+  const promises = [{ what: 'Pizzas for the concession stand', quantity: 40, unitCents: 1_200, dueOn: '2026-11-21' }, { what: 'Game balls', quantity: 2, unitCents: 6_000, dueOn: '2027-01-15' }];
+  const { body: goods } = await director.put(`${path}/goods-promises`, { promises }, { version: (await director.look(`${path}/goods-promises`)).version });
+  await director.make(`${path}/sign`, { signedOn: '2026-11-20', signedByName: 'Hazel Juniper' });
+  await bookkeeper.make(`${path}/goods-deliveries`, { promiseId: goods.promises[0].id, receivedOn: '2026-11-25', quantity: 12, proof: 'Taken in by Odell at the stand' });
+  return [[`/contracts/${contract.id}/show?tab=goods`, title]];
 }
 
 /** Money that went wrong: a check that came back with its fee charged on, a payment left over, a charge that is to be written off. */
