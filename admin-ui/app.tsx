@@ -14,6 +14,7 @@ import { TrialBalancePage } from './books/trial-balance.tsx';
 import { UnearnedRevenuePage } from './books/unearned-revenue.tsx';
 import { contracts } from './contracts/resource.ts';
 import { copies } from './copies/resource.ts';
+import { creditMemos } from './credit-memos/resource.ts';
 import { dataProvider } from './data-provider.ts';
 import { depositSlips } from './deposit-slips/resource.ts';
 import { DepartmentPage } from './department/page.tsx';
@@ -52,7 +53,7 @@ import { i18nProvider } from './words/english.ts';
 
 const RESOURCES = [
   nights, games, teams, schools, venues, seasons, contracts, sponsors, copies, readKinds, rateCard, sponsorCategories, scripts,
-  billingRuns, invoices, payments, receipts, depositSlips, payers, sellers, months, journalBatches, journalLayouts, accounts, people, audit, seals,
+  billingRuns, invoices, creditMemos, payments, receipts, depositSlips, payers, sellers, months, journalBatches, journalLayouts, accounts, people, audit, seals,
 ];
 
 export const App = () => (

@@ -4,6 +4,7 @@ import { dayText } from '../format/day.ts';
 import { iMay } from '../session/rights.ts';
 import { PageTabs } from '../show/page-tabs.tsx';
 import { ShowPage } from '../show/show-page.tsx';
+import { CreditsSheet } from './credits/credits-sheet.tsx';
 import { ChangeMenu } from './changes/change-menu.tsx';
 import { DeleteDraftButton } from './delete-draft-button.tsx';
 import { ExplanationSheet } from './explain/explanation-sheet.tsx';
@@ -41,6 +42,7 @@ function sheetsOf(contract: Contract) {
     promise,
     ...goods,
     { key: 'delivery', label: 'Delivery statement', content: () => <DeliverySheet contract={contract} /> },
+    { key: 'credits', label: 'Missed reads and credits', content: () => <CreditsSheet contract={contract} /> },
     { key: 'account', label: 'Account statement', content: () => <AccountSheet contract={contract} /> },
     ...(iMay('invoices', 'list') ? [{ key: 'explanation', label: 'Explain the figures', content: () => <ExplanationSheet contract={contract} /> }] : []),
     { key: 'invoices', label: 'Invoices', content: () => <InvoicesOfContract contract={contract} /> },

@@ -1,5 +1,7 @@
 import { useGetList, useGetMany } from 'react-admin';
 import { useWatch } from 'react-hook-form';
+import { useServer } from '../api/use-server.ts';
+import type { Makegood } from '../contracts/credits/types.ts';
 import type { Contract } from '../contracts/types.ts';
 import { CommandButton } from '../forms/command-button.tsx';
 import type { Game } from '../games/types.ts';
@@ -15,6 +17,17 @@ function WindowField({ games }: { games: readonly Game[] }) {
   return <ChoiceInput source="windowKey" label="Window" choices={windows.map(({ key }) => ({ id: key, name: windowName(key) }))} required helperText={game && windows.length === 0 ? 'The windows of this game are not ours.' : ''} />;
 }
 
+/** Replacements agreed for missed reads of this commitment that have no place yet. */
+function MakegoodField({ contracts }: { contracts: readonly Contract[] }) {
+  const commitmentId = useWatch({ name: 'commitmentId' }) as string | undefined;
+  const contract = contracts.find((one) => one.commitments?.some((commitment) => commitment.id === commitmentId));
+  const { data } = useServer<{ data: Makegood[] }>(contract ? `/contracts/${contract.id}/makegoods` : null);
+  const open = (data?.data ?? []).filter((one) => one.commitmentId === commitmentId && one.placed < one.replacements);
+  if (open.length === 0) return null;
+  const choices = open.map((one) => ({ id: one.id, name: `${one.replacementReadKindName}, for ${one.missed} missed` }));
+  return <ChoiceInput source="makegoodId" label="Makes good" choices={choices} helperText="Leave it empty for one of the commitment’s own reads." />;
+}
+
 /** One read, placed by hand. */
 export function PlaceButton({ night }: { night: Night }) {
   const { data: contracts = [] } = useGetList<Contract>('contracts', { filter: { state: 'signed' }, pagination: { page: 1, perPage: 100 }, sort: { field: 'sponsorName', order: 'ASC' } });
@@ -26,9 +39,11 @@ export function PlaceButton({ night }: { night: Night }) {
       title="Place a read"
       explains="One read of a signed commitment, in one window of one game of this night."
       path="/placements"
+      body={({ makegoodId, ...read }) => ({ ...read, ...(makegoodId ? { makegoodId } : {}) })}
       success="The read has its place."
     >
       <ChoiceInput source="commitmentId" label="Commitment" choices={commitments} required />
+      <MakegoodField contracts={contracts} />
       <ChoiceInput source="gameId" label="Game" choices={night.games.map((game) => ({ id: game.id, name: gameOfNight(game) }))} required />
       <WindowField games={games.filter(Boolean)} />
     </CommandButton>

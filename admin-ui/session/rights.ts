@@ -34,6 +34,7 @@ const RIGHTS: Record<string, { see: Right; change: Right }> = {
   'deposit-slips': { see: 'see money', change: 'record payments' },
   'check-entry': { see: 'record payments', change: 'record payments' },
   documents: { see: 'see money', change: 'see money' },
+  'credit-memos': { see: 'see money', change: 'bill' },
   payments: { see: 'see money', change: 'record payments' },
   months: { see: 'see money', change: 'close a month' },
   accounts: { see: 'see money', change: 'export the journal' },

@@ -72,6 +72,7 @@ export const POLICIES = choices(POLICY_WORDS);
 export const EARNINGS = choices(EARNS_WORDS);
 export const TERM_STATES = choices(TERM_STATE_WORDS);
 export const INVOICE_STATES = choices(INVOICE_STATE_WORDS);
+export const CREDIT_MEMO_STATES = choices({ open: 'Something is left', used: 'Used' });
 export const METHODS = choices(METHOD_WORDS);
 export const LANGUAGES = choices(LANGUAGE_WORDS);
 export const NIGHT_STATES = choices(NIGHT_STATE_WORDS);

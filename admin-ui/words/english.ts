@@ -64,6 +64,7 @@ const messages = {
     scripts: named('Script', 'Scripts'),
     'billing-runs': named('Billing run', 'Billing runs'),
     invoices: named('Invoice', 'Invoices'),
+    'credit-memos': named('Credit memo', 'Credit memos'),
     payments: named('Payment', 'Payments'),
     receipts: named('Receipt', 'Receipts'),
     'deposit-slips': named('Deposit slip', 'Deposit slips'),

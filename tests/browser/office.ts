@@ -11,7 +11,7 @@ export type Rooms = Record<'Now' | 'Calendar' | 'Promises' | 'Money' | 'Books' |
 const LISTS: Record<string, string> = {
   games: 'Games', teams: 'Teams', schools: 'Schools', venues: 'Venues', seasons: 'Seasons', contracts: 'Contracts', sponsors: 'Sponsors',
   copies: 'Copy', 'read-kinds': 'Read kinds', 'rate-card-lines': 'Rate card', 'sponsor-categories': 'Categories', scripts: 'Scripts',
-  'billing-runs': 'Billing runs', invoices: 'Invoices', payments: 'Payments', receipts: 'Receipts', 'deposit-slips': 'Deposit slips', payers: 'Payers', sellers: 'Sellers of record', people: 'People and roles',
+  'billing-runs': 'Billing runs', invoices: 'Invoices', 'credit-memos': 'Credit memos', payments: 'Payments', receipts: 'Receipts', 'deposit-slips': 'Deposit slips', payers: 'Payers', sellers: 'Sellers of record', people: 'People and roles',
 };
 
 const FORMS: Record<string, string> = {
@@ -46,6 +46,7 @@ export async function aBusyOffice(department: Department): Promise<{ rooms: Room
   await director.make(`/api/nights/${second.nightId}/packet-issues`);
   const invoice = await bookkeeper.make('/api/invoices', { contractId: contract.id, throughDay: '2026-11-23', issuedOn: '2026-11-23' });
   const payment = await bookkeeper.make('/api/payments', { sellerId: season.sellerId, payerId: season.payerId, receivedOn: '2026-12-05', method: 'check', amountCents: 10_000, applications: [{ invoiceId: invoice.id, amountCents: 10_000 }] });
+  const memoId = await aCredit(department, season);
   const take = (reference: string, amountCents: number) => department.announcer.make('/api/receipts', { sellerId: season.sellerId, payerId: season.payerId, fromWhom: 'Hazel Juniper', takenOn: '2026-12-04', method: 'check', reference, amountCents, whatFor: 'Game ball, opening night' });
   const [deposited, receipt] = [await take('2041', 5_000), await take('2042', 7_500)];
   const slip = await bookkeeper.make('/api/deposit-slips', { sellerId: season.sellerId, depositedOn: '2026-12-07', paymentIds: [deposited.paymentId], countedCents: 4_975, note: 'Counted twice; a quarter is missing' });
@@ -53,7 +54,7 @@ export async function aBusyOffice(department: Department): Promise<{ rooms: Room
   const ids: Record<string, string> = {
     games: second.gameId, teams: season.teamId, schools: season.schoolId, venues: season.venueId, seasons: season.seasonId, contracts: contract.id,
     sponsors: season.sponsorId, copies: copy.id, 'read-kinds': season.readKinds.bankShot, 'sponsor-categories': season.categoryId,
-    invoices: invoice.id, 'billing-runs': run.id, payments: payment.id, receipts: receipt.id, 'deposit-slips': slip.id, payers: season.payerId, sellers: season.sellerId,
+    invoices: invoice.id, 'billing-runs': run.id, 'credit-memos': memoId, payments: payment.id, receipts: receipt.id, 'deposit-slips': slip.id, payers: season.payerId, sellers: season.sellerId,
   };
   for (const resource of ['rate-card-lines', 'scripts', 'people']) ids[resource] = (await director.look(`/api/${resource}?perPage=1`)).data[0].id;
   const records: Record<string, any> = {};
@@ -93,12 +94,25 @@ async function withTroubles({ bookkeeper }: Department, { sellerId, payerId }: {
   return [[`/payments/${bounced.id}/show`, `Payment ${bounced.number}`], [`/payments/${left.id}/show`, `Payment ${left.number}`], [`/invoices/${charge.id}/show`, `Charge ${charge.number}`]];
 }
 
+/** A small contract that is billed in full, and of whose reads one is credited and one is to be made good. */
+async function aCredit(department: Department, season: Season): Promise<string> {
+  const { director, bookkeeper } = department;
+  const commitments = [{ readKindId: season.readKinds.concession, counting: 'perTerm', reads: 4, rateCents: 4_000 }];
+  const contract = await aSignedContract(department, season, { title: 'Concession reads of the fall', commitments, priceCents: 16_000, billingPlan: { kind: 'inFull', on: '2026-11-23' } });
+  const commitmentId = contract.commitments[0].id;
+  await bookkeeper.make('/api/invoices', { contractId: contract.id, throughDay: '2026-11-23', issuedOn: '2026-11-23' });
+  await director.make(`/api/contracts/${contract.id}/makegoods`, { commitmentId, missed: 1, replacementReadKindId: season.readKinds.concession, replacements: 2, agreedOn: '2026-12-06', agreedWith: 'Hazel Juniper' });
+  const credit = { commitmentId, count: 1, reason: 'The fire alarm ended the game early', on: '2026-12-06' };
+  return (await bookkeeper.make(`/api/contracts/${contract.id}/credits`, credit)).creditMemoIds[0];
+}
+
 const nameOf = (record: any): string => record.label ?? record.title ?? record.name ?? record.readKindName;
 
 function roomsOf(records: Record<string, any>, { night, played, draft, batch }: Record<'night' | 'played' | 'draft' | 'batch', any>, stories: Sheet[]): Rooms {
   const shows = (resource: string): Sheet => {
     if (resource === 'invoices') return [`/invoices/${records[resource].id}/show`, `Invoice ${records[resource].number}`];
     if (resource === 'billing-runs') return [`/billing-runs/${records[resource].id}/show`, 'Billing run through Nov 30, 2026'];
+    if (resource === 'credit-memos') return [`/credit-memos/${records[resource].id}/show`, `Credit memo ${records[resource].number}`];
     if (resource === 'payments') return [`/payments/${records[resource].id}/show`, `Payment ${records[resource].number}`];
     if (resource === 'receipts') return [`/receipts/${records[resource].id}/show`, `Receipt ${records[resource].number}`];
     if (resource === 'deposit-slips') return [`/deposit-slips/${records[resource].id}/show`, `Deposit slip ${records[resource].number}`];
@@ -115,7 +129,7 @@ function roomsOf(records: Record<string, any>, { night, played, draft, batch }: 
       [`/${resource}`, LISTS[resource]!] as Sheet,
       ...(FORMS[resource] ? [[`/${resource}/create`, FORMS[resource]] as Sheet] : []),
       shows(resource),
-      ...(['billing-runs', 'invoices', 'payments', 'receipts', 'deposit-slips', 'contracts'].includes(resource) ? [] : [changes(resource)]),
+      ...(['billing-runs', 'invoices', 'credit-memos', 'payments', 'receipts', 'deposit-slips', 'contracts'].includes(resource) ? [] : [changes(resource)]),
     ]);
   const tabs = (path: string, heading: string, ...keys: string[]): Sheet[] => keys.map((key) => [`${path}?tab=${key}`, heading]);
   return {
@@ -128,7 +142,7 @@ function roomsOf(records: Record<string, any>, { night, played, draft, batch }: 
     Calendar: all('games', 'teams', 'schools', 'venues', 'seasons'),
     Promises: [
       ...all('contracts', 'sponsors', 'copies', 'read-kinds', 'rate-card-lines', 'sponsor-categories', 'scripts'),
-      ...tabs(`/contracts/${records['contracts'].id}/show`, nameOf(records['contracts']), 'delivery', 'account', 'explanation', 'invoices', 'copy'),
+      ...tabs(`/contracts/${records['contracts'].id}/show`, nameOf(records['contracts']), 'delivery', 'credits', 'account', 'explanation', 'invoices', 'copy'),
       ...([['amend', 'Amend'], ['end', 'End'], ['swap', 'Swap reads of'], ['assign', 'Hand'], ['hold', 'Put']] as const).map(([key, verb]): Sheet => {
         const after = { end: ' early', assign: ' on', hold: ' on hold' }[key as string] ?? '';
         return [`/contracts/${records['contracts'].id}/${key}`, `${verb} ${nameOf(records['contracts'])}${after}`];
@@ -136,7 +150,7 @@ function roomsOf(records: Record<string, any>, { night, played, draft, batch }: 
       ...tabs(`/scripts/${records['scripts'].id}/show`, nameOf(records['scripts']), 'versions'),
       [`/contracts/${draft.id}`, `Change ${draft.title}`],
     ],
-    Money: [['/open-money', 'Open money'], ...all('billing-runs', 'invoices', 'payments', 'receipts', 'deposit-slips', 'payers', 'sellers'), ['/check-entry', 'Enter checks'], ['/find', 'Find a document'], ['/find?q=juniper', 'Find a document'], ...stories],
+    Money: [['/open-money', 'Open money'], ...all('billing-runs', 'invoices', 'credit-memos', 'payments', 'receipts', 'deposit-slips', 'payers', 'sellers'), ['/check-entry', 'Enter checks'], ['/find', 'Find a document'], ['/find?q=juniper', 'Find a document'], ...stories],
     Books: [
       ['/trial-balance', 'Trial balance'], ['/account-ledger', 'Account ledger'], ['/aging?by=invoiceAge', 'Aging'], ['/unearned-revenue', 'Unearned revenue'],
       ['/income-by-team', 'Income by team'], ['/months', 'Months'], ['/months/2026-11/show', 'November 2026'], ['/accounts', 'Accounts'],

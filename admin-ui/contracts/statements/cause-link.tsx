@@ -7,6 +7,7 @@ const PAGES: Record<string, (id: string) => string> = {
   invoice: (id) => `/invoices/${id}/show`,
   payment: (id) => `/payments/${id}/show`,
   depositSlip: (id) => `/deposit-slips/${id}/show`,
+  creditMemo: (id) => `/credit-memos/${id}/show`,
   contract: (id) => `/contracts/${id}/show`,
 };
 
