@@ -74,7 +74,7 @@ export const CreditMemoShow = () => (
               ['Contract', memo.contractId && <Go key="contract" resource="contracts" id={memo.contractId}>{[memo.contractNumber, memo.contractTitle].filter(Boolean).join(', ')}</Go>],
               ['Issued on', dayText(memo.issuedOn)],
               ['Why', memo.reason],
-              ['Paid back', memo.refundedCents > 0 && moneyText(memo.refundedCents)],
+              ['Paid back', memo.refundedCents > 0 ? moneyText(memo.refundedCents) : null],
             ]}
           />
         </Section>
