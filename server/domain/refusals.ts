@@ -382,7 +382,6 @@ export const REFUSALS = {
   'reason-missing': no(422, 'Say why this letter goes once more.'),
   'nothing-to-remind': no(422, 'Nothing is open on this invoice, so there is nothing to be reminded of.'),
   'not-due-yet': no(422, 'This invoice is due on {dueOn}; a reminder comes after that day.'),
-  'statement-without-days': no(422, 'Say from which day to which the statement goes.'),
   'no-copy-to-send': no(422, 'This was billed before the start here, so there is no invoice to attach.'),
   'letter-not-sent': no(422, 'Only a letter that was handed over can come back.'),
 

@@ -3,7 +3,9 @@ import { refuse } from '../../domain/refusals.ts';
 import type { LetterKind } from '../../domain/billing/letters/letter.ts';
 import { UnitOfWork } from '../../platform/database/unit-of-work.ts';
 import { Typesetter } from '../../platform/typesetting/typesetter.ts';
+import { CreditMemoPrinting } from '../credits/credit-memo-printing.service.ts';
 import { InvoicePrinting } from '../invoices/invoice-printing.service.ts';
+import { AccountStatementPrinting } from '../statements/account-statement-printing.service.ts';
 import { Message } from './message.entity.ts';
 import type { Attachment } from './message.entity.ts';
 import { ThankYouDrafts } from './thank-you-drafts.service.ts';
@@ -24,10 +26,14 @@ export class AttachmentPrinting {
     @Inject(UnitOfWork) private readonly work: UnitOfWork,
     @Inject(Typesetter) typesetter: Typesetter,
     @Inject(InvoicePrinting) invoices: InvoicePrinting,
+    @Inject(CreditMemoPrinting) memos: CreditMemoPrinting,
+    @Inject(AccountStatementPrinting) accounts: AccountStatementPrinting,
     @Inject(ThankYouDrafts) thanks: ThankYouDrafts,
   ) {
     this.kinds = {
       invoice: ({ aboutId }) => invoices.pdf(aboutId),
+      creditMemo: ({ aboutId }) => memos.pdf(aboutId),
+      statement: ({ aboutId, from, to }) => accounts.pdf(aboutId, { from: from!, to: to! }),
       thankYou: async (_, messageId) => ({ bytes: await typesetter.pdf('letter', await this.work.run(() => thanks.sheetOf(messageId))) }),
     };
   }

@@ -1,6 +1,7 @@
 import { Inject, Injectable } from '@nestjs/common';
 import type { LetterKind } from '../../domain/billing/letters/letter.ts';
 import { refuse } from '../../domain/refusals.ts';
+import { AccountDrafts } from './account-drafts.service.ts';
 import type { Draft } from './draft.ts';
 import { InvoiceDrafts } from './invoice-drafts.service.ts';
 import type { LetterDto } from './message.dto.ts';
@@ -13,10 +14,12 @@ type Drawing = (form: LetterDto) => Promise<Draft>;
 export class Drafts {
   private readonly kinds: Partial<Record<LetterKind, Drawing>>;
 
-  constructor(@Inject(InvoiceDrafts) invoices: InvoiceDrafts, @Inject(ThankYouDrafts) thanks: ThankYouDrafts) {
+  constructor(@Inject(InvoiceDrafts) invoices: InvoiceDrafts, @Inject(AccountDrafts) accounts: AccountDrafts, @Inject(ThankYouDrafts) thanks: ThankYouDrafts) {
     this.kinds = {
       invoice: ({ aboutId }) => invoices.invoice(aboutId),
       reminder: ({ aboutId }) => invoices.reminder(aboutId, null),
+      creditMemo: ({ aboutId }) => accounts.creditMemo(aboutId),
+      statement: (form) => accounts.statement(form),
       thankYou: ({ aboutId }) => thanks.thankYou(aboutId),
     };
   }

@@ -13,7 +13,7 @@ export type MessageState = (typeof MESSAGE_STATES)[number];
 export class LetterDto {
   @ChoiceField(LETTER_KINDS) kind: LetterKind;
   @IdField() aboutId: string;
-  /** the days a statement covers */
+  /** the days a statement covers; without them, the fiscal year so far */
   @DayField(OPEN) from?: string | null;
   @DayField(OPEN) to?: string | null;
 }

@@ -1,6 +1,7 @@
 import { Module } from '@nestjs/common';
 import { SponsorshipModule } from '../../sponsorship/sponsorship.module.ts';
 import { BillingModule } from '../billing.module.ts';
+import { AccountDrafts } from './account-drafts.service.ts';
 import { AttachmentPrinting } from './attachment-printing.service.ts';
 import { Drafts } from './drafts.service.ts';
 import { InvoiceDrafts } from './invoice-drafts.service.ts';
@@ -21,6 +22,6 @@ export const sendingEntities = [Message, MessageEvent];
 @Module({
   imports: [BillingModule, SponsorshipModule],
   controllers: [MessageController, ReminderController],
-  providers: [MessageViews, MessageService, InvoiceDrafts, ThankYouDrafts, Drafts, AttachmentPrinting, LetterPosting, ReminderRound, LetterRound],
+  providers: [MessageViews, MessageService, InvoiceDrafts, AccountDrafts, ThankYouDrafts, Drafts, AttachmentPrinting, LetterPosting, ReminderRound, LetterRound],
 })
 export class SendingModule {}
