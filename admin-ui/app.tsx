@@ -29,6 +29,7 @@ import { Layout } from './layout/layout.tsx';
 import { NoAccess } from './layout/no-access.tsx';
 import { NotFound } from './layout/not-found.tsx';
 import { months } from './months/resource.ts';
+import { letters } from './letters/resource.ts';
 import { nights } from './nights/resource.ts';
 import { OpenMoneyPage } from './open-money/page.tsx';
 import { payers } from './payers/resource.ts';
@@ -53,7 +54,7 @@ import { i18nProvider } from './words/english.ts';
 
 const RESOURCES = [
   nights, games, teams, schools, venues, seasons, contracts, sponsors, copies, readKinds, rateCard, sponsorCategories, scripts,
-  billingRuns, invoices, creditMemos, payments, receipts, depositSlips, payers, sellers, months, journalBatches, journalLayouts, accounts, people, audit, seals,
+  billingRuns, invoices, creditMemos, payments, receipts, depositSlips, payers, sellers, letters, months, journalBatches, journalLayouts, accounts, people, audit, seals,
 ];
 
 export const App = () => (

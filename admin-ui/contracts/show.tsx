@@ -1,6 +1,7 @@
 import { Alert } from '@mui/material';
 import { CopiesOfSponsor } from '../copies/copies-of-sponsor.tsx';
 import { dayText } from '../format/day.ts';
+import { SendButton } from '../letters/send-button.tsx';
 import { iMay } from '../session/rights.ts';
 import { PageTabs } from '../show/page-tabs.tsx';
 import { ShowPage } from '../show/show-page.tsx';
@@ -28,6 +29,7 @@ function Actions({ contract }: { contract: Contract }) {
       {may && draft && <OpeningButton contract={contract} />}
       {!draft && iMay('contract-changes', 'edit') && <ChangeMenu contract={contract} />}
       {iMay('invoices', 'create') && (contract.term.state === 'signed' || contract.term.state === 'ended') && <IssueInvoiceButton contract={contract} />}
+      {!draft && <SendButton label="Thank-you letter…" which={{ kind: 'thankYou', aboutId: contract.id }} />}
       {may && draft && <DeleteDraftButton contract={contract} />}
     </>
   );

@@ -9,6 +9,7 @@ import { WordsInput } from '../inputs/words-input.tsx';
 import { ANTHEM_FORMS, FLAG_FORMS } from '../words/choices.ts';
 import { AnnouncingCautions } from './announcing-cautions.tsx';
 import { PrayerCaution } from './prayer-caution.tsx';
+import { ReminderDaysInput } from './reminder-days-input.tsx';
 import { STATE_CHOICES } from './states.ts';
 
 const MENTIONS = [
@@ -87,6 +88,7 @@ function Money() {
     <FormPart title="Money" why="Local rules and the business office decide; state law may limit what a payer is charged for a check that comes back.">
       <FormGrid>
         <MoneyInput source="settings.returnedCheckFeeCents" label="Fee for a returned check" helperText="Offered when a payment comes back; 0 for none" />
+        <ReminderDaysInput />
       </FormGrid>
     </FormPart>
   );

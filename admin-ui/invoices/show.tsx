@@ -3,6 +3,8 @@ import { Go } from '../fields/go.tsx';
 import { dayText } from '../format/day.ts';
 import { moneyText } from '../format/money.ts';
 import { Rows } from '../lists/rows.tsx';
+import { SendButton } from '../letters/send-button.tsx';
+import { LettersAbout } from '../letters/letters-about.tsx';
 import { iMay } from '../session/rights.ts';
 import { Facts } from '../show/facts.tsx';
 import { Figures } from '../show/figures.tsx';
@@ -30,6 +32,8 @@ function Actions({ invoice }: { invoice: Invoice }) {
   return (
     <>
       <InvoicePdf invoice={invoice} />
+      {invoice.kind !== 'opening' && invoice.state !== 'void' && <SendButton label="Send…" which={{ kind: 'invoice', aboutId: invoice.id }} />}
+      {invoice.state === 'overdue' && <SendButton label="Remind…" which={{ kind: 'reminder', aboutId: invoice.id }} />}
       {iMay('payments', 'create') && isOpen && <RecordPaymentLink invoice={invoice} />}
       {bills && isOpen && invoice.kind === 'invoice' && <DiscountButton invoice={invoice} />}
       {bills && isOpen && !invoice.waitingWriteOff && <AskWriteOffButton invoice={invoice} />}
@@ -102,6 +106,7 @@ export const InvoiceShow = () => (
           <Box component="p" sx={{ color: 'text.secondary' }}>Local rules and the business office decide about sales tax.</Box>
         </Section>
         <PaidBy invoice={invoice} />
+        <LettersAbout aboutId={invoice.id} />
         <StorySheet invoice={invoice} />
       </>
     )}

@@ -24,6 +24,7 @@ export const ROOMS: readonly Room[] = [
     pages: [
       page('open-money', 'Open money'), page('billing-runs', 'Billing runs'), page('invoices', 'Invoices'), page('credit-memos', 'Credit memos'), page('payments', 'Payments'), page('receipts', 'Receipts'), page('deposit-slips', 'Deposit slips'),
       page('check-entry', 'Enter checks'), page('documents', 'Find a document', '/find'), page('payers', 'Payers'), page('sellers', 'Sellers of record'),
+      page('messages', 'Letters'),
     ],
   },
   {

@@ -7,7 +7,7 @@ import { CommandButton } from '../forms/command-button.tsx';
 import { Rows } from '../lists/rows.tsx';
 import { iMay } from '../session/rights.ts';
 import { Section } from '../show/section.tsx';
-import { counted } from '../words/count.ts';
+import { count } from '../words/count.ts';
 import type { Reminder } from './types.ts';
 
 const LEAD = 'Between 8 in the morning and 6 in the evening, each on its day and once. Which days those are stands in the settings of the department.';
@@ -26,7 +26,7 @@ export function RemindersToday() {
         iMay('messages', 'create') && going.length > 0 ? (
           <CommandButton
             label="Send them now"
-            title={`Send ${counted(going.length, 'reminder')} now?`}
+            title={`Send ${count(going.length, 'reminder')} now?`}
             explains={<Typography>Each goes to the payer with a copy of the invoice. What was paid meanwhile is left out.</Typography>}
             path="/reminders"
             success="The reminders are on their way."
@@ -41,7 +41,7 @@ export function RemindersToday() {
         columns={[
           { label: 'Invoice', show: (one) => <Go resource="invoices" id={one.id}>{one.number}</Go> },
           { label: 'Payer', show: (one) => one.payerName },
-          { label: 'Due', show: (one) => `${dayText(one.dueOn)}, ${counted(one.daysPastDue, 'day')} ago` },
+          { label: 'Due', show: (one) => `${dayText(one.dueOn)}, ${count(one.daysPastDue, 'day')} ago` },
           { label: 'Open', numeric: true, show: (one) => moneyText(one.balanceCents) },
           { label: 'To', show: (one) => one.why ?? one.toAddress },
         ]}

@@ -16,7 +16,7 @@ import { ABOUT_PAGES, LETTER_EVENT_WORDS, LETTER_KIND_WORDS } from './words.ts';
 function Actions({ letter }: { letter: Letter }) {
   return (
     <>
-      {letter.attachments.length > 0 && <AttachmentLink letter={letter} />}
+      {(letter.attachments ?? []).length > 0 && <AttachmentLink letter={letter} />}
       {letter.state === 'sent' && iMay('messages', 'edit') && <BouncedButton letter={letter} />}
     </>
   );
@@ -28,12 +28,12 @@ function Became({ letter }: { letter: Letter }) {
       title="What became of it"
       lead="“Handed over” is the mail server’s yes. Mail that comes back later goes to the mailbox of the office, which is not read here: press “It came back” and say why."
     >
-      {letter.events.length === 0 ? (
+      {(letter.events ?? []).length === 0 ? (
         <Typography>It waits for its turn, usually a few seconds.</Typography>
       ) : (
         <Rows<LetterEvent>
           label="What became of the letter"
-          rows={letter.events}
+          rows={letter.events ?? []}
           columns={[
             { label: 'What', show: (event) => wordFor(LETTER_EVENT_WORDS, event.kind) },
             { label: 'When', show: (event) => instantText(event.recordedAt) },
@@ -62,7 +62,7 @@ export const LetterShow = () => (
               ['Sponsor', letter.sponsorId && <Go key="sponsor" resource="sponsors" id={letter.sponsorId}>{letter.sponsorName}</Go>],
               ['Written', `${instantText(letter.recordedAt)} by ${letter.writtenByName ?? 'the schedule'}`],
               ['Once more because', letter.againBecause],
-              ['Attached', letter.attachments.join(', ')],
+              ['Attached', (letter.attachments ?? []).join(', ')],
             ]}
           />
           <Box sx={{ whiteSpace: 'pre-wrap', overflowWrap: 'anywhere', mt: 2, pt: 2, borderTop: 1, borderColor: 'divider', maxWidth: '72ch' }}>{letter.body}</Box>

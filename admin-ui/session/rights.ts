@@ -38,6 +38,7 @@ const RIGHTS: Record<string, { see: Right; change: Right }> = {
   payments: { see: 'see money', change: 'record payments' },
   months: { see: 'see money', change: 'close a month' },
   accounts: { see: 'see money', change: 'export the journal' },
+  messages: { see: 'see money', change: 'send letters' },
   'open-money': { see: 'see money', change: 'record payments' },
   'write-offs': { see: 'see money', change: 'approve write-offs' },
   'trial-balance': { see: 'see money', change: 'see money' },

@@ -2,6 +2,7 @@ import { Button } from '@mui/material';
 import { Link } from 'react-router';
 import { Name } from '../fields/name.tsx';
 import { dayText } from '../format/day.ts';
+import { SendButton } from '../letters/send-button.tsx';
 import { iMay } from '../session/rights.ts';
 import { Facts } from '../show/facts.tsx';
 import { Section } from '../show/section.tsx';
@@ -21,8 +22,15 @@ const NewContract = ({ sponsor }: { sponsor: Sponsor }) =>
     </Button>
   ) : null;
 
+const Actions = ({ sponsor }: { sponsor: Sponsor }) => (
+  <>
+    <NewContract sponsor={sponsor} />
+    {iMay('invoices', 'list') && <SendButton label="Send the account…" which={{ kind: 'statement', aboutId: sponsor.id }} />}
+  </>
+);
+
 export const SponsorShow = () => (
-  <ShowPage<Sponsor> title={(sponsor) => sponsor.name} actions={(sponsor) => <NewContract sponsor={sponsor} />}>
+  <ShowPage<Sponsor> title={(sponsor) => sponsor.name} actions={(sponsor) => <Actions sponsor={sponsor} />}>
     {(sponsor) => (
       <>
         <Section title="Sponsor">

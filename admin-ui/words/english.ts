@@ -65,6 +65,7 @@ const messages = {
     'billing-runs': named('Billing run', 'Billing runs'),
     invoices: named('Invoice', 'Invoices'),
     'credit-memos': named('Credit memo', 'Credit memos'),
+    messages: named('Letter', 'Letters'),
     payments: named('Payment', 'Payments'),
     receipts: named('Receipt', 'Receipts'),
     'deposit-slips': named('Deposit slip', 'Deposit slips'),

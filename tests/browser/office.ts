@@ -63,7 +63,7 @@ export async function aBusyOffice(department: Department): Promise<{ rooms: Room
   await director.put(`/api/honours-lists/${honours.id}/students`, { students: [{ name: 'Mette Orr', escorts: 'her aunt', line: 'Carries a 4.0 GPA.' }, { name: 'Łukasz Wren' }] }, { version: honours.version });
   const night = await director.look(`/api/nights/${second.nightId}`);
   const batch = await bookkeeper.make('/api/journal-batches', { sellerId: season.sellerId, throughOn: '2026-11-30', allowsOpenMonth: true });
-  return { rooms: roomsOf(records, { batch, night, played: await director.look(`/api/nights/${first.nightId}`), draft }, [...(await withTroubles(department, season)), ...(await withGoods(department, season))]), draftId: draft.id };
+  return { rooms: roomsOf(records, { batch, night, played: await director.look(`/api/nights/${first.nightId}`), draft }, [...(await withTroubles(department, season)), ...(await withGoods(department, season)), ...(await withLetters(department, invoice.id, contract.id))]), draftId: draft.id };
 }
 
 /** A contract paid in goods, some of which came and some of which are late. */
@@ -80,6 +80,15 @@ async function withGoods({ director, bookkeeper }: Department, { seasonId, selle
   await director.make(`${path}/sign`, { signedOn: '2026-11-20', signedByName: 'Hazel Juniper' });
   await bookkeeper.make(`${path}/goods-deliveries`, { promiseId: goods.promises[0].id, receivedOn: '2026-11-25', quantity: 12, proof: 'Taken in by Odell at the stand' });
   return [[`/contracts/${contract.id}/show?tab=goods`, title]];
+}
+
+/** An invoice that went out by e-mail and a letter of thanks that came back. */
+async function withLetters({ bookkeeper }: Department, invoiceId: string, contractId: string): Promise<Sheet[]> {
+  const invoice = await bookkeeper.make('/api/messages', { kind: 'invoice', aboutId: invoiceId, toAddress: 'bills@juniper.example' });
+  const thanks = await bookkeeper.make('/api/messages', { kind: 'thankYou', aboutId: contractId, toAddress: 'hazel@juniper.example' });
+  for (const until = Date.now() + 20_000; Date.now() < until && (await bookkeeper.look(`/api/messages/${thanks.id}`)).state !== 'sent'; ) await new Promise((done) => setTimeout(done, 200));
+  await bookkeeper.make(`/api/messages/${thanks.id}/bounced`, { detail: 'The mailbox is full' });
+  return [['/messages', 'Letters'], [`/messages/${invoice.id}/show`, invoice.subject], [`/messages/${thanks.id}/show`, thanks.subject]];
 }
 
 /** Money that went wrong: a check that came back with its fee charged on, a payment left over, a charge that is to be written off. */

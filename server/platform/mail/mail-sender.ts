@@ -68,6 +68,6 @@ export class MailSender {
     const file = join(this.folder, `${id}.eml`);
     await writeFile(`${file}.half`, letter, { mode: 0o600 });
     await rename(`${file}.half`, file);
-    return { kind: 'handedOver', detail: `Laid into the folder as ${id}.eml; no mail server is named.` };
+    return { kind: 'handedOver', detail: 'Laid into the folder for letters; no mail server is named.' };
   }
 }
