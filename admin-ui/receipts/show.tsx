@@ -1,6 +1,7 @@
 import { Go } from '../fields/go.tsx';
 import { dayText } from '../format/day.ts';
 import { moneyText } from '../format/money.ts';
+import { SendButton } from '../letters/send-button.tsx';
 import { iMay } from '../session/rights.ts';
 import { Facts } from '../show/facts.tsx';
 import { Figures } from '../show/figures.tsx';
@@ -30,7 +31,12 @@ export const ReceiptShow = () => (
   <ShowPage<Receipt>
     title={(receipt) => `Receipt ${receipt.number}`}
     canEdit={false}
-    actions={(receipt) => <PaperButton path={`/receipts/${receipt.id}/receipt.pdf`} name={`receipt-${receipt.number}`} label="Print the receipt (PDF)" isFirst />}
+    actions={(receipt) => (
+      <>
+        <PaperButton path={`/receipts/${receipt.id}/receipt.pdf`} name={`receipt-${receipt.number}`} label="Print the receipt (PDF)" isFirst />
+        <SendButton label="Send…" which={{ kind: 'receipt', aboutId: receipt.id }} />
+      </>
+    )}
   >
     {(receipt) => (
       <>

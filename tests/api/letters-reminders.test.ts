@@ -1,9 +1,13 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { simpleParser } from 'mailparser';
 import { expect, test } from 'vitest';
 import { addDays } from '../../server/domain/day.ts';
 import { application } from '../support/database.ts';
 import { aDepartment } from '../support/department.ts';
 import type { Department } from '../support/department.ts';
 import { aSeasonWithAddresses, anInvoiceDue, changed, letterIs, todayOf } from '../support/letters.ts';
+import { pagesOfPdf } from '../support/pdf.ts';
 import type { Season } from '../support/season.ts';
 
 async function reminders(department: Department): Promise<any[]> {
@@ -71,4 +75,24 @@ test('an invoice that is void is sent to nobody', async () => {
   const invoice = await anInvoiceDue(department, season, -10);
   await department.bookkeeper.make(`/api/invoices/${invoice.id}/void`, { reason: 'Drawn up twice' });
   for (const kind of ['invoice', 'reminder']) expect((await department.bookkeeper.post('/api/messages', { kind, aboutId: invoice.id })).body.code).toBe('invoice-is-void');
+});
+
+test('a sponsor’s account, a receipt and a letter of thanks go with their papers', async () => {
+  const department = await aDepartment();
+  const { bookkeeper } = department;
+  const season = await aSeasonWithAddresses(department);
+  const invoice = await anInvoiceDue(department, season, 3);
+  await pays(department, season, invoice);
+  const receipt = await bookkeeper.make('/api/receipts', { sellerId: season.sellerId, payerId: season.payerId, fromWhom: 'Hazel Juniper', method: 'check', reference: '1042', amountCents: 5_000, takenOn: todayOf() });
+  const letters = [
+    ['statement', season.sponsorId, 'bills@juniper.example', 'Nothing is open today.'],
+    ['receipt', receipt.id, 'bills@juniper.example', 'We received $50.00 (check 1042)'],
+    ['thankYou', invoice.contractId, 'hazel@juniper.example', 'you had paid $735.00.'],
+  ] as const;
+  for (const [kind, aboutId, toAddress, words] of letters) {
+    const sent = await letterIs(department, application, (await bookkeeper.make('/api/messages', { kind, aboutId })).id, 'sent');
+    expect([kind, sent.toAddress, sent.attachments.length, sent.body.includes(words)]).toEqual([kind, toAddress, 1, true]);
+    const mail = await simpleParser(readFileSync(join(application.folder, 'letters', `${sent.id}.eml`)));
+    expect((await pagesOfPdf(mail.attachments[0]!.content)).length).toBeGreaterThan(0);
+  }
 });

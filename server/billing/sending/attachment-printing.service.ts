@@ -5,6 +5,7 @@ import { UnitOfWork } from '../../platform/database/unit-of-work.ts';
 import { Typesetter } from '../../platform/typesetting/typesetter.ts';
 import { CreditMemoPrinting } from '../credits/credit-memo-printing.service.ts';
 import { InvoicePrinting } from '../invoices/invoice-printing.service.ts';
+import { ReceiptPrinting } from '../receipts/receipt-printing.service.ts';
 import { AccountStatementPrinting } from '../statements/account-statement-printing.service.ts';
 import { Message } from './message.entity.ts';
 import type { Attachment } from './message.entity.ts';
@@ -27,12 +28,14 @@ export class AttachmentPrinting {
     @Inject(Typesetter) typesetter: Typesetter,
     @Inject(InvoicePrinting) invoices: InvoicePrinting,
     @Inject(CreditMemoPrinting) memos: CreditMemoPrinting,
+    @Inject(ReceiptPrinting) receipts: ReceiptPrinting,
     @Inject(AccountStatementPrinting) accounts: AccountStatementPrinting,
     @Inject(ThankYouDrafts) thanks: ThankYouDrafts,
   ) {
     this.kinds = {
       invoice: ({ aboutId }) => invoices.pdf(aboutId),
       creditMemo: ({ aboutId }) => memos.pdf(aboutId),
+      receipt: ({ aboutId }) => receipts.pdf(aboutId),
       statement: ({ aboutId, from, to }) => accounts.pdf(aboutId, { from: from!, to: to! }),
       thankYou: async (_, messageId) => ({ bytes: await typesetter.pdf('letter', await this.work.run(() => thanks.sheetOf(messageId))) }),
     };

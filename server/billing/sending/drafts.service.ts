@@ -19,6 +19,7 @@ export class Drafts {
       invoice: ({ aboutId }) => invoices.invoice(aboutId),
       reminder: ({ aboutId }) => invoices.reminder(aboutId, null),
       creditMemo: ({ aboutId }) => accounts.creditMemo(aboutId),
+      receipt: ({ aboutId }) => accounts.receipt(aboutId),
       statement: (form) => accounts.statement(form),
       thankYou: ({ aboutId }) => thanks.thankYou(aboutId),
     };
