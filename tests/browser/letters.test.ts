@@ -17,7 +17,6 @@ test('the bookkeeper sees an invoice’s letter before it goes, changes its word
   expect(await field(dialog, 'To').inputValue()).toBe('bills@juniper.example');
   await write(dialog, { Subject: 'Your invoice for the game balls' });
   await dialog.getByText(`Attached: ${invoice.number}.pdf`).waitFor();
-  if (process.env['LOOK']) await page.screenshot({ path: '/tmp/look-letters-dialog-360.png', fullPage: true });
   await press(dialog, 'Send');
   await page.getByText('The letter is on its way.').waitFor();
   const { data } = await department.bookkeeper.look('/api/messages');
@@ -65,24 +64,8 @@ test('the reminders of the day stand above the letters before they go, and the d
   expect([...settings.reminderDays].sort((one: number, other: number) => one - other)).toEqual([3, 7, 30, 60]);
   await open(page, '/messages', 'Letters');
   await page.getByRole('link', { name: late.number, exact: true }).waitFor();
-  if (process.env['LOOK']) {
-    for (const width of [360, 768, 1440]) {
-      await page.setViewportSize({ width, height: 900 });
-      await settled(page, 'Letters');
-      await page.screenshot({ path: `/tmp/look-letters-${width}.png`, fullPage: true });
-    }
-  }
   await press(page, 'Send them now');
   await press(page.getByRole('dialog'), 'Send them now');
   await page.getByText('The reminders are on their way.').waitFor();
   await page.getByRole('link', { name: `Reminder: invoice ${late.number} from Tamarack Ridge Athletics` }).waitFor();
-  if (process.env['LOOK']) {
-    await page.getByRole('link', { name: `Reminder: invoice ${late.number} from Tamarack Ridge Athletics` }).click();
-    await settled(page, /Reminder/);
-    for (const width of [360, 768, 1440]) {
-      await page.setViewportSize({ width, height: 900 });
-      await settled(page, /Reminder/);
-      await page.screenshot({ path: `/tmp/look-letter-${width}.png`, fullPage: true });
-    }
-  }
 });
