@@ -7,9 +7,9 @@ import { count } from '../words/count.ts';
 import type { Caution, MonthPage } from './types.ts';
 
 const KINDS: Record<Caution['kind'], { what: string; one: string; to: string; advice: string }> = {
-  undeposited: { what: 'Received and not deposited', one: 'payment', to: '/payments', advice: 'Money lay in the drawer when the month ended.' },
-  unapplied: { what: 'Not applied to an invoice', one: 'credit', to: '/payments', advice: 'Credits of payers that no invoice took yet.' },
-  unbilled: { what: 'Earned and not billed', one: 'contract', to: '/contracts', advice: 'Reads were given for more than was billed; a billing run may be due.' },
+  undeposited: { what: 'Received and not deposited', one: 'payment', to: '/deposit-slips', advice: 'Money lay in the drawer when the month ended.' },
+  unapplied: { what: 'Not applied to an invoice', one: 'credit', to: '/open-money', advice: 'Credits of payers that no invoice took yet.' },
+  unbilled: { what: 'Earned and not billed', one: 'contract', to: '/billing-runs', advice: 'Reads were given for more than was billed; a billing run may be due.' },
 };
 
 export function Cautions({ month }: { month: MonthPage }) {
