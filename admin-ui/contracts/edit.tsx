@@ -1,10 +1,10 @@
 import { EditPage } from '../forms/record-form.tsx';
 import { ContractFields } from './form/fields.tsx';
-import { contractFromForm } from './form/from-form.ts';
+import { contractFromForm, contractIntoForm } from './form/from-form.ts';
 import type { Contract } from './types.ts';
 
 export const ContractEdit = () => (
-  <EditPage title={(contract: Contract) => `Change ${contract.title}`} transform={contractFromForm}>
+  <EditPage title={(contract: Contract) => `Change ${contract.title}`} transform={contractFromForm} expand={contractIntoForm}>
     <ContractFields />
   </EditPage>
 );

@@ -1,7 +1,6 @@
 import { Box } from '@mui/material';
-import { ArrayInput, SimpleFormIterator, useRecordContext } from 'react-admin';
-import { useEffect } from 'react';
-import { useFormContext, useWatch } from 'react-hook-form';
+import { ArrayInput, SimpleFormIterator } from 'react-admin';
+import { useWatch } from 'react-hook-form';
 import { AddRow } from '../../forms/add-row.tsx';
 import { RemoveRow } from '../../forms/remove-row.tsx';
 import { FormGrid, FormPart } from '../../forms/form-grid.tsx';
@@ -9,8 +8,7 @@ import { ChoiceInput } from '../../inputs/choice-input.tsx';
 import { CountInput } from '../../inputs/count-input.tsx';
 import { DayInput } from '../../inputs/day-input.tsx';
 import { MoneyInput } from '../../inputs/money-input.tsx';
-import { PLANS, choiceOf } from '../billing-plan.ts';
-import type { BillingPlan } from '../types.ts';
+import { PLANS } from '../billing-plan.ts';
 import { InstallmentAmounts, RestOfThePrice } from './installment-amounts.tsx';
 
 function Installments({ byAmount }: { byAmount: boolean }) {
@@ -31,19 +29,9 @@ function Installments({ byAmount }: { byAmount: boolean }) {
   );
 }
 
-/** A stored plan of amounts, or of whole months, is a choice of its own in the form. */
-function useStoredChoice(kind: string | undefined) {
-  const stored = (useRecordContext()?.['term'] as { billingPlan?: BillingPlan } | undefined)?.billingPlan;
-  const { setValue, formState: { isDirty } } = useFormContext();
-  useEffect(() => {
-    if (stored && !isDirty && kind === stored.kind && choiceOf(stored) !== kind) setValue('term.billingPlan.kind', choiceOf(stored));
-  }, [stored, isDirty, kind, setValue]);
-}
-
 /** When the price is put on invoices. */
 export function BillingPlanFields() {
   const kind = useWatch({ name: 'term.billingPlan.kind' }) as string | undefined;
-  useStoredChoice(kind);
   return (
     <FormPart title="Billing plan">
       <FormGrid>

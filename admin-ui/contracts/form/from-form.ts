@@ -1,6 +1,7 @@
 import type { RaRecord } from 'react-admin';
 import { only } from '../../api/changes.ts';
-import type { Benefit, BillingPlan, Commitment } from '../types.ts';
+import { choiceOf } from '../billing-plan.ts';
+import type { Benefit, BillingPlan, Commitment, Contract } from '../types.ts';
 
 const COMMITMENT = [
   'id', 'readKindId', 'counting', 'reads', 'readsAtLeast', 'readsAtMost', 'whose', 'severalCountAsOne', 'rateCents', 'priceEachCents', 'isTaxed', 'startsOn', 'endsOn',
@@ -37,4 +38,10 @@ export function contractFromForm(values: RaRecord): Record<string, unknown> {
     commitments: ((values['commitments'] ?? []) as Commitment[]).map(commitmentOf),
     benefits: ((values['benefits'] ?? []) as Benefit[]).map((benefit) => only(benefit, ...BENEFIT)),
   };
+}
+
+/** A stored plan of amounts, or of whole months, is a choice of its own in the form. */
+export function contractIntoForm(contract: Contract): object {
+  const { term } = contract;
+  return { ...contract, term: { ...term, billingPlan: { ...term.billingPlan, kind: choiceOf(term.billingPlan) } } };
 }
