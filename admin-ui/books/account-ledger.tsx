@@ -72,7 +72,7 @@ function Lines({ ledger }: { ledger: AccountLedgerView }) {
 /** What came for a closed month was booked later than it happened. */
 const Days = ({ line }: { line: LedgerLine }) => (
   <>
-    {dayText(line.bookedOn)}
+    <Typography component="span" sx={{ whiteSpace: 'nowrap' }}>{dayText(line.bookedOn)}</Typography>
     {line.occurredOn !== line.bookedOn && <Typography component="span" sx={{ display: 'block', color: 'text.secondary', fontSize: '0.9rem' }}>happened {dayText(line.occurredOn)}</Typography>}
   </>
 );

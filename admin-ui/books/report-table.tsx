@@ -17,6 +17,9 @@ const STAYS = {
   boxShadow: (theme: Theme) => `inset -1px 0 0 ${theme.palette.divider}`,
 } as const;
 
+/** A long heading breaks, so that more columns are in sight. */
+const HEADING = { whiteSpace: 'normal', minWidth: 88, lineHeight: 1.25 } as const;
+
 /** Figures side by side, which no card can show: the table scrolls in its own box, and its first column stays. */
 export function ReportTable<T extends object>({ label, columns, rows, keyOf }: { label: string; columns: readonly ReportColumn<T>[]; rows: readonly T[]; keyOf: (row: T) => string }) {
   const isSummed = columns.some((column) => column.sum !== undefined);
@@ -27,7 +30,7 @@ export function ReportTable<T extends object>({ label, columns, rows, keyOf }: {
       <Table>
         <TableHead>
           <TableRow>
-            {columns.map((column, at) => <TableCell key={column.label} align={side(column)} {...(at === 0 ? { sx: STAYS } : {})}>{column.label}</TableCell>)}
+            {columns.map((column, at) => <TableCell key={column.label} align={side(column)} sx={at === 0 ? STAYS : HEADING}>{column.label}</TableCell>)}
           </TableRow>
         </TableHead>
         <TableBody>

@@ -55,7 +55,7 @@ function OfSeller({ account, view }: { account: SellerAccount; view: SponsorAcco
           keyOf={(line) => line.id}
           columns={[
             { label: 'What happened', show: (line) => line.sentence },
-            { label: 'Day', show: (line) => dayText(line.on) },
+            { label: 'Day', show: (line) => <Typography component="span" sx={{ whiteSpace: 'nowrap' }}>{dayText(line.on)}</Typography> },
             { label: 'Charges', numeric: true, show: (line) => some(line.chargeCents) },
             { label: 'Payments and credits', numeric: true, show: (line) => some(line.creditCents) },
             { label: 'Balance', numeric: true, show: (line) => moneyText(line.balanceCents) },
