@@ -136,6 +136,6 @@ test('a sponsor’s account statement runs from an opening to a closing balance,
   expect(whole.sellers[0].lines[0]).toMatchObject({ sentence: `Invoice ${invoice.number} was issued: 350.00 and 17.50 tax.`, chargeCents: 36_750 });
   const paper = await department.bookkeeper.bytes(`${address}.pdf?from=2026-11-01&to=2026-12-31`);
   const text = (await pagesOfPdf(paper.bytes)).join(' ');
-  for (const words of ['Account statement', '=HYPERLINK("x")', 'Opening balance', invoice.number, '$367.50', '$167.50', '1–30 days past due', 'Of this, $32.50 is credit']) expect(text).toContain(words);
+  for (const words of ['Account statement', '=HYPERLINK("x")', 'Opening balance', invoice.number, '$367.50', '$167.50', '1–30 days past due', '$32.50 of credit is not applied']) expect(text).toContain(words);
   expect((await department.bookkeeper.get(`${address}?from=2026-12-31&to=2026-12-01`)).body.code).toBe('ends-before-it-starts');
 });

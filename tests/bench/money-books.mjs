@@ -26,10 +26,10 @@ export async function aging(stage) {
   return measure(stage, books, 'aging', `/api/reports/aging?on=${on}&by=dueDay&sellerId=${books.sellerId}`, BARE_AGING, (view) => view.lines.length)
 }
 
-const BARE_TRIAL_BALANCE = `select account, sum(cents) as cents from (
-    select to_account as account, amount as cents from posting where department_id = $1 and seller_id = $2 and journal = 'money' and effective_on <= $3
-    union all
-    select from_account, -amount from posting where department_id = $1 and seller_id = $2 and journal = 'money' and effective_on <= $3) as side
+const BARE_TRIAL_BALANCE = `with moved as materialized (
+    select from_account, to_account, sum(amount) as cents from posting
+     where department_id = $1 and seller_id = $2 and journal = 'money' and effective_on <= $3 group by from_account, to_account)
+  select account, sum(cents) as cents from (select to_account as account, cents from moved union all select from_account, -cents from moved) as side
   group by account having sum(cents) <> 0`
 
 const BARE_AGING = `select payer.name, sum(cents) filter (where $3::date - due_on <= 0) as current, sum(cents) filter (where $3::date - due_on between 1 and 30) as first,
