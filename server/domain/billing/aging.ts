@@ -1,5 +1,5 @@
 import type { Day } from '../day.ts';
-import { daysBetween } from '../day.ts';
+import { addDays, daysBetween } from '../day.ts';
 import type { Cents } from '../money.ts';
 import { centsOf } from '../money.ts';
 
@@ -47,8 +47,17 @@ export function ageInDays(document: Pick<OpenDocument, 'issuedOn' | 'dueOn'>, on
 
 /** The place, from 0, of the bucket a document lies in on a day. On the due day itself it is current. */
 export function bucketOf(document: Pick<OpenDocument, 'issuedOn' | 'dueOn'>, on: Day, by: AgingBasis): number {
-  const days = ageInDays(document, on, by);
-  return AGING_BUCKETS[by].findIndex(({ throughDays }) => throughDays === null || days <= throughDays);
+  return placeAmong(firstDaysOf(on, by), document, by);
+}
+
+/** The first day that still lies in each bucket; days compare as text, which thousands of documents can afford. */
+function firstDaysOf(on: Day, by: AgingBasis): (Day | null)[] {
+  return AGING_BUCKETS[by].map(({ throughDays }) => (throughDays === null ? null : addDays(on, -throughDays)));
+}
+
+function placeAmong(firstDays: readonly (Day | null)[], document: Pick<OpenDocument, 'issuedOn' | 'dueOn'>, by: AgingBasis): number {
+  const counted = by === 'dueDay' ? document.dueOn : document.issuedOn;
+  return firstDays.findIndex((first) => first === null || counted >= first);
 }
 
 /**
@@ -58,6 +67,7 @@ export function bucketOf(document: Pick<OpenDocument, 'issuedOn' | 'dueOn'>, on:
  */
 export function agingOf(documents: Iterable<OpenDocument>, on: Day, by: AgingBasis): { bucketCents: Cents[]; totalCents: Cents } {
   const sums = AGING_BUCKETS[by].map(() => 0);
-  for (const document of documents) sums[bucketOf(document, on, by)]! += document.balanceCents;
+  const firstDays = firstDaysOf(on, by);
+  for (const document of documents) sums[placeAmong(firstDays, document, by)]! += document.balanceCents;
   return { bucketCents: sums.map(centsOf), totalCents: centsOf(sums.reduce((sum, cents) => sum + cents, 0)) };
 }

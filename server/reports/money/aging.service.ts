@@ -91,7 +91,7 @@ function linesOf(invoices: readonly OpenInvoice[], credits: readonly OpenCredit[
     .map((rows): AgingLine => {
       const { sponsorId, sponsorName, payerId, payerName } = rows[0]!;
       const open = rows.filter((row): row is OpenInvoice => 'number' in row);
-      const [oldest] = [...open].sort((one, other) => ageInDays(other, on, by) - ageInDays(one, on, by));
+      const oldest = oldestOf(open, by);
       return {
         sponsorId,
         sponsorName,
@@ -104,6 +104,11 @@ function linesOf(invoices: readonly OpenInvoice[], credits: readonly OpenCredit[
       };
     })
     .sort((one, other) => nameOf(one).localeCompare(nameOf(other), 'en') || one.payerName.localeCompare(other.payerName, 'en'));
+}
+
+function oldestOf(open: readonly OpenInvoice[], by: AgingBasis): OpenInvoice | undefined {
+  const day = (invoice: OpenInvoice) => (by === 'dueDay' ? invoice.dueOn : invoice.issuedOn);
+  return open.reduce<OpenInvoice | undefined>((oldest, one) => (oldest === undefined || day(one) < day(oldest) ? one : oldest), undefined);
 }
 
 const nameOf = (line: Owing): string => line.sponsorName ?? line.payerName;
