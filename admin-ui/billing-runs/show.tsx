@@ -60,8 +60,8 @@ export const BillingRunShow = () => (
     actions={(run) => !run.isFinished && !run.isRunning && iMay('billing-runs', 'create') && <Continue run={run} />}
   >
     {(run) => {
-      const issued = run.lines.filter((line) => line.outcome === 'issued');
-      const skipped = run.lines.filter((line) => line.outcome === 'skipped');
+      const issued = (run.lines ?? []).filter((line) => line.outcome === 'issued');
+      const skipped = (run.lines ?? []).filter((line) => line.outcome === 'skipped');
       return (
         <>
           <Section title="Run">
