@@ -1,6 +1,7 @@
 import { Go } from '../fields/go.tsx';
 import { dayText } from '../format/day.ts';
 import { moneyText } from '../format/money.ts';
+import { SendButton } from '../letters/send-button.tsx';
 import { EmptyList } from '../lists/empty-list.tsx';
 import { Rows } from '../lists/rows.tsx';
 import { RefundButton } from '../payments/refund-button.tsx';
@@ -21,6 +22,7 @@ const Actions = ({ memo }: { memo: CreditMemo }) => (
     {memo.unappliedCents > 0 && iMay('payments', 'edit') && <ApplyMemoButton memo={memo} />}
     {memo.unappliedCents > 0 && iMay('payments', 'edit') && <RefundButton path={`/credit-memos/${memo.id}/refunds`} leftCents={memo.unappliedCents} payerName={memo.payerName} />}
     <CreditMemoPdf memo={memo} />
+    <SendButton label="Send…" which={{ kind: 'creditMemo', aboutId: memo.id }} />
   </>
 );
 
