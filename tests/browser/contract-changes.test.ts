@@ -39,7 +39,7 @@ test('a director ends a contract early: the page shows both ledgers before and a
   expect(await page.getByRole('button', { name: 'Close', exact: true }).isDisabled()).toBe(true);
 });
 
-test('two lines are amended on one page, and reads are swapped without a mouse', async () => {
+test('two lines are amended on one page, a benefit with them, and reads are swapped without a mouse', async () => {
   const department = await aDepartment();
   const season = await aSeason(department, 0);
   const { director } = department;
@@ -54,10 +54,13 @@ test('two lines are amended on one page, and reads are swapped without a mouse',
   await choose(concession, { Price: 'Adds to the price' });
   await write(concession, { By: '120' });
   await page.getByText('The agreed price rises by 270.00: 270.00 more is to be billed.').waitFor();
+  await press(page, 'Add a benefit');
+  await write(page, { What: 'Banner at the Perch', 'Rate-card price of one': '100', 'Adds to the price': '80' });
+  await page.getByText('The agreed price rises by 350.00: 350.00 more is to be billed.').waitFor();
   await press(page, 'Amend');
   await page.getByText('The contract is amended.').waitFor();
-  const { standing, commitments } = await director.look(`/api/contracts/${draft.id}`);
-  expect([standing.priceCents, ...commitments.map((one: any) => one.reads)]).toEqual([97_000, 8, 12]);
+  const { standing, commitments, benefits } = await director.look(`/api/contracts/${draft.id}`);
+  expect([standing.priceCents, ...commitments.map((one: any) => one.reads), ...benefits.map((one: any) => one.name)]).toEqual([105_000, 8, 12, 'Banner at the Perch']);
 
   await open(page, `/contracts/${draft.id}/swap`, `Swap reads of ${draft.title}`);
   await field(page, 'Give up').fill('2');

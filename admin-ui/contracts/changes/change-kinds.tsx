@@ -24,7 +24,7 @@ export interface ChangeKind {
 }
 
 const goesOn = ({ term }: Contract) => term.state === 'signed';
-const needs = (values: Values, ...keys: string[]) => keys.every((key) => values[key] !== undefined && values[key] !== null && values[key] !== '');
+const needs = (values: Values | undefined, ...keys: string[]) => keys.every((key) => values?.[key] !== undefined && values[key] !== null && values[key] !== '');
 const pick = (values: Values, ...keys: string[]) => only(values, 'on', 'reason', ...keys);
 
 function amendBody(values: Values, contract: Contract): Values | null {

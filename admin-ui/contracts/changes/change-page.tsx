@@ -1,5 +1,5 @@
 import { Box, Button, Paper, Typography } from '@mui/material';
-import { Form, Title } from 'react-admin';
+import { Form, ResourceContextProvider, Title } from 'react-admin';
 import { useWatch } from 'react-hook-form';
 import { useNavigate, useParams } from 'react-router';
 import { useSend } from '../../api/command.ts';
@@ -65,14 +65,14 @@ export function ChangePage({ kind }: { kind: ChangeKind }) {
   return (
     <Reading of={asked}>
       {(contract) => (
-        <>
+        <ResourceContextProvider value="contracts">
           <Title title={kind.title(contract)} />
           <Box component="nav" aria-label="Way back" sx={{ mb: 1 }}>
             <span aria-hidden="true">← </span>
             <Go resource="contracts" id={contract.id}>{contract.title}</Go>
           </Box>
           <ChangeForm kind={kind} contract={contract} />
-        </>
+        </ResourceContextProvider>
       )}
     </Reading>
   );
