@@ -7,83 +7,18 @@ import { aDepartment } from '../support/department.ts';
 import type { Department } from '../support/department.ts';
 import { operationsOf } from '../support/open-document.ts';
 import type { OpenDocument } from '../support/open-document.ts';
-import { aContract, aNightInDays, aSeason, aSignedContract } from '../support/season.ts';
-import type { Season } from '../support/season.ts';
 import { Visitor } from '../support/visitor.ts';
 import { LINK_ROUTES, OR_LINK_ROUTES, ROUTES } from './routes.ts';
+import { BODIES } from './wall-bodies.ts';
+import { everyObject } from './wall-objects.ts';
+import type { Objects } from './wall-objects.ts';
 
 const document = (await new Visitor('anyone', null).look('/api/openapi.json')) as OpenDocument;
 const operations = operationsOf(document);
 const ROLES: Role[] = ['director', 'bookkeeper', 'announcer'];
 
-/** An object of each kind that routes name in their address, by the first word of the address and the name in braces. */
-type Objects = Record<string, string>;
-
-async function everyObject(department: Department): Promise<Objects> {
-  const { director } = department;
-  const season = await aSeason(department, 1);
-  const signed = await aSignedContract(department, season, { benefits: [{ name: 'Banner at the Perch', quantity: 1, rateCents: 10_000 }], title: 'Walls' });
-  const draft = await aContract(department, season, { title: 'Draft of the walls' });
-  const copy = await director.make('/api/copies', { sponsorId: season.sponsorId, readKindId: season.readKinds.gameBall, title: 'Game ball', fallbackText: 'Tonight’s game ball.', text: 'Tonight’s game ball comes from Juniper and Pike Hardware.' });
-  const slogan = await director.make('/api/slogans', { sponsorId: season.sponsorId, text: 'Better tools, better days', knownFrom: 'The sign over the door' });
-  const link = await director.make(`/api/sponsors/${season.sponsorId}/links`, { label: 'Hazel Juniper', expiresAt: '2099-01-01T00:00:00.000Z' });
-  const tonight = await aNightInDays(department, 0);
-  const tableLink = await director.make(`/api/nights/${tonight.nightId}/table-links`, { label: 'Odell, substitute', maySignOff: true });
-  const line = await director.make('/api/rate-card-lines', { seasonId: season.seasonId, readKindId: season.readKinds.gameBall, priceCents: 7500 });
-  const script = await director.make('/api/scripts', { moment: 'welcome', title: 'Welcome of the walls', text: 'Good evening.' });
-  await director.make(`/api/nights/${season.games[0]!.nightId}/packet-issues`);
-  const placement = await director.make('/api/placements', { commitmentId: signed.commitments[0].id, gameId: season.games[0]!.gameId, windowKey: 'pregame' });
-  await director.make(`/api/nights/${season.games[0]!.nightId}/packet-issues`);
-  const honours = await director.make(`/api/nights/${season.games[0]!.nightId}/honours-lists`, { title: 'Senior night', kind: 'seniors', windowKind: 'pregame' });
-  const invoice = await director.make('/api/invoices', { contractId: signed.id, throughDay: '2026-11-30', issuedOn: '2026-11-23' });
-  const payment = await director.make('/api/payments', {
-    sellerId: season.sellerId, payerId: season.payerId, receivedOn: '2026-12-01', method: 'check', reference: '1041', amountCents: 1000,
-    applications: [{ invoiceId: invoice.id, amountCents: 1000 }],
-  });
-  const certificate = await director.make(`/api/payers/${season.payerId}/exemption-files`, { name: 'certificate.pdf', content: Buffer.from('%PDF-1.7').toString('base64') });
-  const run = await director.make('/api/billing-runs', { throughDay: '2026-11-30', issuedOn: '2026-11-30' });
-  const memo = await aMemo(department, season);
-  const { waitingWriteOff } = await director.make(`/api/invoices/${(await director.make('/api/charges', { sellerId: season.sellerId, payerId: season.payerId, description: 'Fee of a returned check', amountCents: 1200, issuedOn: '2026-12-01' })).id}/write-off-requests`, { amountCents: 1200, reason: 'The store closed' });
-  const batch = await director.make('/api/journal-batches', { sellerId: season.sellerId, throughOn: '2026-12-01', allowsOpenMonth: true });
-  // Taken by the announcer, who sees no other.
-  const take = (reference: string) => department.announcer.make('/api/receipts', { sellerId: season.sellerId, payerId: season.payerId, fromWhom: 'Hazel Juniper', takenOn: '2026-12-01', method: 'check', reference, amountCents: 700 });
-  const [receipt, deposited] = [await take('2041'), await take('2042')];
-  const slip = await director.make('/api/deposit-slips', { sellerId: season.sellerId, depositedOn: '2026-12-02', paymentIds: [deposited.paymentId], countedCents: 700 });
-  const asked = await director.make(`/api/nights/${season.games[0]!.nightId}/requests`, { kind: 'other', fields: { text: 'The snack stand closes at halftime.' } });
-  const people = await director.look('/api/people');
-  const atTheDoors = { id: v7(), sequence: 1, kind: 'note', occurredAt: '2026-12-05T02:00:00.000Z' };
-  for (const text of ['Doors open', 'Doors shut']) await director.make(`/api/nights/${season.games[0]!.nightId}/log`, { deviceId: signed.id, entries: [{ ...atTheDoors, detail: { text } }] });
-  const aside = (await director.look(`/api/nights/${season.games[0]!.nightId}/log/aside`)).data[0];
-  const message = await director.make('/api/messages', { kind: 'invoice', aboutId: invoice.id, toAddress: 'hazel@juniper.example' });
-  return {
-    'write-off-requests/id': waitingWriteOff.id,
-    'messages/id': message.id,
-    'people/id': people.data[0].id, 'requests/id': asked.id, 'ask/token': link.token,
-    'schools/id': season.schoolId, 'venues/id': season.venueId, 'seasons/id': season.seasonId, 'teams/id': season.teamId, 'players/id': season.playerIds[0]!,
-    'games/id': season.games[0]!.gameId, 'nights/id': season.games[0]!.nightId,
-    'sponsor-categories/id': season.categoryId, 'sponsors/id': season.sponsorId, 'sellers/id': season.sellerId, 'payers/id': season.payerId,
-    'read-kinds/id': season.readKinds.gameBall, 'rate-card-lines/id': line.id, 'contracts/id': signed.id, 'contracts/benefitId': signed.benefits[0].id,
-    'copies/id': copy.id, 'copies/versionId': copy.versions[0].id, 'slogans/id': slogan.id, 'sponsors/linkId': link.id, 'sponsor-page/versionId': copy.versions[0].id, linkToken: link.token, 'nights/linkId': tableLink.id, tableAddress: tableLink.address, tablePin: tableLink.pin, tonightId: tonight.nightId, 'placements/id': placement.id, 'honours-lists/id': honours.id, 'scripts/id': script.id,
-    'receipts/id': receipt.id, 'deposit-slips/id': slip.id,
-    'billing-runs/id': run.id, 'payers/fileId': certificate.data[0].id,
-    'nights/asideId': aside.id, 'credit-memos/id': memo.id, 'journal-batches/id': batch.id, 'journal-layouts/id': season.sellerId, 'months/month': '2026-11', 'accounts/code': '1000', 'invoices/id': invoice.id, 'payments/id': payment.id, 'applications/id': payment.applications[0].id, draft: draft.id,
-  };
-}
-
 /** Names that are the same in every department: months of the calendar and accounts of the chart. What they show is each department's own. */
 const NAMES_OF_ALL = ['/api/months/', '/api/accounts/'];
-
-/** A game that was billed is cancelled, so that its read is credited. */
-async function aMemo(department: Department, season: Season): Promise<{ id: string }> {
-  const { director } = department;
-  const game = { seasonId: season.seasonId, level: 'varsity', homeTeamId: season.teamId, visitorTeamIds: [season.opponentTeamId], playedOn: '2027-01-22', startsAtClock: '19:00', venueId: season.venueId };
-  const cancelled = await director.make('/api/games', game);
-  const commitments = [{ readKindId: season.readKinds.concession, counting: 'perGame', reads: 1, rateCents: 4000 }];
-  const contract = await aSignedContract(department, season, { title: 'Credited', commitments, priceCents: 8000, billingPlan: { kind: 'inFull', on: '2026-11-20' } });
-  await director.make('/api/invoices', { contractId: contract.id, throughDay: '2026-11-30', issuedOn: '2026-11-23' });
-  await director.make(`/api/games/${cancelled.id}/cancel`, { reason: 'Ice' });
-  return (await director.look('/api/credit-memos')).data[0];
-}
 
 function addressOf(path: string, objects: Objects | null): string {
   const noun = path.split('/')[2]!;
@@ -158,85 +93,6 @@ test('an object of another department answers exactly as one that never was', as
   expect(wrong).toEqual([]);
 });
 
-/** Bodies that fit, so that the request reaches the object in its address. */
-const on = '2026-12-04';
-const BODIES: Record<string, Record<string, unknown>> = {
-  'PATCH /api/people/{id}': { roles: ['announcer'] },
-  'POST /api/messages/{id}/bounced': { detail: 'The mailbox is full' },
-  'PUT /api/teams/{id}/roster': { players: [] },
-  'PUT /api/nights/{id}/people': { people: [] },
-  'POST /api/games/{id}/play': { scores: [] },
-  'POST /api/games/{id}/postpone': { reason: 'Snow' },
-  'POST /api/games/{id}/cancel': { reason: 'Snow' },
-  'POST /api/contracts/{id}/sign': { signedOn: on, signedByName: 'Hazel Juniper' },
-  'POST /api/contracts/{id}/opening': { givenByCommitment: [], billedCents: 0, paidCents: 0, asOf: on },
-  'POST /api/contracts/{id}/amend': { commitmentId: v7(), reads: 1, priceCents: 0 },
-  'POST /api/contracts/{id}/amend/preview': { commitmentId: v7(), reads: 1, priceCents: 0 },
-  'POST /api/contracts/{id}/swap': { fromLineId: v7(), fromReads: 1, toLineId: v7(), toReads: 1 },
-  'POST /api/contracts/{id}/swap/preview': { fromLineId: v7(), fromReads: 1, toLineId: v7(), toReads: 1 },
-  'POST /api/contracts/{id}/lower-price': { byCents: 1 },
-  'POST /api/contracts/{id}/lower-price/preview': { byCents: 1 },
-  'POST /api/contracts/{id}/hold': { reason: 'Unpaid since January' },
-  'POST /api/contracts/{id}/hold/preview': { reason: 'Unpaid since January' },
-  'POST /api/contracts/{id}/lift-hold': { reason: 'Paid' },
-  'POST /api/contracts/{id}/lift-hold/preview': { reason: 'Paid' },
-  'POST /api/contracts/{id}/assign': { reason: 'The store is sold', toSponsorId: v7(), toPayerId: v7() },
-  'POST /api/contracts/{id}/assign/preview': { reason: 'The store is sold', toSponsorId: v7(), toPayerId: v7() },
-  'POST /api/contracts/{id}/carry': { toContractId: v7(), lineId: v7(), count: 1, toLineId: v7() },
-  'POST /api/contracts/{id}/carry/preview': { toContractId: v7(), lineId: v7(), count: 1, toLineId: v7() },
-  'POST /api/contracts/{id}/goods': { receivedOn: on, what: 'Twelve game balls', amountCents: 100 },
-  'PUT /api/contracts/{id}/goods-promises': { promises: [] },
-  'POST /api/contracts/{id}/goods-deliveries': { promiseId: v7(), receivedOn: on, quantity: 1, proof: 'Taken in by Odell' },
-  'POST /api/contracts/{id}/goods-shortage': { settles: 'billed' },
-  'POST /api/contracts/{id}/benefits/{benefitId}/deliveries': { deliveredOn: on, quantity: 1, proof: 'Hung at the Perch' },
-  'POST /api/contracts/{id}/benefits/{benefitId}/earned': { throughOn: on },
-  'POST /api/nights/{id}/table-links': { label: 'Odell, substitute', maySignOff: false },
-  'POST /api/sponsors/{id}/links': { label: 'Hazel Juniper', expiresAt: '2099-01-01T00:00:00.000Z' },
-  'POST /api/copies/{id}/stop': { stoppedByName: 'Hazel Juniper', reason: 'The store moves' },
-  'POST /api/sponsor-page/versions/{versionId}/approve': { name: 'Hazel Juniper' },
-  'POST /api/sponsor-page/versions/{versionId}/ask-for-change': { name: 'Hazel Juniper', note: 'The street is Third' },
-  'POST /api/copies/{id}/versions': { text: 'Juniper and Pike Hardware.' },
-  'POST /api/copies/{id}/versions/{versionId}/approve': { approvedByName: 'Hazel Juniper', approvedOn: on },
-  'POST /api/nights/{id}/log': { deviceId: v7(), entries: [{ id: v7(), sequence: 1, kind: 'note', occurredAt: '2026-12-05T02:00:00.000Z', detail: { text: 'Doors open' } }] },
-  'POST /api/nights/{id}/log/import': { format: 'rafterline-table-entries', version: 1, nightId: v7(), entries: [{ id: v7(), deviceId: v7(), sequence: 1, kind: 'note', occurredAt: '2026-12-05T02:00:00.000Z' }] },
-  'POST /api/nights/{id}/log/aside/{asideId}/settle': { answer: 'setAside' },
-  'POST /api/nights/{id}/settle': { entryId: v7(), answer: 'counts' },
-  'POST /api/nights/{id}/amend': { reason: 'Forgotten at the table', deviceId: v7(), entries: [{ id: v7(), sequence: 1, kind: 'note', occurredAt: '2026-12-05T02:00:00.000Z', detail: { text: 'Doors open' } }] },
-  'POST /api/nights/{id}/honours-lists': { title: 'Senior night', kind: 'seniors', windowKind: 'pregame' },
-  'PUT /api/honours-lists/{id}/students': { students: [] },
-  'POST /api/honours-lists/{id}/import': { csv: 'student\nLuka Wren', confirm: false },
-  'POST /api/scripts/{id}/bring-back': { number: 1 },
-  'POST /api/scripts/{id}/approve': { approvedByName: 'Hazel Juniper', approvedOn: on, wordsNumber: 1 },
-  'POST /api/nights/{id}/requests': { kind: 'other', fields: { text: 'The snack stand closes at halftime.' } },
-  'POST /api/requests/{id}/decline': { reason: 'No time left tonight' },
-  'POST /api/ask/{token}': { id: v7(), kind: 'other', fields: { text: 'The snack stand closes at halftime.' } },
-  'PUT /api/journal-layouts/{id}': { name: 'Journal', columns: [{ field: 'amount', heading: 'Amount' }], codeParts: [], delimiter: 'comma', dayForm: '2026-12-31', decimalSign: 'point', positiveIs: 'debit', hasHeadings: true },
-  'POST /api/payers/{id}/exemption-files': { name: 'certificate.pdf', content: 'JVBERi0xLjc=' },
-  'POST /api/invoices/{id}/void': { reason: 'Drawn up twice' },
-  'POST /api/contracts/{id}/credits': { commitmentId: v7(), count: 1, reason: 'Missed' },
-  'POST /api/contracts/{id}/credits/preview': { commitmentId: v7(), count: 1, reason: 'Missed' },
-  'POST /api/contracts/{id}/allowances': { amountCents: 100, reason: 'Missed' },
-  'POST /api/contracts/{id}/allowances/preview': { amountCents: 100, reason: 'Missed' },
-  'POST /api/contracts/{id}/overbilling-credits': { reason: 'Missed' },
-  'POST /api/contracts/{id}/overbilling-credits/preview': { reason: 'Missed' },
-  'POST /api/contracts/{id}/forfeits': { commitmentId: v7(), count: 1, reason: 'Missed', notice: 'By letter' },
-  'POST /api/contracts/{id}/forfeits/preview': { commitmentId: v7(), count: 1, reason: 'Missed', notice: 'By letter' },
-  'POST /api/contracts/{id}/releases': { commitmentId: v7(), count: 1, reason: 'Missed' },
-  'POST /api/contracts/{id}/releases/preview': { commitmentId: v7(), count: 1, reason: 'Missed' },
-  'POST /api/contracts/{id}/minimum-claims': {},
-  'POST /api/contracts/{id}/minimum-claims/preview': {},
-  'POST /api/contracts/{id}/makegoods': { commitmentId: v7(), missed: 1, replacementReadKindId: v7(), replacements: 2, agreedOn: on, agreedWith: 'Hazel Juniper' },
-  'POST /api/credit-memos/{id}/applications': { invoiceId: v7(), amountCents: 100 },
-  'POST /api/payments/{id}/return': { kind: 'returned', returnedOn: on, reason: 'No funds' },
-  'POST /api/payments/{id}/refunds': { amountCents: 100, refundedOn: on, method: 'check' },
-  'POST /api/credit-memos/{id}/refunds': { amountCents: 100, refundedOn: on, method: 'check' },
-  'POST /api/invoices/{id}/write-off-requests': { amountCents: 100, reason: 'The store closed' },
-  'POST /api/invoices/{id}/recoveries': { amountCents: 100, recoveredOn: on, reason: 'Paid after all' },
-  'POST /api/invoices/{id}/discounts': { basisPoints: 200, takenOn: on, reason: 'Paid within ten days' },
-  'POST /api/write-off-requests/{id}/decline': { reason: 'Ask them once more' },
-  'POST /api/payments/{id}/applications': { invoiceId: v7(), amountCents: 100 },
-};
-
 const atOwnTable = () => Visitor.atTable({ address: own['tableAddress']!, pin: own['tablePin']! });
 const opensBy = (kind: 'sponsor' | 'table', route: string) => (LINK_RIGHTS[LINK_ROUTES[route]!] as readonly string[]).includes(kind);
 
@@ -308,6 +164,7 @@ test('by a link, the words of another department and of another sponsor here ans
 
 test('a form that names an object of another department is refused like one that names nothing', async () => {
   const { director } = home;
+  const on = '2026-12-04';
   const tries: [string, (objects: Objects) => unknown][] = [
     ['/api/teams', (objects) => ({ seasonId: objects['seasons/id'], schoolId: objects['schools/id'], name: 'Girls', level: 'varsity' })],
     ['/api/sponsors', (objects) => ({ name: 'Blue Lantern Tire', categoryId: objects['sponsor-categories/id'] })],
