@@ -1,5 +1,6 @@
 import { Alert } from '@mui/material';
 import { Go } from '../fields/go.tsx';
+import { Tag } from '../fields/tag.tsx';
 import { dayText } from '../format/day.ts';
 import { moneyText } from '../format/money.ts';
 import { EmptyList } from '../lists/empty-list.tsx';
@@ -46,6 +47,23 @@ function RefundSheet({ refunds }: { refunds: RefundLine[] }) {
           { label: 'On', show: (one) => dayText(one.refundedOn) },
           { label: 'By', show: (one) => [wordFor(METHOD_WORDS, one.method), one.reference].filter(Boolean).join(' ') },
           { label: 'Amount', numeric: true, show: (one) => moneyText(one.amountCents) },
+        ]}
+      />
+    </Section>
+  );
+}
+
+/** Where the money lies, and the papers that say so. */
+function Whereabouts({ payment }: { payment: Payment }) {
+  const { isInDrawer, receiptId, receiptNumber, depositSlipId, depositSlipNumber } = payment;
+  if (!isInDrawer && !receiptId && !depositSlipId) return null;
+  return (
+    <Section title="Where the money is">
+      <Facts
+        facts={[
+          isInDrawer ? ['It is', <Tag key="drawer" mood="care">In the drawer</Tag>] : null,
+          ['Receipt', receiptId && (iMay('receipts', 'show') ? <Go key="receipt" resource="receipts" id={receiptId}>{receiptNumber}</Go> : receiptNumber)],
+          ['Deposit slip', depositSlipId && (iMay('deposit-slips', 'show') ? <Go key="slip" resource="deposit-slips" id={depositSlipId}>{depositSlipNumber}</Go> : depositSlipNumber)],
         ]}
       />
     </Section>
@@ -103,6 +121,7 @@ export const PaymentShow = () => (
             ]}
           />
         </Section>
+        <Whereabouts payment={payment} />
         <Section title="What it pays"><Applications payment={payment} /></Section>
         <RefundSheet refunds={payment.refunds ?? []} />
       </>
