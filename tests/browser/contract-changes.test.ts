@@ -39,10 +39,11 @@ test('a director ends a contract early: the page shows both ledgers before and a
   expect(await page.getByRole('button', { name: 'Close', exact: true }).isDisabled()).toBe(true);
 });
 
-test('two lines are amended on one page, a benefit with them, and reads are swapped without a mouse', async () => {
+test('two lines are amended on one page, with a new line of reads and a benefit, and reads are swapped without a mouse', async () => {
   const department = await aDepartment();
   const season = await aSeason(department, 0);
   const { director } = department;
+  await director.make('/api/read-kinds', { name: 'Half-court shot', timing: 'scheduled', windows: ['halftime'] });
   const draft = await aContract(department, season);
   await director.make(`/api/contracts/${draft.id}/sign`, { signedOn: '2026-11-20', signedByName: 'Hazel Juniper' });
   const page = await aPage({ visitor: director });
@@ -54,13 +55,17 @@ test('two lines are amended on one page, a benefit with them, and reads are swap
   await choose(concession, { Price: 'Adds to the price' });
   await write(concession, { By: '120' });
   await page.getByText('The agreed price rises by 270.00: 270.00 more is to be billed.').waitFor();
+  await press(page, 'Add a line of reads');
+  await choose(page, { 'Read kind': 'Half-court shot' });
+  await write(page, { 'Reads in all': '2', 'Rate-card price of one': '30', 'Adds to the price': '60' });
+  await page.getByText('The agreed price rises by 330.00: 330.00 more is to be billed.').waitFor();
   await press(page, 'Add a benefit');
   await write(page, { What: 'Banner at the Perch', 'Rate-card price of one': '100', 'Adds to the price': '80' });
-  await page.getByText('The agreed price rises by 350.00: 350.00 more is to be billed.').waitFor();
+  await page.getByText('The agreed price rises by 410.00: 410.00 more is to be billed.').waitFor();
   await press(page, 'Amend');
   await page.getByText('The contract is amended.').waitFor();
   const { standing, commitments, benefits } = await director.look(`/api/contracts/${draft.id}`);
-  expect([standing.priceCents, ...commitments.map((one: any) => one.reads), ...benefits.map((one: any) => one.name)]).toEqual([105_000, 8, 12, 'Banner at the Perch']);
+  expect([standing.priceCents, ...commitments.map((one: any) => one.reads), ...benefits.map((one: any) => one.name)]).toEqual([111_000, 8, 12, 2, 'Banner at the Perch']);
 
   await open(page, `/contracts/${draft.id}/swap`, `Swap reads of ${draft.title}`);
   await field(page, 'Give up').fill('2');
