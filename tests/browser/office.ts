@@ -50,6 +50,7 @@ export async function aBusyOffice(department: Department): Promise<{ rooms: Room
   const take = (reference: string, amountCents: number) => department.announcer.make('/api/receipts', { sellerId: season.sellerId, payerId: season.payerId, fromWhom: 'Hazel Juniper', takenOn: '2026-12-04', method: 'check', reference, amountCents, whatFor: 'Game ball, opening night' });
   const [deposited, receipt] = [await take('2041', 5_000), await take('2042', 7_500)];
   const slip = await bookkeeper.make('/api/deposit-slips', { sellerId: season.sellerId, depositedOn: '2026-12-07', paymentIds: [deposited.paymentId], countedCents: 4_975, note: 'Counted twice; a quarter is missing' });
+  await bookkeeper.make(`/api/payers/${season.payerId}/exemption-files`, { name: 'Certificate 12-3456.pdf', content: Buffer.from('%PDF-1.7 certificate').toString('base64') });
   const run = await bookkeeper.make('/api/billing-runs', { throughDay: '2026-11-30', issuedOn: '2026-11-30' });
   const ids: Record<string, string> = {
     games: second.gameId, teams: season.teamId, schools: season.schoolId, venues: season.venueId, seasons: season.seasonId, contracts: contract.id,
@@ -115,6 +116,13 @@ async function aCredit(department: Department, season: Season): Promise<string> 
   return (await bookkeeper.make(`/api/contracts/${contract.id}/credits`, credit)).creditMemoIds[0];
 }
 
+/** Every way to change a contract; which of them it takes now is said on the page. */
+const changesOf = (id: string, name: string): Sheet[] =>
+  Object.entries({
+    amend: `Amend ${name}`, end: `End ${name} early`, swap: `Swap reads of ${name}`, assign: `Hand ${name} on`, hold: `Put ${name} on hold`, 'lift-hold': `Lift the hold on ${name}`,
+    'lower-price': `Lower the price of ${name}`, carry: `Carry reads of ${name} over`, close: `Close ${name}`, reopen: `Open ${name} again`,
+  }).map(([key, heading]) => [`/contracts/${id}/${key}`, heading]);
+
 const nameOf = (record: any): string => record.label ?? record.title ?? record.name ?? record.readKindName;
 
 function roomsOf(records: Record<string, any>, { night, played, draft, batch }: Record<'night' | 'played' | 'draft' | 'batch', any>, stories: Sheet[]): Rooms {
@@ -152,10 +160,7 @@ function roomsOf(records: Record<string, any>, { night, played, draft, batch }: 
     Promises: [
       ...all('contracts', 'sponsors', 'copies', 'read-kinds', 'rate-card-lines', 'sponsor-categories', 'scripts'),
       ...tabs(`/contracts/${records['contracts'].id}/show`, nameOf(records['contracts']), 'delivery', 'credits', 'account', 'explanation', 'invoices', 'copy'),
-      ...([['amend', 'Amend'], ['end', 'End'], ['swap', 'Swap reads of'], ['assign', 'Hand'], ['hold', 'Put']] as const).map(([key, verb]): Sheet => {
-        const after = { end: ' early', assign: ' on', hold: ' on hold' }[key as string] ?? '';
-        return [`/contracts/${records['contracts'].id}/${key}`, `${verb} ${nameOf(records['contracts'])}${after}`];
-      }),
+      ...changesOf(records['contracts'].id, nameOf(records['contracts'])),
       ...tabs(`/scripts/${records['scripts'].id}/show`, nameOf(records['scripts']), 'versions'),
       [`/contracts/${draft.id}`, `Change ${draft.title}`],
     ],
