@@ -201,7 +201,7 @@ describe('an exemption certificate', () => {
     ['2026-11-30', 'Exempt from sales tax, certificate 12-3456, valid through November 30, 2026', 0],
   ])('that ends on %s is told on an invoice of November 30: %s', async (exemptionExpiresOn, words, taxCents) => {
     const { department, season } = await aBilledSeason();
-    const payer = await department.director.make('/api/payers', { name: 'Quarry Bend Parish', exemptionNumber: '12-3456', exemptionExpiresOn });
+    const payer = await department.director.make('/api/payers', { name: 'Saint Odile Academy', exemptionNumber: '12-3456', exemptionExpiresOn });
     await aSignedContract(department, { ...season, payerId: payer.id }, { billingPlan: { kind: 'inFull', on: '2026-11-23' } });
     const { lines } = await run(department);
     expect((await department.bookkeeper.look(`/api/invoices/${lines[0].invoiceId}`)).taxCents).toBe(taxCents);

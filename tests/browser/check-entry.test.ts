@@ -6,7 +6,7 @@ import type { Department } from '../support/department.ts';
 import { aSeason, aSignedContract } from '../support/season.ts';
 import type { Season } from '../support/season.ts';
 
-const BUSINESSES = ['Juniper & Pike Hardware', 'Blue Lantern Tire', 'Quarry Road Bakery', 'Alder Street Optics', 'Port Ansel Marine'];
+const BUSINESSES = ['Juniper & Pike Hardware', 'Blue Lantern Tire', 'Snowmelt Creamery', 'Halvorsen Orthodontics', 'Okafor Family Insurance'];
 const shown = (cents: number): string => (cents / 100).toLocaleString('en-US', { style: 'currency', currency: 'USD' });
 
 /** Five payers; the first has two invoices open: 367.50 each. */

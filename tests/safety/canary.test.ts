@@ -26,7 +26,7 @@ async function theDepartmentNextDoor(): Promise<{ department: Department; season
   };
   await rename(`/api/schools/${season.schoolId}`, { name: `${CANARY} High School`, nickname: `${CANARY} Larks`, sayAs: CANARY });
   await rename(`/api/venues/${season.venueId}`, { name: `${CANARY} Gym`, exitsText: CANARY, weatherText: CANARY });
-  await rename(`/api/sponsors/${season.sponsorId}`, { name: `${CANARY} Bakery`, note: CANARY, contactName: CANARY });
+  await rename(`/api/sponsors/${season.sponsorId}`, { name: `${CANARY} Hardware`, note: CANARY, contactName: CANARY });
   await rename(`/api/payers/${season.payerId}`, { name: `${CANARY} Payer`, address: CANARY });
   await rename(`/api/sellers/${season.sellerId}`, { name: `${CANARY} Seller`, remitTo: CANARY });
   await rename(`/api/players/${season.playerIds[0]}`, { name: `${CANARY} Wren` });

@@ -24,7 +24,7 @@ interface Deal {
 }
 
 const FIRST_DAY = '2026-08-03' as Day;
-const NAMES = ['Juniper & Pike Hardware', 'Snowmelt Creamery', 'Blue Lantern Tire', 'Port Ansel Outfitters', 'Nguyễn Bakery'];
+const NAMES = ['Juniper & Pike Hardware', 'Snowmelt Creamery', 'Blue Lantern Tire', 'Copperline Credit Union', 'Halvorsen Orthodontics'];
 
 /** A season over months that lie behind: contracts with every billing plan for two sellers, and what happens to them by lot. */
 export class RandomSeason {
