@@ -1,6 +1,8 @@
 import type { Day } from '../server/domain/day.ts';
 import { OpeningService } from '../server/billing/opening/opening.service.ts';
 import { newId } from '../server/platform/database/ids.ts';
+import { GoodsService } from '../server/billing/goods/goods.service.ts';
+import { ContractRecords } from '../server/sponsorship/contract-records.service.ts';
 import { ContractHappenings } from '../server/sponsorship/contract-happenings.service.ts';
 import { ContractService } from '../server/sponsorship/contract.service.ts';
 import type { ContractDto, TermDto } from '../server/sponsorship/contract.dto.ts';
@@ -17,7 +19,7 @@ export interface Agreement {
   benefitId: string;
   sponsor: SponsorKey;
 }
-export type Agreements = Record<'juniper' | 'copperline' | 'snowmelt' | 'halvorsen' | 'pinyon' | 'mirabel' | 'okafor' | 'lantern' | 'seniorNight', Agreement>;
+export type Agreements = Record<'juniper' | 'copperline' | 'snowmelt' | 'halvorsen' | 'pinyon' | 'mirabel' | 'okafor' | 'lantern' | 'programs' | 'seniorNight', Agreement>;
 
 interface Deal {
   /** the number the director's old list gave it */
@@ -89,6 +91,13 @@ function deals({ calendar }: Story, { ours }: SeasonPlaces): Record<keyof Agreem
       commitment: { counting: 'perTerm', reads: 16, priceEachCents: 2_250, levels: ['varsity', 'juniorVarsity'] },
       term: { priceCents: 0, pricing: 'perRead', billAtMostCents: 36_000, billingPlan: { kind: 'perReadInArrears' } },
     },
+    programs: {
+      outsideId: 'B-203',
+      ...{ sponsor: 'pinyon', seller: 'boosters', title: 'Programs of the home nights, for reads', kind: 'quarter' },
+      commitment: { counting: 'perTerm', reads: 4, startsOn: calendar.gameDay(2) },
+      term: { priceCents: 30_000, billingPlan: inFull },
+      more: { isInKind: true },
+    },
     seniorNight: {
       outsideId: 'B-204',
       ...{ sponsor: 'snowmelt', seller: 'boosters', title: 'Senior night table and read', kind: 'concession' },
@@ -108,6 +117,7 @@ export async function tellContracts(story: Story, places: SeasonPlaces, market: 
     for (const [key, deal] of Object.entries(deals(story, places)) as [keyof Agreements, Deal][]) {
       const agreement = { contractId: newId(), commitmentId: newId(), benefitId: newId(), sponsor: deal.sponsor };
       await story.of(ContractService).add(formOf(deal, agreement, story, places, market));
+      if (key === 'programs') await promisePrograms(story, agreement);
       agreements[key] = agreement;
       if (key === 'seniorNight') continue;
       if (key === 'pinyon') await takeOver(story, agreement);
@@ -115,6 +125,13 @@ export async function tellContracts(story: Story, places: SeasonPlaces, market: 
     }
     return agreements;
   });
+}
+
+/** What the printer pays with, at its fair value. */
+async function promisePrograms(story: Story, { contractId }: Agreement): Promise<void> {
+  const promises = [{ what: 'Printed program', quantity: 1_000, unitCents: 30, dueOn: story.calendar.gameDay(4) }];
+  const { term } = await story.of(ContractRecords).load(contractId);
+  await story.of(GoodsService).promise(contractId, term.version, { promises });
 }
 
 /** Read and partly paid since the fall program, before Rafterline kept the books. */

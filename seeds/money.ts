@@ -22,10 +22,10 @@ export class Desk {
   }
 
   /** Applies the payment to the invoice, the whole of it unless `applyCents` says less. */
-  async pay(seller: keyof Market['sellers'], { sponsor }: Agreement, invoiceId: string, { on, applyCents, ...paid }: Paid): Promise<void> {
+  async pay(seller: keyof Market['sellers'], { sponsor }: Agreement, invoiceId: string, { on, applyCents, ...paid }: Paid): Promise<string> {
     const applications = [{ invoiceId, amountCents: applyCents ?? paid.amountCents }];
     const form = { ...paid, sellerId: this.market.sellers[seller], payerId: this.market.payers[sponsor], receivedOn: on, applications };
-    await this.story.on(on, () => this.story.of(PaymentService).receive(form), 'bookkeeper');
+    return this.story.on(on, () => this.story.of(PaymentService).receive(form), 'bookkeeper');
   }
 
   /** The invoice that came along with a contract that was taken over. */
@@ -54,13 +54,23 @@ export async function tellFirstInvoices(story: Story, desk: Desk, deals: Agreeme
   await desk.pay('athletics', deals.pinyon, opening, { on: calendar.gameDay(-7), method: 'check', reference: '1180', amountCents: 15_000 });
 }
 
+/** What the accounts office goes on with after mid-season: the ids of invoices and of payments. */
+export interface LaterInvoices {
+  lantern: string;
+  pinyon: string;
+  okafor: string;
+  okaforPayment: string;
+}
+
 /** In mid-season: one partly paid, two open, and what the season's reads have earned so far. */
-export async function tellLaterInvoices(story: Story, desk: Desk, deals: Agreements): Promise<void> {
+export async function tellLaterInvoices(story: Story, desk: Desk, deals: Agreements): Promise<LaterInvoices> {
   const { calendar } = story;
-  await desk.bill(deals.okafor, calendar.gameDay(-4));
+  const okafor = await desk.bill(deals.okafor, calendar.gameDay(-4));
+  const okaforPayment = await desk.pay('athletics', deals.okafor, okafor, { on: calendar.gameDay(-3), method: 'check', reference: '5512', amountCents: 18_000 });
   const snowmelt = await desk.bill(deals.snowmelt, calendar.gameDay(-3));
   await desk.bill(deals.copperline, calendar.gameDay(-3));
   await desk.pay('athletics', deals.snowmelt, snowmelt, { on: calendar.gameDay(-1), method: 'cash', reference: 'Receipt at the counter', amountCents: 30_000 });
-  await desk.bill(deals.lantern, calendar.gameDay(-2));
-  await desk.bill(deals.pinyon, calendar.gameDay(-2));
+  const lantern = await desk.bill(deals.lantern, calendar.gameDay(-2));
+  const pinyon = await desk.bill(deals.pinyon, calendar.gameDay(-2));
+  return { lantern, pinyon, okafor, okaforPayment };
 }

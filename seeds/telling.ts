@@ -1,6 +1,7 @@
 import { MoveService } from '../server/planning/move.service.ts';
 import { SpreadService } from '../server/planning/spread.service.ts';
 import { ContractHappenings } from '../server/sponsorship/contract-happenings.service.ts';
+import { tellAccountsOffice } from './accounts-office.ts';
 import { tellContracts } from './contracts.ts';
 import { tellCopy } from './copy.ts';
 import { Desk, tellFirstInvoices, tellLaterInvoices } from './money.ts';
@@ -46,13 +47,14 @@ export async function tellSeason(story: Story): Promise<void> {
   await signOffNight(story, games, 'night4', 'The microphone failed in the second quarter.');
   await night('night5', { extra: deals.mirabel });
   await signOffNight(story, games, 'night5');
-  await tellLaterInvoices(story, desk, deals);
+  const invoices = await tellLaterInvoices(story, desk, deals);
   const boiler = games['boiler']!;
   const reason = 'The boiler of the fieldhouse was out.';
   await story.on(boiler.day, () => story.of(MoveService).postpone(boiler.gameId, { reason, to: calendar.gameDay(boiler.line.movedTo!), clock: '19:00' }));
   const day = calendar.gameDay(-3);
   await story.on(day, () => story.of(ContractHappenings).deliver(deals.pinyon.contractId, deals.pinyon.benefitId, { deliveredOn: day, quantity: 1, proof: 'Program of the Otters night, page 3' }));
   await story.on(calendar.gameDay(-1), () => story.of(ContractHappenings).earnThrough(deals.halvorsen.contractId, deals.halvorsen.benefitId, calendar.gameDay(-1)));
+  await tellAccountsOffice(story, market, deals, invoices);
   await night('last');
   await spread();
   await issuePacket(story, games['next']!);
