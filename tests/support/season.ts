@@ -75,6 +75,18 @@ export async function aSeason(department: Department, gameCount = 3): Promise<Se
   };
 }
 
+/** The same department in a season that is over, whose months can be closed; its games are made as they are needed. */
+export async function aSeasonThatIsOver(department: Department): Promise<Season> {
+  const { director } = department;
+  const here = await aSeason(department, 0);
+  const season = await director.make('/api/seasons', { name: 'Basketball 2024-25', sport: 'basketball', startsOn: '2024-11-20', endsOn: '2025-03-13' });
+  const [team, opponentTeam] = [
+    await director.make('/api/teams', { seasonId: season.id, schoolId: here.schoolId, name: 'Varsity boys', level: 'varsity' }),
+    await director.make('/api/teams', { seasonId: season.id, schoolId: here.opponentId, name: 'Varsity boys', level: 'varsity' }),
+  ];
+  return { ...here, seasonId: season.id, teamId: team.id, opponentTeamId: opponentTeam.id };
+}
+
 /** A night of the Kestrels so many days from today, for what goes by the clock: the links of its table. */
 export async function aNightInDays(department: Department, days: number): Promise<{ nightId: string; gameId: string; heldOn: Day }> {
   const { director } = department;
