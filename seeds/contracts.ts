@@ -92,7 +92,7 @@ function deals({ calendar }: Story, { ours }: SeasonPlaces): Record<keyof Agreem
       term: { priceCents: 0, pricing: 'perRead', billAtMostCents: 36_000, billingPlan: { kind: 'perReadInArrears' } },
     },
     programs: {
-      outsideId: 'B-203',
+      outsideId: 'B-205',
       ...{ sponsor: 'pinyon', seller: 'boosters', title: 'Programs of the home nights, for reads', kind: 'quarter' },
       commitment: { counting: 'perTerm', reads: 4, startsOn: calendar.gameDay(2) },
       term: { priceCents: 30_000, billingPlan: inFull },
