@@ -14,7 +14,9 @@ class Clerk {
     private readonly golden: GoldenContract,
   ) {}
 
+  /** From elsewhere, so that the page reads what others did meanwhile. */
   async contract(tab = ''): Promise<void> {
+    await open(this.page, '/', 'Home');
     await open(this.page, `/contracts/${this.golden.contractId}/show${tab && `?tab=${tab}`}`, TITLE);
   }
 
@@ -90,7 +92,7 @@ test('the golden contract comes to the cent and to the read after each of its st
   await golden.takeBack(eighth.nightId, eighth.entries[1]!.id);
   await stands('2/4/0', '5/3/0/0', 35_000, 3_184, 0, 0, -1_750, 36_750, -38_184);
   expect(await bookkeeper.trialBalance('2024-12-31')).toEqual([
-    'Account Debit Credit', '1000 Cash $367.50', '2100 Contract balance $68.20', '2200 Sales tax payable $17.50', '4000 Sponsorship revenue $418.20', 'In all $435.70 $435.70',
+    'Account Debit Credit', '1000 Cash $367.50 –', '2100 Contract balance $68.20 –', '2200 Sales tax payable – $17.50', '4000 Sponsorship revenue – $418.20', 'Total $435.70 $435.70',
   ]);
 
   await director.contract();
@@ -129,8 +131,8 @@ test('the golden contract comes to the cent and to the read after each of its st
   await golden.night('2025-02-05', [0, 2], { makegoodId });
   await stands('0/5/1', '2/10/0/0', 0, -6_706, 19_350, 0, -4_100, 66_750, -75_294);
   expect(await bookkeeper.trialBalance('2025-01-31')).toEqual([
-    'Account Debit Credit', '1000 Cash $667.50', '1100 Accounts receivable $193.50', '2100 Contract balance $202.30', '2200 Sales tax payable $41.00', '4000 Sponsorship revenue $617.70',
-    'In all $861.00 $861.00',
+    'Account Debit Credit', '1000 Cash $667.50 –', '1100 Accounts receivable $193.50 –', '2100 Contract balance – $202.30', '2200 Sales tax payable – $41.00', '4000 Sponsorship revenue – $617.70',
+    'Total $861.00 $861.00',
   ]);
 
   await bookkeeper.contract('credits');
@@ -155,7 +157,7 @@ test('the golden contract comes to the cent and to the read after each of its st
   await bookkeeper.page.getByText('The payment came back. What it paid is open again.').waitFor();
   await stands('0/5/1', '0/10/2/1', 0, 0, 13_509, 0, -3_765, 65_550, -75_294);
 
-  const transfer = await bookkeeper.receive(second, '2025-03-02', 'Transfer', '140.00', '123.09');
+  const transfer = await bookkeeper.receive(second, '2025-03-02', 'Bank transfer', '140.00', '123.09');
   await press(bookkeeper.page, 'Apply to an invoice');
   await choose(dialog(bookkeeper.page), { Invoice: /^TR-2025-0003: \$12\.00 unpaid/ });
   await write(dialog(bookkeeper.page), { Amount: '12.00' });
@@ -181,6 +183,6 @@ test('the golden contract comes to the cent and to the read after each of its st
   await figuresAre(director.page, { 'Still owed': '0', Unpaid: '$0.00' });
   await stands('0/5/1', '0/10/2/1', 0, 0, 0, 0, -3_765, 79_059, -75_294);
   expect(await bookkeeper.trialBalance('2025-03-31')).toEqual([
-    'Account Debit Credit', '1000 Cash $790.59', '2200 Sales tax payable $37.65', '4000 Sponsorship revenue $752.94', '4200 Fees and interest $12.00', '5200 Bank charges $12.00', 'In all $802.59 $802.59',
+    'Account Debit Credit', '1000 Cash $790.59 –', '2200 Sales tax payable – $37.65', '4000 Sponsorship revenue – $752.94', '4200 Fees and interest – $12.00', '5200 Bank charges $12.00 –', 'Total $802.59 $802.59',
   ]);
 });

@@ -13,7 +13,7 @@ export const MakegoodButton = ({ contract }: { contract: Contract }) => (
   <CommandButton
     label="Agree a makegood"
     title="Agree a makegood with the sponsor"
-    explains="The missed reads stay owed until their replacements are read. Place the replacements on a night under “Placements”; no money moves before they are given."
+    explains="The missed reads stay owed until their replacements are read. Place the replacements on a night under “Planned reads”; no money moves before they are given."
     path={`/contracts/${contract.id}/makegoods`}
     defaults={{ missed: 1, replacements: 1, agreedOn: today() }}
     body={({ commitmentId, gameId, missed, replacementReadKindId, replacements, agreedOn, agreedWith }) => ({
