@@ -160,7 +160,7 @@ test('the golden contract comes to the cent and to the read after each of its st
   const transfer = await bookkeeper.receive(second, '2025-03-02', 'Bank transfer', '140.00', '123.09');
   await press(bookkeeper.page, 'Apply to an invoice');
   await choose(dialog(bookkeeper.page), { Invoice: /^TR-2025-0003: \$12\.00 unpaid/ });
-  await write(dialog(bookkeeper.page), { Amount: '12.00' });
+  await write(dialog(bookkeeper.page), { Amount: '12.00', 'Applied on': '2025-03-02' });
   await press(dialog(bookkeeper.page), 'Apply it');
   await figuresAre(bookkeeper.page, { 'Credit left': '$4.91' });
   await stands('0/5/1', '0/10/2/1', 0, 0, 0, -491, -3_765, 79_550, -75_294);

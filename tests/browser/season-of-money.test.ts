@@ -165,6 +165,7 @@ async function bringCash(told: Season2024, invoiceNumber: string): Promise<void>
   await open(page, `/payments/${payment.id}/show`, /^Payment /);
   await press(page, 'Apply to an invoice');
   await choose(dialog(page), { Invoice: new RegExp(`^${invoiceNumber}`) });
+  await write(dialog(page), { 'Applied on': '2024-11-29' });
   await press(dialog(page), 'Apply it');
   await figuresAre(page, { 'Credit left': '$0.00' });
   await told.balances();
