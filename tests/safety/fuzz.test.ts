@@ -1,12 +1,14 @@
 import { request } from 'node:http';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
+import { mayUse } from '../../server/domain/access/rights.ts';
+import type { Right } from '../../server/domain/access/rights.ts';
 import { aDepartment } from '../support/department.ts';
 import type { Department } from '../support/department.ts';
 import { brokenBodies, operationsOf, valid } from '../support/open-document.ts';
 import type { OpenDocument } from '../support/open-document.ts';
 import { Visitor } from '../support/visitor.ts';
-import { LINK_ROUTES } from './routes.ts';
+import { LINK_ROUTES, ROUTES } from './routes.ts';
 
 const anyone = new Visitor('anyone', null);
 const document = (await anyone.look('/api/openapi.json')) as OpenDocument;
@@ -24,13 +26,18 @@ test('the document names every route that takes a body, with the bounds of its f
   expect(empty.map((operation) => operation.path)).toEqual([]);
 });
 
-/** Who gets as far as the form: the director, and where a route is for links alone, the bearer of one. */
-async function everyDoor({ director }: Department): Promise<(operation: { method: string; path: string }) => Visitor> {
+/** Who gets as far as the form: the director, the bookkeeper where the right is theirs alone, and where a route is for links alone, the bearer of one. */
+async function everyDoor({ director, bookkeeper }: Department): Promise<(operation: { method: string; path: string }) => Visitor> {
   const category = await director.make('/api/sponsor-categories', { name: 'Hardware' });
   const sponsor = await director.make('/api/sponsors', { name: 'Juniper & Pike Hardware', categoryId: category.id });
   const link = await director.make(`/api/sponsors/${sponsor.id}/links`, { label: 'Hazel Juniper', expiresAt: '2099-01-01T00:00:00.000Z' });
   const bearer = await Visitor.byLink(link.token);
-  return ({ method, path }) => (`${method} ${path}` in LINK_ROUTES ? bearer : director);
+  return ({ method, path }) => {
+    const route = `${method} ${path}`;
+    if (route in LINK_ROUTES) return bearer;
+    const right = ROUTES[route];
+    return right === undefined || right === 'open' || mayUse(['director'], right as Right) ? director : bookkeeper;
+  };
 }
 
 test(`bodies that the document allows are taken or refused in words, never with a failure (seed ${seed})`, async () => {
