@@ -6,6 +6,7 @@ import { moneyText } from '../format/money.ts';
 import { DayInput } from '../inputs/day-input.tsx';
 import { MoneyInput } from '../inputs/money-input.tsx';
 import { department } from '../session/me.ts';
+import { opensAgain } from './opens-again.ts';
 import type { Payment } from './types.ts';
 
 const amountOr0 = (value: unknown): unknown => value ?? 0;
@@ -17,7 +18,7 @@ export function CameBackButton({ payment }: { payment: Payment }) {
     <CommandButton
       label="It came back"
       title={`Payment ${payment.number} came back?`}
-      explains={`${moneyText(payment.amountCents)} leaves the bank again, and the invoices it paid are open again. What the payer is charged becomes an invoice of its own.`}
+      explains={`${moneyText(payment.amountCents)} leaves the bank again, and the invoices it paid are open again. What the payer is charged becomes an invoice of its own.${opensAgain(payment.applications)}`}
       path={`/payments/${payment.id}/return`}
       defaults={{ returnedOn: today(), bankFeeCents: 0, chargeCents }}
       body={({ returnedOn, bankFeeCents, chargeCents: charged, reason }) => ({ kind: 'returned', returnedOn, bankFeeCents: amountOr0(bankFeeCents), chargeCents: amountOr0(charged), reason })}
@@ -40,7 +41,7 @@ export const MistakeButton = ({ payment }: { payment: Payment }) => (
   <CommandButton
     label="It was a mistake"
     title={`Was payment ${payment.number} recorded by mistake?`}
-    explains="It stays in the books with its number, and beside it stands that it was a mistake. What it paid is open again."
+    explains={`It stays in the books with its number, and beside it stands that it was a mistake. What it paid is open again.${opensAgain(payment.applications)}`}
     path={`/payments/${payment.id}/return`}
     defaults={{ returnedOn: today() }}
     body={({ returnedOn, reason }) => ({ kind: 'mistake', returnedOn, reason })}

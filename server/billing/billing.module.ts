@@ -67,6 +67,8 @@ import { PaymentViews } from './payments/payment-view.service.ts';
 import { PaymentController } from './payments/payment.controller.ts';
 import { Payment } from './payments/payment.entity.ts';
 import { PaymentService } from './payments/payment.service.ts';
+import { Reopening } from './payments/reopening.service.ts';
+import { TakingBack } from './payments/taking-back.service.ts';
 import { Refund } from './payments/refund.entity.ts';
 import { Refunds } from './payments/refund.service.ts';
 import { Standings } from './standings.service.ts';
@@ -103,7 +105,7 @@ const journal = [JournalLayouts, JournalEntries, JournalComposing, JournalBatche
 const goods = [GoodsViews, GoodsService, GoodsShortage];
 
 /** What becomes of documents after they were issued. */
-const aftermath = [PaymentReturns, Refunds, ChargeIssuing, ReturnedChecks, WriteOffs, Recoveries, Discounts, OpenItems];
+const aftermath = [Reopening, TakingBack, PaymentReturns, Refunds, ChargeIssuing, ReturnedChecks, WriteOffs, Recoveries, Discounts, OpenItems];
 
 const runs = [BillingPreview, BillingBatch, BillingRuns, BillingRunViews];
 

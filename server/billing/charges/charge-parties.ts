@@ -29,6 +29,7 @@ export interface ChargeParties {
   contractSellerId: string | null;
   contractPayerId: string | null;
   contractSponsorId: string | null;
+  contractIsClosed: boolean;
   locale: string;
   currency: string;
 }
@@ -39,12 +40,13 @@ export const CHARGE_PARTIES = `select seller.id as "sellerId", seller.name as "s
     seller.contact_phone as "contactPhone", seller.terms_days as "termsDays", seller.keeps_books_here as "keepsBooksHere",
     payer.id as "payerId", payer.name as "payerName", payer.address as "payerAddress", payer.email as "payerEmail", payer.sponsor_id as "payerSponsorId",
     sponsor.id as "sponsorId", sponsor.name as "sponsorName", contract.id as "contractId", contract.number as "contractNumber", contract.title as "contractTitle",
-    contract.seller_id as "contractSellerId", contract.payer_id as "contractPayerId", contract.sponsor_id as "contractSponsorId", department.locale, department.currency
+    contract.seller_id as "contractSellerId", contract.payer_id as "contractPayerId", contract.sponsor_id as "contractSponsorId",
+    exists (select from term where term.department_id = $1 and term.contract_id = contract.id and term.closed_on is not null) as "contractIsClosed", department.locale, department.currency
   from department
-    left join seller on seller.department_id = department.id and seller.id = $2
-    left join payer on payer.department_id = department.id and payer.id = $3
-    left join contract on contract.department_id = department.id and contract.id = $4
-    left join sponsor on sponsor.department_id = department.id and sponsor.id = coalesce(contract.sponsor_id, payer.sponsor_id)
+    left join seller on seller.department_id = $1 and seller.id = $2
+    left join payer on payer.department_id = $1 and payer.id = $3
+    left join contract on contract.department_id = $1 and contract.id = $4
+    left join sponsor on sponsor.department_id = $1 and sponsor.id = coalesce(contract.sponsor_id, payer.sponsor_id)
   where department.id = $1`;
 
 /** @throws Refused `contract-of-another-seller`, `contract-of-another-payer` */

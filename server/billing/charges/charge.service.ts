@@ -9,8 +9,9 @@ import { fiscalYearOf } from '../../domain/day.ts';
 import { centsOf } from '../../domain/money.ts';
 import { refuse } from '../../domain/refusals.ts';
 import { LedgerService } from '../../ledger/ledger.service.ts';
-import { newId } from '../../platform/database/ids.ts';
+import { isId, newId } from '../../platform/database/ids.ts';
 import { UnitOfWork } from '../../platform/database/unit-of-work.ts';
+import { Contract } from '../../sponsorship/contract.entity.ts';
 import { InvoiceLine } from '../invoices/invoice-line.entity.ts';
 import { Invoice } from '../invoices/invoice.entity.ts';
 import type { PaymentHappening } from '../payments/payment-happening.ts';
@@ -28,9 +29,10 @@ export class ChargeIssuing {
     @Inject(DepartmentService) private readonly departments: DepartmentService,
   ) {}
 
-  /** @throws Refused `unknown-seller`, `unknown-payer`, `unknown-contract`, `seller-keeps-own-books`, `contract-of-another-seller`, `contract-of-another-payer` */
+  /** @throws Refused `unknown-seller`, `unknown-payer`, `unknown-contract`, `seller-keeps-own-books`, `contract-of-another-seller`, `contract-of-another-payer`, `contract-closed` */
   async issue(form: ChargeDto): Promise<string> {
     const issuedOn = (form.issuedOn ?? (await this.departments.today())) as Day;
+    if (isId(form.contractId)) await this.work.lock(Contract, [form.contractId]);
     const parties = await this.partiesOf(form);
     const amountCents = centsOf(form.amountCents);
     const invoiceId = newId();
@@ -60,6 +62,7 @@ export class ChargeIssuing {
     if (contractId && !row.contractId) return refuse('unknown-contract');
     if (!row.keepsBooksHere) refuse('seller-keeps-own-books');
     checkContractOf(row);
+    if (row.contractIsClosed) refuse('contract-closed');
     return row;
   }
 }

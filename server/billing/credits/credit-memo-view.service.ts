@@ -49,6 +49,8 @@ const LINES = `select line.id, line.place, line.description, line.quantity, line
 
 const APPLICATIONS = `select application.id, application.invoice_id as "invoiceId", invoice.number as "invoiceNumber", application.amount_cents as "amountCents",
     application.applied_on as "appliedOn",
+    (select coalesce(contract.number, contract.title) from contract join term on term.department_id = $1 and term.contract_id = contract.id
+      where contract.department_id = $1 and contract.id = invoice.contract_id and term.closed_on is not null) as "closedContract",
     exists (select 1 from application as later where later.department_id = $1 and later.takes_back_application_id = application.id) as "takenBack"
   from application join invoice on invoice.department_id = application.department_id and invoice.id = application.invoice_id
   where application.department_id = $1 and application.credit_memo_id = $2 and application.takes_back_application_id is null

@@ -11,14 +11,16 @@ export interface Credit {
   sellerId: string;
   payerId: string;
   amountCents: number;
+  /** whose memo it is; a payment is no contract's alone */
+  contractId: string | null;
   /** stands for what was paid before the books began */
   isOpening: boolean;
 }
 
-const CREDIT = `select 'payment' as kind, id, number, seller_id as "sellerId", payer_id as "payerId", amount_cents as "amountCents", method = 'opening' as "isOpening"
+const CREDIT = `select 'payment' as kind, id, number, seller_id as "sellerId", payer_id as "payerId", amount_cents as "amountCents", null::uuid as "contractId", method = 'opening' as "isOpening"
     from payment where department_id = $1 and id = $2
   union all
-  select 'creditMemo', id, number, seller_id, payer_id, gross_cents, false from credit_memo where department_id = $1 and id = $2`;
+  select 'creditMemo', id, number, seller_id, payer_id, gross_cents, contract_id, false from credit_memo where department_id = $1 and id = $2`;
 
 /** Payments and credit memos alike, as credits that can be used on invoices or given back. */
 @Injectable()

@@ -1,29 +1,28 @@
 import { Inject, Injectable } from '@nestjs/common';
 import { checkWithinBalance } from '../../domain/billing/invoice.ts';
-import { checkPaysFor, checkSameSeller, creditApplied, creditUnapplied } from '../../domain/billing/payment.ts';
+import { checkPaysFor, checkSameSeller, creditApplied } from '../../domain/billing/payment.ts';
 import type { Day } from '../../domain/day.ts';
 import { centsOf } from '../../domain/money.ts';
-import type { Cents } from '../../domain/money.ts';
 import { refuse } from '../../domain/refusals.ts';
 import { LedgerService } from '../../ledger/ledger.service.ts';
 import { newId } from '../../platform/database/ids.ts';
 import { UnitOfWork } from '../../platform/database/unit-of-work.ts';
 import { Payer } from '../../sponsorship/payer.entity.ts';
 import { AppliedCredit } from './application.entity.ts';
+import { applicationEventOf, applicationRowOf } from './application-rows.ts';
 import { DocumentLocks } from '../document-locks.ts';
 import { Invoice } from '../invoices/invoice.entity.ts';
 import { Credits } from '../credits/credit.service.ts';
 import type { Credit } from '../credits/credit.service.ts';
 import { Takers } from '../receipts/takers.service.ts';
 import { Standings } from '../standings.service.ts';
-import type { PaymentHappening } from './payment-happening.ts';
 
 interface Wanted {
   invoiceId: string;
   amountCents: number;
 }
 
-/** Uses what is left of a credit (a payment's or a credit memo's) on invoices, and takes such a use back. */
+/** Uses what is left of a credit (a payment's or a credit memo's) on invoices. */
 @Injectable()
 export class ApplicationService {
   constructor(
@@ -53,36 +52,8 @@ export class ApplicationService {
     const application = { unappliedId: credit.id, invoiceId, amountCents: centsOf(amountCents) };
     const postings = creditApplied(application, leftCents, standing.balanceCents);
     const eventId = newId();
-    await this.ledger.book({ id: eventId, ...eventOf('creditApplied', credit, invoice, application.amountCents), occurredOn: appliedOn, postings });
-    await this.work.insert(AppliedCredit, { ...rowOf(credit), invoiceId, amountCents, appliedOn, eventId, recordedByPersonId: this.work.personId });
-  }
-
-  /**
-   * The invoice is open again and the credit is there again. Answers which credit that is.
-   *
-   * @throws Refused `application-taken-back-already`, `taking-back-is-final`, `opening-stays`
-   */
-  async takeBack(applicationId: string, takenBackOn: Day): Promise<Credit> {
-    const application = await this.work.one(AppliedCredit, applicationId);
-    if (application.takesBackApplicationId !== null) refuse('taking-back-is-final');
-    const { paymentId, creditMemoId, invoiceId } = application;
-    const credit = await this.credits.one((paymentId ?? creditMemoId)!);
-    await this.locks.take([credit.id, invoiceId]);
-    if (await this.work.first(AppliedCredit, { takesBackApplicationId: applicationId })) refuse('application-taken-back-already');
-    if (credit.isOpening) refuse('opening-stays');
-    const invoice = await this.work.one(Invoice, invoiceId);
-    const amountCents = centsOf(application.amountCents);
-    const eventId = newId();
-    await this.ledger.book({
-      id: eventId,
-      ...eventOf('creditUnapplied', credit, invoice, amountCents),
-      occurredOn: takenBackOn,
-      postings: creditUnapplied({ unappliedId: credit.id, invoiceId, amountCents }),
-      takesBackEventId: application.eventId,
-    });
-    const row = { ...rowOf(credit), invoiceId, amountCents: -amountCents, appliedOn: takenBackOn, takesBackApplicationId: applicationId, eventId };
-    await this.work.insert(AppliedCredit, { ...row, recordedByPersonId: this.work.personId });
-    return credit;
+    await this.ledger.book({ id: eventId, ...applicationEventOf('creditApplied', credit, invoice, application.amountCents), occurredOn: appliedOn, postings });
+    await this.work.insert(AppliedCredit, { ...applicationRowOf(credit), invoiceId, amountCents, appliedOn, eventId, recordedByPersonId: this.work.personId });
   }
 
   private async sponsorOf(payerId: string): Promise<string | null> {
@@ -95,12 +66,4 @@ export class ApplicationService {
     const rows = await this.work.sql('select 1 from credit_memo where department_id = $1 and id = $2 and contract_id = $3', [credit.id, contractId]);
     return rows.length > 0;
   }
-}
-
-const rowOf = ({ kind, id }: Credit) => ({ paymentId: kind === 'payment' ? id : null, creditMemoId: kind === 'creditMemo' ? id : null });
-
-function eventOf(kind: 'creditApplied' | 'creditUnapplied', credit: Credit, invoice: Invoice, amountCents: Cents) {
-  const of = credit.kind === 'payment' ? { paymentId: credit.id } : { creditMemoId: credit.id };
-  const happening: PaymentHappening = { kind, ...of, number: credit.number, invoiceId: invoice.id, invoiceNumber: invoice.number, amountCents };
-  return { cause: credit.kind, causeId: credit.id, happening, contractId: invoice.contractId, sellerId: credit.sellerId };
 }

@@ -14,6 +14,7 @@ import type { PaymentHappening } from './payment-happening.ts';
 import type { ReturnDto } from './payment-return.dto.ts';
 import { PaymentReturn } from './payment-return.entity.ts';
 import { Payment } from './payment.entity.ts';
+import { Reopening } from './reopening.service.ts';
 
 /** The payment, and the contract it came in on alone. */
 export interface Returned {
@@ -37,11 +38,18 @@ const LIVE = `select application.id, application.event_id as "eventId", applicat
     and not exists (select from application as later where later.department_id = $1 and later.takes_back_application_id = application.id)
   order by application.applied_on, application.recorded_at, application.id`;
 
+interface Where {
+  inDrawer: boolean | null;
+  contractId: string | null;
+}
+
 /** Where the money of a payment lies, and which contract it came in on alone. */
 const WHERE = `select payment.drawer = 'undepositedReceipts' and not exists (select from deposit_slip_line
       where deposit_slip_line.department_id = $1 and deposit_slip_line.payment_id = payment.id) as "inDrawer", received.contract_id as "contractId"
   from payment left join ledger_event as received on received.department_id = $1 and received.id = payment.event_id
   where payment.department_id = $1 and payment.id = $2`;
+
+const contractsOpened = (numbers: readonly string[]) => (numbers.length > 0 ? { contractsOpened: numbers } : {});
 
 /** A payment that comes back, or that never was one: what it paid is open again, and the money is gone again. */
 @Injectable()
@@ -51,6 +59,7 @@ export class PaymentReturns {
     @Inject(LedgerService) private readonly ledger: LedgerService,
     @Inject(DocumentLocks) private readonly locks: DocumentLocks,
     @Inject(Standings) private readonly standings: Standings,
+    @Inject(Reopening) private readonly reopening: Reopening,
   ) {}
 
   /** @throws Refused `not-found`, `opening-stays`, `payment-returned-already`, `fee-of-a-mistake`, `more-than-unapplied` when part of it was refunded */
@@ -59,19 +68,22 @@ export class PaymentReturns {
     if (payment.method === 'opening') refuse('opening-stays');
     const bankFeeCents = centsOf(form.bankFeeCents ?? 0);
     if (form.kind === 'mistake' && (bankFeeCents > 0 || form.chargeCents)) refuse('fee-of-a-mistake');
-    const live = await this.lockAll(paymentId);
+    const [where] = await this.work.sql<Where>(WHERE, [paymentId]);
+    // A fee that is passed on is billed on the contract that the payment came in on.
+    const feeOf = form.chargeCents ? (where?.contractId ?? null) : null;
+    const live = await this.lockAll(paymentId, feeOf);
     const { refundedCents, isReturned } = await this.standings.credit(paymentId);
     if (isReturned) refuse('payment-returned-already');
-    const [where] = await this.work.sql<{ inDrawer: boolean | null; contractId: string | null }>(WHERE, [paymentId]);
-    const outOf: Drawer = where?.inDrawer ? 'undepositedReceipts' : 'cash';
+    const [now] = await this.work.sql<Where>(WHERE, [paymentId]);
+    const outOf: Drawer = now?.inDrawer ? 'undepositedReceipts' : 'cash';
     const amountCents = centsOf(payment.amountCents);
     const postings = paymentReturned({ paymentId, amountCents, refundedCents }, [], bankFeeCents, outOf);
-    for (const application of live) await this.undo(payment, application, form.returnedOn as Day);
-    const happening: PaymentHappening = { kind: 'paymentReturned', paymentId, number: payment.number, amountCents, bankFeeCents, isMistake: form.kind === 'mistake', reason: form.reason };
+    const because = { cause: 'payment', causeId: paymentId, occurredOn: form.returnedOn as Day };
+    const opened = await this.reopening.open([feeOf, ...live.map((one) => one.contractId)], because);
+    for (const application of live) await this.undo(payment, application, form.returnedOn as Day, opened);
+    const happening: PaymentHappening = { kind: 'paymentReturned', paymentId, number: payment.number, amountCents, bankFeeCents, isMistake: form.kind === 'mistake', reason: form.reason, ...contractsOpened([...opened.values()]) };
     const eventId = await this.ledger.book({
-      cause: 'payment',
-      causeId: paymentId,
-      occurredOn: form.returnedOn as Day,
+      ...because,
       happening,
       postings,
       contractId: where?.contractId ?? null,
@@ -84,18 +96,21 @@ export class PaymentReturns {
   }
 
   /** What it is applied to changes only under its own lock, so what was read before is read again after. */
-  private async lockAll(paymentId: string): Promise<Live[]> {
+  private async lockAll(paymentId: string, feeOf: string | null): Promise<Live[]> {
     const seen = await this.work.sql<Live>(LIVE, [paymentId]);
+    await this.reopening.lock([feeOf, ...seen.map((one) => one.contractId)]);
     await this.locks.take([paymentId, ...seen.map((one) => one.invoiceId)]);
     const live = await this.work.sql<Live>(LIVE, [paymentId]);
+    await this.reopening.lock(live.map((one) => one.contractId));
     await this.locks.take(live.map((one) => one.invoiceId));
     return live;
   }
 
-  private async undo(payment: Payment, application: Live, returnedOn: Day): Promise<void> {
+  private async undo(payment: Payment, application: Live, returnedOn: Day, opened: ReadonlyMap<string, string>): Promise<void> {
     const { invoiceId, invoiceNumber, contractId } = application;
     const amountCents = centsOf(application.amountCents);
-    const happening: PaymentHappening = { kind: 'creditUnapplied', paymentId: payment.id, number: payment.number, invoiceId, invoiceNumber, amountCents };
+    const own = contractId === null ? undefined : opened.get(contractId);
+    const happening: PaymentHappening = { kind: 'creditUnapplied', paymentId: payment.id, number: payment.number, invoiceId, invoiceNumber, amountCents, ...contractsOpened(own ? [own] : []) };
     const eventId = await this.ledger.book({
       cause: 'payment',
       causeId: payment.id,

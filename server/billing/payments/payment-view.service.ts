@@ -19,6 +19,8 @@ const VIEW = `payment.id, payment.number, payment.seller_id as "sellerId", selle
      from refund where refund.department_id = $1 and refund.payment_id = payment.id) as refunds,
   (select coalesce(jsonb_agg(jsonb_build_object('id', application.id, 'invoiceId', application.invoice_id, 'invoiceNumber', invoice.number,
       'amountCents', application.amount_cents, 'appliedOn', application.applied_on,
+      'closedContract', (select coalesce(contract.number, contract.title) from contract join term on term.department_id = $1 and term.contract_id = contract.id
+        where contract.department_id = $1 and contract.id = invoice.contract_id and term.closed_on is not null),
       'takenBack', exists (select 1 from application as later where later.department_id = $1 and later.takes_back_application_id = application.id))
       order by application.applied_on, application.recorded_at), '[]')
      from application join invoice on invoice.department_id = application.department_id and invoice.id = application.invoice_id

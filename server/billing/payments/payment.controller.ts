@@ -12,6 +12,7 @@ import { PaymentViews } from './payment-view.service.ts';
 import { ApplyDto, PaymentDto, PaymentListQuery, TakeBackDto } from './payment.dto.ts';
 import type { PaymentView } from './payment.dto.ts';
 import { PaymentService } from './payment.service.ts';
+import { TakingBack } from './taking-back.service.ts';
 
 @ApiTags('billing')
 @Controller('api')
@@ -21,6 +22,7 @@ export class PaymentController {
     @Inject(CreditMemoViews) private readonly memos: CreditMemoViews,
     @Inject(PaymentService) private readonly payments: PaymentService,
     @Inject(ApplicationService) private readonly applications: ApplicationService,
+    @Inject(TakingBack) private readonly takingBack: TakingBack,
     @Inject(DepartmentService) private readonly departments: DepartmentService,
   ) {}
 
@@ -57,7 +59,7 @@ export class PaymentController {
   @Needs('record payments')
   async takeBack(@Param('id') id: string, @Body() form: TakeBackDto): Promise<PaymentView | CreditMemoView> {
     const on = (form?.takenBackOn as Day | null | undefined) ?? (await this.departments.today());
-    const credit = await this.applications.takeBack(id, on);
+    const credit = await this.takingBack.takeBack(id, on);
     return credit.kind === 'payment' ? this.views.one(credit.id) : this.memos.one(credit.id);
   }
 }

@@ -49,6 +49,8 @@ export interface ApplicationView {
   invoiceNumber: string;
   amountCents: number;
   appliedOn: string;
+  /** the invoice's contract, if it is closed: it is open again once this is taken back */
+  closedContract: string | null;
   takenBack: boolean;
 }
 
