@@ -142,6 +142,29 @@ export const BOOK_QUERIES: readonly BookQuery[] = [
           select credit_id from credit_standing where department_id = $1 and (left_cents < 0 or least(applied_cents, refunded_cents) < 0 or is_returned and (applied_cents <> 0 or refunded_cents <> 0))`,
   },
   {
+    id: 'I14',
+    sentence: 'nothing was booked into a month after it was closed',
+    sql: `select ledger_event.id from ledger_event join month_close on month_close.department_id = ledger_event.department_id
+            and ledger_event.booked_on < (month_close.month + interval '1 month')::date and ledger_event.recorded_at > month_close.recorded_at
+           where ledger_event.department_id = $1`,
+  },
+  {
+    id: 'I15',
+    sentence: 'a closed contract owes no read, has nothing to bill and no contract balance; its invoices are settled and its credit memos are used',
+    sql: `select term.id from term where term.department_id = $1 and term.closed_on is not null and exists (
+            select from posting, lateral (values (to_account, amount), (from_account, -amount)) as side (account, moved)
+             where posting.department_id = $1 and posting.term_id = term.id and (journal, account) in (('reads', 'owed'), ('agreed', 'toBill'), ('money', '2100'))
+             group by journal, account having sum(moved) <> 0)
+          union all
+          select invoice.id from term join invoice on invoice.department_id = $1 and invoice.contract_id = term.contract_id
+            join invoice_standing as standing on standing.department_id = $1 and standing.invoice_id = invoice.id
+           where term.department_id = $1 and term.closed_on is not null and standing.balance_cents <> 0
+          union all
+          select memo.id from term join credit_memo as memo on memo.department_id = $1 and memo.contract_id = term.contract_id
+            join credit_standing as standing on standing.department_id = $1 and standing.credit_id = memo.id
+           where term.department_id = $1 and term.closed_on is not null and standing.left_cents <> 0`,
+  },
+  {
     id: 'I16',
     sentence: 'a request for a write-off is answered once, and what was recovered of an invoice was written off before',
     sql: `select answer.id from write_off as answer join write_off as request on request.department_id = $1 and request.id = answer.answers_write_off_id
@@ -149,24 +172,6 @@ export const BOOK_QUERIES: readonly BookQuery[] = [
              or answer.step = 'writtenOff' and answer.amount_cents <> request.amount_cents)
           union all
           select write_off.id from write_off where department_id = $1 and (step in ('writtenOff', 'recovered')) <> (event_id is not null)`,
-  },
-  {
-    id: 'I17',
-    sentence: 'a closed contract owes no read, has nothing to bill and no contract balance; a hold is lifted on its own contract and not before it began',
-    sql: `select term.id from term where term.department_id = $1 and term.closed_on is not null and exists (
-            select from posting, lateral (values (to_account, amount), (from_account, -amount)) as side (account, moved)
-             where posting.department_id = $1 and posting.term_id = term.id and (journal, account) in (('reads', 'owed'), ('agreed', 'toBill'), ('money', '2100'))
-             group by journal, account having sum(moved) <> 0)
-          union all
-          select lift.id from contract_hold as lift join contract_hold as hold on hold.department_id = $1 and hold.id = lift.lifts_hold_id
-           where lift.department_id = $1 and (lift.contract_id <> hold.contract_id or lift.held_on < hold.held_on or hold.lifts_hold_id is not null)`,
-  },
-  {
-    id: 'I14',
-    sentence: 'nothing was booked into a month after it was closed',
-    sql: `select ledger_event.id from ledger_event join month_close on month_close.department_id = ledger_event.department_id
-            and ledger_event.booked_on < (month_close.month + interval '1 month')::date and ledger_event.recorded_at > month_close.recorded_at
-           where ledger_event.department_id = $1`,
   },
   {
     id: 'I17',
@@ -186,5 +191,23 @@ export const BOOK_QUERIES: readonly BookQuery[] = [
             join deposit_slip as slip on slip.department_id = $1 and slip.id = line.deposit_slip_id
             join payment on payment.department_id = $1 and payment.id = line.payment_id
            where line.department_id = $1 and (payment.seller_id <> slip.seller_id or payment.amount_cents <> line.amount_cents or payment.drawer is distinct from 'undepositedReceipts')`,
+  },
+  {
+    id: 'I18',
+    sentence: 'a hold is lifted on its own contract, and not before it began',
+    sql: `select lift.id from contract_hold as lift join contract_hold as hold on hold.department_id = $1 and hold.id = lift.lifts_hold_id
+           where lift.department_id = $1 and (lift.contract_id <> hold.contract_id or lift.held_on < hold.held_on or hold.lifts_hold_id is not null)`,
+  },
+  {
+    id: 'I19',
+    sentence: 'what was counted as read, and was not taken back, is claimed by its entries of the log, once for each time; nothing else is',
+    sql: `select claim.id from counted_read as claim join ledger_event as event on event.department_id = $1 and event.id = claim.event_id
+           where claim.department_id = $1 and (event.happening ->> 'kind' not in ('readCounted', 'makegoodGiven') or exists (
+             select from ledger_event as later where later.department_id = $1 and later.takes_back_event_id = event.id))
+          union all
+          select event.id from ledger_event as event
+            left join (select event_id, count(*) as times from counted_read where department_id = $1 group by event_id) as claimed on claimed.event_id = event.id
+           where event.department_id = $1 and event.happening ->> 'kind' = 'readCounted' and coalesce(claimed.times, 0) <> coalesce((event.happening ->> 'times')::integer, 1)
+             and not exists (select from ledger_event as later where later.department_id = $1 and later.takes_back_event_id = event.id)`,
   },
 ];

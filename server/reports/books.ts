@@ -36,7 +36,7 @@ interface EventRow {
   keeps_books_here: boolean;
 }
 
-/** I7, I11, I15: replaying what happened gives the balances that were posted, values and bridge hold, closed terms are at zero. */
+/** I7, I11: replaying what happened gives the balances that were posted, values and bridge hold. */
 async function termsAreTheirHappenings(ask: Ask, departmentId: string): Promise<Finding> {
   const events = await ask<EventRow>(
     `select ledger_event.term_id, ledger_event.happening, seller.keeps_books_here from ledger_event
@@ -63,7 +63,7 @@ async function termsAreTheirHappenings(ask: Ask, departmentId: string): Promise<
       broken.push(`term ${termId}: its postings are not what its happenings add up to`);
     }
   }
-  return { id: 'I7 I11 I15', sentence: 'values re-add to the price, the bridge of the two ledgers holds, and postings are what happened', broken };
+  return { id: 'I7 I11', sentence: 'values re-add to the price, the bridge of the two ledgers holds, and postings are what happened', broken };
 }
 
 function groupByTerm<T extends { term_id: string }>(rows: readonly T[]): Map<string, T[]> {
