@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { aClosedContract } from '../support/closed-contract.ts';
+import { aClosedContract, aPaidContract } from '../support/closed-contract.ts';
 import { aDepartment } from '../support/department.ts';
 import { aSeason } from '../support/season.ts';
 
@@ -38,4 +38,18 @@ test('a charge by hand is refused on a closed contract, and taken without the co
   const charge = { sellerId: season.sellerId, payerId: season.payerId, description: 'Late fee', amountCents: 1_500, issuedOn: '2026-12-10' };
   expect((await bookkeeper.post('/api/charges', { ...charge, contractId: id })).body.code).toBe('contract-closed');
   expect((await bookkeeper.post('/api/charges', charge)).status).toBe(201);
+});
+
+test('what was written off before the closing and is open again opens the contract; paid at once, it leaves it closed', async () => {
+  for (const [method, state] of [[undefined, 'signed'], ['check', 'closed']] as const) {
+    const department = await aDepartment();
+    const { director, bookkeeper } = department;
+    const { id, invoice, payment, contract } = await aPaidContract(department, await aSeason(department, 0));
+    await bookkeeper.make(`/api/payments/${payment.id}/return`, { kind: 'mistake', returnedOn: '2026-12-06', reason: 'Typed twice' });
+    const { waitingWriteOff } = await bookkeeper.make(`/api/invoices/${invoice.id}/write-off-requests`, { amountCents: 126_000, reason: 'The store closed' });
+    await director.make(`/api/write-off-requests/${waitingWriteOff.id}/approve`, { on: '2026-12-07' });
+    await director.make(`/api/contracts/${id}/close`, { on: '2026-12-08' });
+    await bookkeeper.make(`/api/invoices/${invoice.id}/recoveries`, { amountCents: 126_000, recoveredOn: '2026-12-10', reason: 'Paid after all', method });
+    expect([method, (await contract()).term.state]).toEqual([method, state]);
+  }
 });
