@@ -1,5 +1,4 @@
-import { Alert, Button } from '@mui/material';
-import { Link } from 'react-router';
+import { Alert } from '@mui/material';
 import { useServer } from '../api/use-server.ts';
 import { Go } from '../fields/go.tsx';
 import { dayText } from '../format/day.ts';
@@ -18,8 +17,9 @@ function InTheDrawer() {
   if (data.total === 0) return <Alert severity="success" icon={false} sx={{ mb: 2 }}>The drawer is empty: everything that was taken in is at the bank.</Alert>;
   const cents = data.data.reduce((sum, line) => sum + line.amountCents, 0);
   return (
-    <Alert severity="warning" icon={false} sx={{ mb: 2 }} action={iMay('deposit-slips', 'create') ? <Button component={Link} to="/deposit-slips/create" color="inherit">Take it to the bank</Button> : undefined}>
-      {count(data.total, 'payment')} of {moneyText(cents)} {data.total === 1 ? 'lies' : 'lie'} in the drawer, the oldest since {dayText(data.data.map((line) => line.receivedOn).sort()[0])}.
+    <Alert severity="warning" icon={false} sx={{ mb: 2 }}>
+      {count(data.total, 'payment')} of {moneyText(cents)} {data.total === 1 ? 'lies' : 'lie'} in the drawer, the oldest since {dayText(data.data.map((line) => line.receivedOn).sort()[0])}.{' '}
+      {iMay('deposit-slips', 'create') && <Go to="/deposit-slips/create">Take it to the bank</Go>}
     </Alert>
   );
 }

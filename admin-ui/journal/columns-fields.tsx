@@ -12,14 +12,14 @@ import { FIELD_CHOICES } from './field-words.ts';
 export const ColumnsFields = () => (
   <FormPart title="Columns" why="From left to right. The file needs a column of signed amounts, or a debit and a credit column.">
     <ArrayInput source="columns" label={false} helperText={false}>
-      <SimpleFormIterator addButton={<AddRow label="Add a column" />} removeButton={<RemoveRow label="Take out" />} inline fullWidth>
-        <Box sx={{ flex: '2 1 220px' }}><ChoiceInput source="field" label="What it holds" choices={FIELD_CHOICES} required /></Box>
-        <Box sx={{ flex: '2 1 160px' }}><WordsInput source="heading" label="Heading" longest={60} /></Box>
+      <SimpleFormIterator addButton={<AddRow label="Add a column" />} removeButton={<RemoveRow label="Take out" />} inline disableClear fullWidth>
+        <Box sx={{ flex: { sm: '2 1 220px' } }}><ChoiceInput source="field" label="What it holds" choices={FIELD_CHOICES} required /></Box>
+        <Box sx={{ flex: { sm: '2 1 160px' } }}><WordsInput source="heading" label="Heading" longest={60} /></Box>
         <FormDataConsumer>
           {({ scopedFormData }) => (
             <>
-              {scopedFormData?.field === 'text' && <Box sx={{ flex: '1 1 140px' }}><WordsInput source="text" label="Words" longest={60} /></Box>}
-              {scopedFormData?.field === 'codePart' && <Box sx={{ flex: '1 1 100px' }}><CountInput source="part" label="Which part" min={1} max={9} required /></Box>}
+              {scopedFormData?.field === 'text' && <Box sx={{ flex: { sm: '1 1 140px' } }}><WordsInput source="text" label="Words" longest={60} /></Box>}
+              {scopedFormData?.field === 'codePart' && <Box sx={{ flex: { sm: '1 1 100px' } }}><CountInput source="part" label="Which part" min={1} max={9} required /></Box>}
             </>
           )}
         </FormDataConsumer>

@@ -15,7 +15,7 @@ import type { MonthPage } from './types.ts';
 function whatNext(month: MonthPage): string | null {
   if (month.state === 'running' || month.state === 'ahead') return `It can be closed from ${dayText(month.closesFrom)} on.`;
   if (month.state === 'closed' || (month.isNext && iMay('months', 'edit'))) return null;
-  return month.isNext ? 'A bookkeeper closes it.' : 'The months before it are closed first.';
+  return month.isNext ? 'A bookkeeper closes it.' : 'The months before it have to be closed first.';
 }
 
 export const MonthShow = () => (

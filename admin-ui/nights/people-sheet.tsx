@@ -33,13 +33,13 @@ function PeopleForm({ night, onDone }: { night: Night; onDone: () => void }) {
   return (
     <Form onSubmit={submit} record={{}} defaultValues={{ people: night.people ?? [] }}>
       <ArrayInput source="people" label={false} helperText={false}>
-        <SimpleFormIterator addButton={<AddRow label="Add a person" />} removeButton={<RemoveRow label="Take out" />} inline disableReordering fullWidth>
-          <Box sx={{ flex: '1 1 150px' }}><ChoiceInput source="role" label="Does what" choices={NIGHT_ROLES} required /></Box>
-          {mayPick && <Box sx={{ flex: '1 1 200px' }}><PersonPick people={department} /></Box>}
-          <Box sx={{ flex: '2 1 180px' }}><WordsInput source="name" label="Name" longest={120} required /></Box>
-          <Box sx={{ flex: '2 1 150px' }}><WordsInput source="sayAs" label="Say it as" longest={120} /></Box>
-          <Box sx={{ flex: '1 1 120px' }}><ClockInput source="arrivesAt" label="Arrives at" onDay={night.heldOn} /></Box>
-          <Box sx={{ flex: '2 1 180px' }}><WordsInput source="note" label="Note" longest={300} /></Box>
+        <SimpleFormIterator addButton={<AddRow label="Add a person" />} removeButton={<RemoveRow label="Take out" />} inline disableReordering disableClear fullWidth>
+          <Box sx={{ flex: { sm: '1 1 150px' } }}><ChoiceInput source="role" label="Does what" choices={NIGHT_ROLES} required /></Box>
+          {mayPick && <Box sx={{ flex: { sm: '1 1 200px' } }}><PersonPick people={department} /></Box>}
+          <Box sx={{ flex: { sm: '2 1 180px' } }}><WordsInput source="name" label="Name" longest={120} required /></Box>
+          <Box sx={{ flex: { sm: '2 1 150px' } }}><WordsInput source="sayAs" label="Say it as" longest={120} /></Box>
+          <Box sx={{ flex: { sm: '1 1 120px' } }}><ClockInput source="arrivesAt" label="Arrives at" onDay={night.heldOn} /></Box>
+          <Box sx={{ flex: { sm: '2 1 180px' } }}><WordsInput source="note" label="Note" longest={300} /></Box>
         </SimpleFormIterator>
       </ArrayInput>
       <FormError />

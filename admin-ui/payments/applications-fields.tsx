@@ -31,9 +31,9 @@ export function ApplicationsFields() {
     <FormPart title="What it pays" why="What is not applied to an invoice waits as the payer’s credit and can be applied later.">
       {payerId && sellerId && unpaid.length === 0 && <p>No unpaid invoice of this payer with this seller. The payment is kept as a credit.</p>}
       <ArrayInput source="applications" label={false} helperText={false}>
-        <SimpleFormIterator addButton={<AddRow label="Add an invoice" />} removeButton={<RemoveRow label="Take out" />} inline disableReordering fullWidth>
-          <Box sx={{ flex: '2 1 220px' }}><ChoiceInput source="invoiceId" label="Invoice" choices={unpaid} required /></Box>
-          <Box sx={{ flex: '1 1 140px' }}><MoneyInput source="amountCents" label="Of it" required /></Box>
+        <SimpleFormIterator addButton={<AddRow label="Add an invoice" />} removeButton={<RemoveRow label="Take out" />} inline disableReordering disableClear fullWidth>
+          <Box sx={{ flex: { sm: '2 1 220px' } }}><ChoiceInput source="invoiceId" label="Invoice" choices={unpaid} required /></Box>
+          <Box sx={{ flex: { sm: '1 1 140px' } }}><MoneyInput source="amountCents" label="Of it" required /></Box>
         </SimpleFormIterator>
       </ArrayInput>
       {left > 0 && <p role="status">{moneyText(left)} stays as a credit.</p>}

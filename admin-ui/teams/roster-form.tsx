@@ -27,13 +27,13 @@ export function RosterForm({ team, onDone }: { team: Team; onDone: () => void })
   return (
     <Form onSubmit={submit} record={{}} defaultValues={{ players: team.roster ?? [] }}>
       <ArrayInput source="players" label={false} helperText={false}>
-        <SimpleFormIterator addButton={<AddRow label="Add a player" />} removeButton={<RemoveRow label="Take out" />} inline disableReordering fullWidth getItemLabel={(place) => `${place + 1}`} sx={{ '& .RaSimpleFormIterator-line': { py: 1 } }}>
+        <SimpleFormIterator addButton={<AddRow label="Add a player" />} removeButton={<RemoveRow label="Take out" />} inline disableReordering disableClear fullWidth getItemLabel={(place) => `${place + 1}`} sx={{ '& .RaSimpleFormIterator-line': { py: 1 } }}>
           <Box sx={{ width: { xs: '100%', sm: 96 } }}><TextInput source="number" label="Number" validate={isNumber} helperText={false} slotProps={{ htmlInput: { inputMode: 'numeric', maxLength: 3 } }} /></Box>
-          <Box sx={{ flex: '2 1 180px' }}><WordsInput source="name" label="Name" longest={120} required /></Box>
-          <Box sx={{ flex: '2 1 150px' }}><WordsInput source="sayAs" label="Say it as" longest={120} /></Box>
-          <Box sx={{ flex: '1 1 170px' }}><ChoiceInput source="announce" label="Announce" choices={ANNOUNCES} defaultValue="name" required /></Box>
-          <Box sx={{ flex: '1 1 90px' }}><WordsInput source="position" label="Position" longest={40} /></Box>
-          <Box sx={{ flex: '1 1 80px' }}><WordsInput source="grade" label="Grade" longest={20} /></Box>
+          <Box sx={{ flex: { sm: '2 1 180px' } }}><WordsInput source="name" label="Name" longest={120} required /></Box>
+          <Box sx={{ flex: { sm: '2 1 150px' } }}><WordsInput source="sayAs" label="Say it as" longest={120} /></Box>
+          <Box sx={{ flex: { sm: '1 1 170px' } }}><ChoiceInput source="announce" label="Announce" choices={ANNOUNCES} defaultValue="name" required /></Box>
+          <Box sx={{ flex: { sm: '1 1 90px' } }}><WordsInput source="position" label="Position" longest={40} /></Box>
+          <Box sx={{ flex: { sm: '1 1 80px' } }}><WordsInput source="grade" label="Grade" longest={20} /></Box>
           <FlagInput source="isStarter" label="Starts" defaultValue={false} />
         </SimpleFormIterator>
       </ArrayInput>

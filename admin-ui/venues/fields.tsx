@@ -16,7 +16,7 @@ export function VenueFields() {
       <FlagInput source="isOurs" label="This is one of our venues" defaultValue />
       <FormPart title="Floors" why="A floor holds one game at a time. Give it the name people use: the Perch, East court.">
         <ArrayInput source="floors" label={false} helperText={false}>
-          <SimpleFormIterator addButton={<AddRow label="Add a floor" />} removeButton={<RemoveRow label="Take out" />} inline disableReordering fullWidth>
+          <SimpleFormIterator addButton={<AddRow label="Add a floor" />} removeButton={<RemoveRow label="Take out" />} inline disableReordering disableClear fullWidth>
             <WordsInput source="name" label="Floor" longest={80} required />
           </SimpleFormIterator>
         </ArrayInput>

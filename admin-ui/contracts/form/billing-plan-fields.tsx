@@ -15,12 +15,12 @@ function Installments({ byAmount }: { byAmount: boolean }) {
   return (
     <>
       <ArrayInput source="term.billingPlan.installments" label={false} helperText={false}>
-        <SimpleFormIterator addButton={<AddRow label="Add an installment" />} removeButton={<RemoveRow label="Take out" />} inline disableReordering fullWidth>
-          <Box sx={{ flex: '1 1 170px' }}><DayInput source="on" label="On" required /></Box>
+        <SimpleFormIterator addButton={<AddRow label="Add an installment" />} removeButton={<RemoveRow label="Take out" />} inline disableReordering disableClear fullWidth>
+          <Box sx={{ flex: { sm: '1 1 170px' } }}><DayInput source="on" label="On" required /></Box>
           {byAmount ? (
-            <Box sx={{ flex: '1 1 140px' }}><MoneyInput source="amountCents" label="Amount" required /></Box>
+            <Box sx={{ flex: { sm: '1 1 140px' } }}><MoneyInput source="amountCents" label="Amount" required /></Box>
           ) : (
-            <Box sx={{ flex: '1 1 120px' }}><CountInput source="share" label="Share" min={1} defaultValue={1} required helperText="Equal shares: 1 in each row" /></Box>
+            <Box sx={{ flex: { sm: '1 1 120px' } }}><CountInput source="share" label="Share" min={1} defaultValue={1} required helperText="Equal shares: 1 in each row" /></Box>
           )}
         </SimpleFormIterator>
       </ArrayInput>

@@ -40,11 +40,11 @@ export const PromiseButton = ({ goods }: { goods: Goods }) => (
     wide
   >
     <ArrayInput source="promises" label={false} helperText={false}>
-      <SimpleFormIterator addButton={<AddRow label="Add goods" />} removeButton={<RemoveRow label="Take out" />} inline disableReordering fullWidth>
-        <Box sx={{ flex: '3 1 220px' }}><WordsInput source="what" label="What" longest={120} required /></Box>
-        <Box sx={{ flex: '1 1 90px' }}><CountInput source="quantity" label="How many" min={1} required /></Box>
-        <Box sx={{ flex: '1 1 120px' }}><MoneyInput source="unitCents" label="One is worth" required /></Box>
-        <Box sx={{ flex: '1 1 150px' }}><DayInput source="dueOn" label="Due on" /></Box>
+      <SimpleFormIterator addButton={<AddRow label="Add goods" />} removeButton={<RemoveRow label="Take out" />} inline disableReordering disableClear fullWidth>
+        <Box sx={{ flex: { sm: '3 1 220px' } }}><WordsInput source="what" label="What" longest={120} required /></Box>
+        <Box sx={{ flex: { sm: '1 1 90px' } }}><CountInput source="quantity" label="How many" min={1} required /></Box>
+        <Box sx={{ flex: { sm: '1 1 120px' } }}><MoneyInput source="unitCents" label="One is worth" required /></Box>
+        <Box sx={{ flex: { sm: '1 1 150px' } }}><DayInput source="dueOn" label="Due on" /></Box>
       </SimpleFormIterator>
     </ArrayInput>
     <Total priceCents={goods.priceCents} />
