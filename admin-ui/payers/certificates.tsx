@@ -40,7 +40,7 @@ function Attach({ payer, onFiled }: { payer: Payer; onFiled: () => void }) {
   };
   return (
     <>
-      <Button component="label" variant="outlined" disabled={working} sx={{ mt: 1.5 }}>
+      <Button component="label" variant="outlined" role={undefined} tabIndex={-1} disabled={working} sx={{ mt: 1.5, '&:focus-within': { outline: '3px solid', outlineColor: 'secondary.main', outlineOffset: 2 } }}>
         {working ? 'Filing…' : 'File a certificate'}
         <input type="file" accept=".pdf,.png,.jpg,.jpeg,application/pdf,image/png,image/jpeg" aria-label="A scan of the exemption certificate" onChange={(event) => { void file(event.target.files?.[0]); event.target.value = ''; }} style={{ position: 'absolute', opacity: 0, width: 1, height: 1 }} />
       </Button>
