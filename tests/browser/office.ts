@@ -6,7 +6,7 @@ import type { Season } from '../support/season.ts';
 
 /** The address of a page and the heading it carries. */
 export type Sheet = readonly [path: string, heading: string];
-export type Rooms = Record<'Now' | 'Calendar' | 'Promises' | 'Money' | 'Books' | 'Office', Sheet[]>;
+export type Rooms = Record<'Now' | 'Calendar' | 'Promises' | 'Changes' | 'Money' | 'Books' | 'Office', Sheet[]>;
 
 const LISTS: Record<string, string> = {
   games: 'Games', teams: 'Teams', schools: 'Schools', venues: 'Venues', seasons: 'Seasons', contracts: 'Contracts', sponsors: 'Sponsors',
@@ -160,10 +160,10 @@ function roomsOf(records: Record<string, any>, { night, played, draft, batch }: 
     Promises: [
       ...all('contracts', 'sponsors', 'copies', 'read-kinds', 'rate-card-lines', 'sponsor-categories', 'scripts'),
       ...tabs(`/contracts/${records['contracts'].id}/show`, nameOf(records['contracts']), 'delivery', 'credits', 'account', 'explanation', 'invoices', 'copy'),
-      ...changesOf(records['contracts'].id, nameOf(records['contracts'])),
       ...tabs(`/scripts/${records['scripts'].id}/show`, nameOf(records['scripts']), 'versions'),
       [`/contracts/${draft.id}`, `Change ${draft.title}`],
     ],
+    Changes: changesOf(records['contracts'].id, nameOf(records['contracts'])),
     Money: [['/open-money', 'Open money'], ...all('billing-runs', 'invoices', 'credit-memos', 'payments', 'receipts', 'deposit-slips', 'payers', 'sellers'), ['/check-entry', 'Enter checks'], ['/find', 'Find a document'], ['/find?q=juniper', 'Find a document'], ...stories],
     Books: [
       ['/trial-balance', 'Trial balance'], ['/account-ledger', 'Account ledger'], ['/aging?by=invoiceAge', 'Aging'], ['/unearned-revenue', 'Unearned revenue'],
