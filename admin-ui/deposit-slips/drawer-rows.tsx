@@ -2,7 +2,7 @@ import { Checkbox, FormControlLabel } from '@mui/material';
 import { dayText } from '../format/day.ts';
 import { moneyText } from '../format/money.ts';
 import { Rows } from '../lists/rows.tsx';
-import { METHOD_WORDS, wordFor } from '../words/choices.ts';
+import { byWhat } from '../words/choices.ts';
 import type { DrawerLine } from './types.ts';
 
 /** What lies in the drawer, the oldest first; what is ticked goes on the slip. */
@@ -22,7 +22,7 @@ export function DrawerRows({ lines, leftOut, onTurn }: { lines: readonly DrawerL
             />
           ),
         },
-        { label: 'In', show: (line) => [wordFor(METHOD_WORDS, line.method), line.reference].filter(Boolean).join(' ') },
+        { label: 'In', show: byWhat },
         { label: 'Received', show: (line) => dayText(line.receivedOn) },
         { label: 'Taken by', show: (line) => line.takenByName ?? '–' },
         { label: 'Receipt', show: (line) => line.receiptNumber ?? '–' },

@@ -1,10 +1,16 @@
 import { Go } from '../fields/go.tsx';
+import { Tag } from '../fields/tag.tsx';
 import { dayText } from '../format/day.ts';
 import { moneyText } from '../format/money.ts';
 import { findFilter, pickFilter } from '../lists/filters.tsx';
 import { ListPage } from '../lists/list-page.tsx';
-import { METHOD_WORDS, wordFor } from '../words/choices.ts';
+import { byWhat } from '../words/choices.ts';
 import type { Payment } from './types.ts';
+
+function Left({ payment }: { payment: Payment }) {
+  if (payment.returnKind !== null) return <Tag mood="bad">{payment.returnKind === 'mistake' ? 'A mistake' : 'Came back'}</Tag>;
+  return <>{moneyText(payment.unappliedCents)}</>;
+}
 
 export const PaymentList = () => (
   <ListPage<Payment>
@@ -17,9 +23,9 @@ export const PaymentList = () => (
       { label: 'Number', sortBy: 'number', show: (payment) => <Go resource="payments" id={payment.id}>{payment.number}</Go> },
       { label: 'From', show: (payment) => payment.payerName },
       { label: 'Received', sortBy: 'receivedOn', show: (payment) => dayText(payment.receivedOn) },
-      { label: 'By', show: (payment) => [wordFor(METHOD_WORDS, payment.method), payment.reference].filter(Boolean).join(' ') },
+      { label: 'By', show: byWhat },
       { label: 'Amount', sortBy: 'amountCents', numeric: true, show: (payment) => moneyText(payment.amountCents) },
-      { label: 'Not applied', numeric: true, show: (payment) => moneyText(payment.unappliedCents) },
+      { label: 'Not applied', numeric: true, show: (payment) => <Left payment={payment} /> },
     ]}
   />
 );

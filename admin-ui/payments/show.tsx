@@ -10,7 +10,7 @@ import { Facts } from '../show/facts.tsx';
 import { Figures } from '../show/figures.tsx';
 import { Section } from '../show/section.tsx';
 import { ShowPage } from '../show/show-page.tsx';
-import { METHOD_WORDS, wordFor } from '../words/choices.ts';
+import { METHOD_WORDS, byWhat, wordFor } from '../words/choices.ts';
 import { ApplyButton } from './apply-button.tsx';
 import { CameBackButton, MistakeButton } from './came-back-button.tsx';
 import { RefundButton } from './refund-button.tsx';
@@ -45,7 +45,7 @@ function RefundSheet({ refunds }: { refunds: RefundLine[] }) {
         rows={refunds}
         columns={[
           { label: 'On', show: (one) => dayText(one.refundedOn) },
-          { label: 'By', show: (one) => [wordFor(METHOD_WORDS, one.method), one.reference].filter(Boolean).join(' ') },
+          { label: 'By', show: byWhat },
           { label: 'Amount', numeric: true, show: (one) => moneyText(one.amountCents) },
         ]}
       />

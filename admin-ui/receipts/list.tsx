@@ -3,7 +3,7 @@ import { dayText } from '../format/day.ts';
 import { moneyText } from '../format/money.ts';
 import { choiceFilter, findFilter } from '../lists/filters.tsx';
 import { ListPage } from '../lists/list-page.tsx';
-import { METHOD_WORDS, wordFor } from '../words/choices.ts';
+import { byWhat } from '../words/choices.ts';
 import { RECEIPT_STATE_WORDS, ReceiptStateTag } from './state.tsx';
 import type { Receipt } from './types.ts';
 
@@ -22,7 +22,7 @@ export const ReceiptList = () => (
       { label: 'Payer', show: (receipt) => receipt.payerName },
       { label: 'Taken', sortBy: 'takenOn', show: (receipt) => dayText(receipt.takenOn) },
       { label: 'By', sortBy: 'takenByName', show: (receipt) => receipt.takenByName },
-      { label: 'In', show: (receipt) => [wordFor(METHOD_WORDS, receipt.method), receipt.reference].filter(Boolean).join(' ') },
+      { label: 'In', show: byWhat },
       { label: 'Amount', sortBy: 'amountCents', numeric: true, show: (receipt) => moneyText(receipt.amountCents) },
       { label: 'Money is', show: (receipt) => <ReceiptStateTag state={receipt.state} /> },
     ]}

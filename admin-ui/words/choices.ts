@@ -88,3 +88,7 @@ export function wordFor(words: Record<string, string>, key: string | null | unde
   const apart = key.replace(/([a-z0-9])([A-Z])/g, '$1 $2').replaceAll('-', ' ').toLowerCase();
   return words[key] ?? apart.charAt(0).toUpperCase() + apart.slice(1);
 }
+
+/** "Check 1041", "Card, terminal 4". */
+export const byWhat = ({ method, reference }: { method: string; reference: string | null }): string =>
+  [wordFor({ ...METHOD_WORDS, opening: 'Paid before this began' }, method), reference].filter(Boolean).join(method === 'check' ? ' ' : ', ');
