@@ -89,6 +89,29 @@ test('an account of the trial balance leads to its ledger, whose two files hold 
   }
 });
 
+test('a payment leads to its receipt, the receipt to the deposit slip, and the slip back; what is not deposited lies in the drawer', async () => {
+  const department = await aDepartment();
+  const { sellerId, payerId } = await aSeason(department, 0);
+  const take = (reference: string) => department.announcer.make('/api/receipts', { sellerId, payerId, fromWhom: 'Hazel Juniper', takenOn: '2026-12-04', method: 'check', reference, amountCents: 5_000, whatFor: 'Game ball, opening night' });
+  const [deposited, kept] = [await take('2041'), await take('2042')];
+  const slip = await department.bookkeeper.make('/api/deposit-slips', { sellerId, depositedOn: '2026-12-07', paymentIds: [deposited.paymentId], countedCents: 5_000 });
+  const page = await aPage({ visitor: department.bookkeeper });
+  await open(page, `/payments/${deposited.paymentId}/show`, `Payment ${deposited.paymentNumber}`);
+  expect(await page.getByText('In the drawer').count()).toBe(0);
+  const follow = async (number: string, heading: string) => {
+    await page.getByRole('main').getByRole('link', { name: number, exact: true }).click();
+    await settled(page, heading);
+  };
+  await follow(deposited.number, `Receipt ${deposited.number}`);
+  await follow(slip.number, `Deposit slip ${slip.number}`);
+  await follow(deposited.paymentNumber, `Payment ${deposited.paymentNumber}`);
+  await follow(slip.number, `Deposit slip ${slip.number}`);
+  await follow(deposited.number, `Receipt ${deposited.number}`);
+  await follow(deposited.paymentNumber, `Payment ${deposited.paymentNumber}`);
+  await open(page, `/payments/${kept.paymentId}/show`, `Payment ${kept.paymentNumber}`);
+  await page.getByText('In the drawer').waitFor();
+});
+
 /** Paid in forty pizzas of 12.00 each; a draft in which they are not written down. */
 async function paidInPizzas(department: Department, { seasonId, sellerId, payerId, sponsorId, readKinds }: Season): Promise<string> {
   const contract = await department.director.make('/api/contracts', {
