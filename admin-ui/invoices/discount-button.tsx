@@ -10,10 +10,10 @@ import { MoneyInput } from '../inputs/money-input.tsx';
 import type { Invoice } from './types.ts';
 
 const SHARES = [
-  { id: 100, name: '1 % of the net' },
-  { id: 200, name: '2 % of the net' },
-  { id: 300, name: '3 % of the net' },
-  { id: 500, name: '5 % of the net' },
+  { id: 100, name: '1% of the net' },
+  { id: 200, name: '2% of the net' },
+  { id: 300, name: '3% of the net' },
+  { id: 500, name: '5% of the net' },
   { id: 0, name: 'An amount' },
 ];
 

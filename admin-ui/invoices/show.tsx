@@ -101,7 +101,7 @@ export const InvoiceShow = () => (
             ]}
           />
           <Box component="p" className="tabular" sx={{ textAlign: { sm: 'right' } }}>
-            Net {moneyText(invoice.netCents)}, {invoice.taxCents === 0 ? 'no tax charged' : `tax at ${invoice.taxBasisPoints / 100} % ${moneyText(invoice.taxCents)}`}, <strong>to pay {moneyText(invoice.grossCents)}</strong>
+            Net {moneyText(invoice.netCents)}, {invoice.taxCents === 0 ? 'no tax charged' : `tax ${moneyText(invoice.taxCents)} at ${invoice.taxBasisPoints / 100}%`}, <strong>to pay {moneyText(invoice.grossCents)}</strong>
           </Box>
           <Box component="p" sx={{ color: 'text.secondary' }}>Local rules and the business office decide about sales tax.</Box>
         </Section>

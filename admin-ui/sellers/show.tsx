@@ -15,7 +15,7 @@ export const SellerShow = () => (
             ['Address', seller.address],
             ['Where to pay', seller.remitTo],
             ['Tax identity', seller.taxIdentity],
-            ['Sales tax', `${seller.taxBasisPoints / 100} %`],
+            ['Sales tax', `${seller.taxBasisPoints / 100}%`],
             ['Terms', count(seller.termsDays, 'day')],
             ['Questions to', [seller.contactName, seller.contactEmail, seller.contactPhone].filter(Boolean).join(', ')],
             ['Books', seller.keepsBooksHere ? 'Kept here' : 'Kept elsewhere; only the reads are kept here'],

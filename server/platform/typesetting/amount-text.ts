@@ -10,9 +10,9 @@ export function amountText(amountCents: number, locale: string, currency: string
   return amountFormat(locale, currency).format(decimal as unknown as number);
 }
 
-/** A share in hundredths of a percent as it is printed: 725 is `7.25 %`. */
+/** A share in hundredths of a percent as it is printed: 725 is `7.25%`. */
 export function shareText(basisPoints: number): string {
-  return `${(basisPoints / 100).toFixed(2).replace(/\.?0+$/, '')} %`;
+  return `${(basisPoints / 100).toFixed(2).replace(/\.?0+$/, '')}%`;
 }
 
 /** A day as it is printed, `December 4, 2026`; the day is a day, in no zone. */
