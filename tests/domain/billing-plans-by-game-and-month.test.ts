@@ -83,6 +83,14 @@ describe('per read, monthly in arrears', () => {
     expect(monthly(ended, '2026-12-15').netCents).toBe(15000);
   });
 
+  test('a closed contract has nothing due, whatever extra read the running month has', () => {
+    const books = given(3, terms([{ ...PER_TERM, reads: 2 }], 100));
+    const { lines, netCents } = monthly(books, '2026-12-31');
+    books.book({ kind: 'invoiced', invoiceId: 'M', number: 'M', netCents, taxCents: dollars(0), lines });
+    books.book({ kind: 'closed', receivableCents: dollars(0), unappliedCents: dollars(0) });
+    expect(monthly(books, '2026-12-15')).toMatchObject({ netCents: 0, lines: [] });
+  });
+
   test.each([['2026-11-30', '2026-11-30'], ['2026-12-30', '2026-11-30'], ['2027-01-01', '2026-12-31'], ['2028-02-28', '2028-01-31'], ['2028-02-29', '2028-02-29']])('on %s the last month that is over ended on %s', (on, ended) => {
     expect(monthsOverOn(day(on))).toBe(ended);
   });

@@ -53,7 +53,7 @@ export function monthsOverOn(day: Day): Day {
 }
 
 const isMonthly = (plan: BillingPlan, position: Position) =>
-  plan.kind === 'perReadInArrears' && plan.monthly === true && !position.ended && !position.minimumClaimed;
+  plan.kind === 'perReadInArrears' && plan.monthly === true && !position.ended && !position.minimumClaimed && !position.closed;
 
 function linesDue(plan: BillingPlan, position: Position, throughDay: Day, { games = [] }: DueFacts): BilledLine[] {
   const { toBillCents } = amountsOf(position);
