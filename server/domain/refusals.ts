@@ -323,6 +323,7 @@ export const REFUSALS = {
 
   // billing
   'goods-miss-the-price': no(422, 'The promised goods come to {total}, the price is {price}. They have to agree.'),
+  'goods-are-counted': no(422, 'The goods of this contract are written down piece by piece. Record a delivery of them instead.'),
   'more-goods-than-promised': no(422, 'Only {open} of these goods are still to come.'),
   'goods-settled': no(422, 'The price is met already: what did not come was billed or let go.'),
   'nothing-short': no(422, 'Nothing is missing: the price is met in full.'),

@@ -42,8 +42,14 @@ export class ContractHappenings {
     await this.happen(contractId, term.id, throughOn, { kind: 'benefitEarnedThrough', lineId: benefitId, throughOn });
   }
 
+  /**
+   * Goods of a contract for which none were written down piece by piece.
+   *
+   * @throws Refused `goods-are-counted`, and as receiving goods does
+   */
   async receiveGoods(contractId: string, { receivedOn, what, amountCents }: GoodsDto): Promise<void> {
     const { term } = await this.records.lock(contractId);
+    if ((await this.work.sql('select 1 from goods_promise where department_id = $1 and contract_id = $2 limit 1', [contractId])).length > 0) refuse('goods-are-counted');
     await this.happen(contractId, term.id, receivedOn as Day, { kind: 'goodsReceived', goodsId: newId(), amountCents: centsOf(amountCents), what });
   }
 

@@ -1,6 +1,8 @@
 import { Inject, Injectable } from '@nestjs/common';
 import { DepartmentService } from '../access/department.service.ts';
 import { NumberService } from '../access/number.service.ts';
+import { assertGoodsMeetPrice } from '../domain/billing/goods.ts';
+import type { GoodsPromise } from '../domain/billing/goods.ts';
 import { checkPlanCovers } from '../domain/billing/billing-plan.ts';
 import { documentNumber } from '../domain/billing/document-number.ts';
 import type { Day } from '../domain/day.ts';
@@ -56,7 +58,7 @@ export class ContractSigning {
   /**
    * Locks the draft, checks it and writes number and signature.
    *
-   * @throws Refused `contract-already-signed`, `category-blocked`, `contract-without-lines`, `installments-exceed-price`
+   * @throws Refused `contract-already-signed`, `category-blocked`, `contract-without-lines`, `installments-exceed-price`, `goods-miss-the-price`
    */
   async prepare(contractId: string, signature: Signature): Promise<ReadyToSign> {
     const record = await this.records.lock(contractId);
@@ -67,6 +69,7 @@ export class ContractSigning {
     if (lines.commitments.length + lines.benefits.length === 0) refuse('contract-without-lines');
     const terms = termsOfRows(record, lines, await this.games.ofSeasons([record.term.seasonId]));
     checkPlanCovers(record.term.billingPlan, record.term.priceCents);
+    await this.checkGoods(record);
     const { fiscalYearStartsInMonth } = await this.departments.here();
     const fiscalYear = fiscalYearOf(signature.signedOn, fiscalYearStartsInMonth);
     const seriesNumber = await this.numbers.next('contract', null, fiscalYear);
@@ -75,6 +78,16 @@ export class ContractSigning {
     await this.work.update(Term, record.term.id, null, { signedOn: signature.signedOn, signedByName: signature.signedByName });
     await this.makeActive(record.contract.sponsorId);
     return { ...record, number, fiscalYear, seriesNumber, terms, lines };
+  }
+
+  /** The price may have been changed after the goods were written down. */
+  private async checkGoods({ contract, term }: ContractRecord): Promise<void> {
+    if (!contract.isInKind) return;
+    const goods = await this.work.sql<Pick<GoodsPromise, 'quantity' | 'unitCents'>>(
+      'select quantity, unit_cents as "unitCents" from goods_promise where department_id = $1 and contract_id = $2',
+      [contract.id],
+    );
+    if (goods.length > 0) assertGoodsMeetPrice(goods, term.priceCents);
   }
 
   private async checkCategory(contract: Contract, exception: Exception): Promise<void> {

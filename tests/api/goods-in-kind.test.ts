@@ -79,12 +79,49 @@ test('what does not come is billed', async () => {
 
 test('or it is let go: the reads still owed are worth less, what was given for more than came is an allowance', async () => {
   const { department, season, contract, path, promiseId } = await inKind();
-  const { bookkeeper } = department;
+  const { bookkeeper, director } = department;
   await giveTwoReads(department, season, contract);
   await bookkeeper.make(`${path}/goods-deliveries`, delivery(promiseId, 1));
-  const after = await bookkeeper.make(`${path}/goods-shortage`, { settles: 'allowed', settledOn: '2027-03-14' });
-  expect(after.openCents).toBe(0);
+  expect((await bookkeeper.post(`${path}/goods-shortage`, { settles: 'allowed' })).body.code).toBe('role-missing');
+  const after = await director.make(`${path}/goods-shortage`, { settles: 'allowed', settledOn: '2027-03-14' });
+  expect([after.openCents, after.priceCents]).toEqual([0, 10_000]);
   expect(await balances(department)).toEqual({ '5000': 8_571, '4090': 1_429, '4010': -10_000 });
+});
+
+test('what an amendment adds is paid in money: the last piece comes in at what was agreed in goods', async () => {
+  const { department, contract, path, promiseId } = await inKind();
+  const { bookkeeper, director } = department;
+  await bookkeeper.make(`${path}/goods-deliveries`, delivery(promiseId, 6));
+  const line = (await director.look(path)).commitments[0].id;
+  await director.make(`${path}/amend`, { commitmentId: line, reads: 4, priceCents: 24_000, amendedOn: '2026-12-02' });
+  const last = await bookkeeper.make(`${path}/goods-deliveries`, delivery(promiseId, 1));
+  expect([last.receivedCents, last.openCents]).toEqual([60_000, 24_000]);
+  await bookkeeper.make(`${path}/goods-shortage`, { settles: 'billed', settledOn: '2027-03-14' });
+  expect((await bookkeeper.look(`/api/invoices?contractId=${contract.id}`)).data.map((invoice: any) => invoice.netCents)).toEqual([24_000]);
+});
+
+test('where goods are counted no lump of goods goes past the count', async () => {
+  const { department, path } = await inKind();
+  const answer = await department.bookkeeper.post(`${path}/goods`, { receivedOn: '2026-12-02', what: 'Pizzas', amountCents: 100 });
+  expect(answer.body.code).toBe('goods-are-counted');
+});
+
+test('a draft whose price moved away from its goods is not signed', async () => {
+  const { department, path } = await inKind({ signs: false });
+  const { director } = department;
+  const { version } = await director.look(path);
+  const changed = await director.patch(path, { term: { priceCents: 70_000 } }, { version });
+  expect([changed.status, changed.body.term?.priceCents]).toEqual([200, 70_000]);
+  expect((await director.post(`${path}/sign`, { signedOn: '2026-11-20', signedByName: 'Hazel Juniper' })).body.code).toBe('goods-miss-the-price');
+});
+
+test('goods beyond any price are refused at their field', async () => {
+  const { department, path } = await inKind({ signs: false });
+  const { version } = await department.director.look(`${path}/goods-promises`);
+  const promises = Array.from({ length: 50 }, (_, place) => ({ what: `Pallet ${place}`, quantity: 100_000, unitCents: 10_000_000_000 }));
+  const answer = await department.director.put(`${path}/goods-promises`, { promises }, { version });
+  expect([answer.status, answer.body.code]).toEqual([422, 'amount-too-large']);
+  expect(answer.body.errors.promises).toContain('more than any price');
 });
 
 test('two who take in the last pieces at once take them in once', async () => {

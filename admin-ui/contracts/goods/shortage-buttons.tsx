@@ -1,10 +1,12 @@
+import { mayUse } from '../../../server/domain/access/rights.ts';
 import { CommandButton } from '../../forms/command-button.tsx';
 import { today } from '../../format/day.ts';
 import { moneyText } from '../../format/money.ts';
 import { DayInput } from '../../inputs/day-input.tsx';
+import { knownMe } from '../../session/me.ts';
 import type { Goods } from './types.ts';
 
-/** At the end: what did not come is billed, or let go. */
+/** At the end: what did not come is billed, or let go by who may sign a contract. */
 export function ShortageButtons({ goods }: { goods: Goods }) {
   const amount = moneyText(goods.openCents);
   const path = `/contracts/${goods.contractId}/goods-shortage`;
@@ -21,17 +23,19 @@ export function ShortageButtons({ goods }: { goods: Goods }) {
       >
         <DayInput source="settledOn" label="Day of the invoice" required />
       </CommandButton>
-      <CommandButton
-        label="Let it go"
-        title={`Let ${amount} go?`}
-        explains="The sponsor owes nothing more. The reads still owed are worth less from now on; what was read for more than came in becomes an allowance. Consult the business office."
-        path={path}
-        defaults={{ settledOn: today() }}
-        body={({ settledOn }) => ({ settles: 'allowed', settledOn })}
-        success="It is let go."
-      >
-        <DayInput source="settledOn" label="On" required />
-      </CommandButton>
+      {mayUse(knownMe()?.roles ?? [], 'sign contracts') && (
+        <CommandButton
+          label="Let it go"
+          title={`Let ${amount} go?`}
+          explains="The sponsor owes nothing more. The reads still owed are worth less from now on; what was read for more than came in becomes an allowance. Consult the business office."
+          path={path}
+          defaults={{ settledOn: today() }}
+          body={({ settledOn }) => ({ settles: 'allowed', settledOn })}
+          success="It is let go."
+        >
+          <DayInput source="settledOn" label="On" required />
+        </CommandButton>
+      )}
     </>
   );
 }

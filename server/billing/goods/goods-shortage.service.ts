@@ -1,5 +1,8 @@
 import { Inject, Injectable } from '@nestjs/common';
 import { DepartmentService } from '../../access/department.service.ts';
+import { mayUse } from '../../domain/access/rights.ts';
+import type { Role } from '../../domain/access/rights.ts';
+import { openOf } from '../../domain/billing/goods.ts';
 import { invoiceAmounts } from '../../domain/billing/invoice.ts';
 import type { Day } from '../../domain/day.ts';
 import type { Cents } from '../../domain/money.ts';
@@ -9,23 +12,30 @@ import type { Happening } from '../../domain/sponsorship/happening.ts';
 import { openCentsOf, sumOf } from '../../domain/sponsorship/line-values.ts';
 import type { Position } from '../../domain/sponsorship/position.ts';
 import { isId } from '../../platform/database/ids.ts';
+import { UnitOfWork } from '../../platform/database/unit-of-work.ts';
 import { TermLedger } from '../../sponsorship/term-ledger.service.ts';
+import { Term } from '../../sponsorship/term.entity.ts';
 import { InvoiceIssuing } from '../invoices/invoice-issuing.service.ts';
 import type { PlannedInvoice } from '../invoices/invoice-planning.service.ts';
 import type { GoodsShortageDto } from './goods.dto.ts';
-import { openOf } from './goods.service.ts';
 
 /** What was promised in goods and did not come: billed, or let go. */
 @Injectable()
 export class GoodsShortage {
   constructor(
+    @Inject(UnitOfWork) private readonly work: UnitOfWork,
     @Inject(InvoiceIssuing) private readonly issuing: InvoiceIssuing,
     @Inject(TermLedger) private readonly terms: TermLedger,
     @Inject(DepartmentService) private readonly departments: DepartmentService,
   ) {}
 
-  /** @throws Refused `not-found`, `not-in-kind`, `contract-not-signed`, `nothing-short`, `seller-keeps-own-books` */
-  async settle(contractId: string, { settles, settledOn }: GoodsShortageDto): Promise<void> {
+  /**
+   * Letting go lowers the price of a signed contract, so it takes who may sign one.
+   *
+   * @throws Refused `role-missing`, `not-found`, `not-in-kind`, `contract-not-signed`, `nothing-short`, `seller-keeps-own-books`
+   */
+  async settle(contractId: string, { settles, settledOn }: GoodsShortageDto, roles: readonly Role[]): Promise<void> {
+    if (settles === 'allowed' && !mayUse(roles, 'sign contracts')) refuse('role-missing');
     const on = settledOn ?? (await this.departments.today());
     if (!isId(contractId)) refuse('not-found');
     const [planned] = await this.issuing.lock([contractId], { through: on, on });
@@ -49,6 +59,9 @@ export class GoodsShortage {
     const byCents = centsOf(Math.min(amountCents, sumOf(position.lines.map((line) => Math.max(0, openCentsOf(line))))));
     const happenings = [...lowered(byCents), ...allowed(centsOf(amountCents - byCents))];
     await this.terms.happen(deal.termId, happenings.map((happening) => ({ happening, because: { cause: 'contract', causeId: deal.contractId, occurredOn: on } })));
+    if (byCents === 0) return;
+    const { priceCents } = await this.work.one(Term, deal.termId);
+    await this.work.update(Term, deal.termId, null, { priceCents: centsOf(Math.max(0, priceCents - byCents)) });
   }
 }
 

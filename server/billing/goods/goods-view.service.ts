@@ -1,8 +1,7 @@
 import { Inject, Injectable } from '@nestjs/common';
 import { DepartmentService } from '../../access/department.service.ts';
-import { isGoodsLate } from '../../domain/billing/goods.ts';
+import { isGoodsLate, openOf } from '../../domain/billing/goods.ts';
 import type { GoodsPromise } from '../../domain/billing/goods.ts';
-import { amountsOf } from '../../domain/sponsorship/contract-amounts.ts';
 import { UnitOfWork } from '../../platform/database/unit-of-work.ts';
 import { ContractRecords } from '../../sponsorship/contract-records.service.ts';
 import { TermLedger } from '../../sponsorship/term-ledger.service.ts';
@@ -45,7 +44,7 @@ export class GoodsViews {
       isSigned: term.state !== 'draft',
       priceCents: term.priceCents,
       receivedCents: position?.goodsCents ?? 0,
-      openCents: position && contract.isInKind ? Math.max(0, amountsOf(position).toBillCents) : 0,
+      openCents: position && contract.isInKind ? openOf(position) : 0,
       version: term.version,
       promises: promises.map((promise) => ({ ...promise, missing: promise.quantity - promise.received, isLate: isGoodsLate(promise, today) })),
       deliveries: await this.work.sql<GoodsDeliveryView>(DELIVERIES, [contractId]),

@@ -1,6 +1,8 @@
 import { Body, Controller, Get, Inject, Param, Post, Put } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
 import { Needs } from '../../access/needs.ts';
+import { TheVisitor } from '../../access/visitor.ts';
+import type { Visitor } from '../../access/visitor.ts';
 import { MovesMoney } from '../../platform/http/unit.interceptor.ts';
 import { IfMatch } from '../../platform/http/version.ts';
 import { GoodsShortage } from './goods-shortage.service.ts';
@@ -44,8 +46,8 @@ export class GoodsController {
   @Post(':id/goods-shortage')
   @MovesMoney()
   @Needs('bill')
-  async settle(@Param('id') id: string, @Body() form: GoodsShortageDto): Promise<GoodsView> {
-    await this.shortage.settle(id, form);
+  async settle(@Param('id') id: string, @Body() form: GoodsShortageDto, @TheVisitor() visitor: Visitor): Promise<GoodsView> {
+    await this.shortage.settle(id, form, visitor.roles);
     return this.views.one(id);
   }
 }

@@ -1,12 +1,10 @@
 import { Inject, Injectable } from '@nestjs/common';
-import { assertGoodsMeetPrice, valueOfDelivery } from '../../domain/billing/goods.ts';
+import { assertGoodsMeetPrice, goodsRoomOf, valueOfDelivery } from '../../domain/billing/goods.ts';
 import { centsOf } from '../../domain/money.ts';
-import type { Cents } from '../../domain/money.ts';
 import { refuse } from '../../domain/refusals.ts';
-import { amountsOf } from '../../domain/sponsorship/contract-amounts.ts';
-import type { Position } from '../../domain/sponsorship/position.ts';
 import { newId } from '../../platform/database/ids.ts';
 import { UnitOfWork } from '../../platform/database/unit-of-work.ts';
+import { MOST_CENTS } from '../../sponsorship/amounts.ts';
 import { ContractRecords } from '../../sponsorship/contract-records.service.ts';
 import { TermLedger } from '../../sponsorship/term-ledger.service.ts';
 import { Term } from '../../sponsorship/term.entity.ts';
@@ -28,13 +26,14 @@ export class GoodsService {
   /**
    * Writes down what is promised, while the contract is a draft; on a signed one only where nothing was written down yet.
    *
-   * @throws Refused `not-in-kind`, `contract-not-a-draft`, `goods-miss-the-price`
+   * @throws Refused `not-in-kind`, `contract-not-a-draft`, `goods-miss-the-price`, `amount-too-large`
    */
   async promise(contractId: string, version: number, { promises }: GoodsPromisesDto): Promise<void> {
     const { contract, term } = await this.records.lock(contractId);
     if (!contract.isInKind) refuse('not-in-kind');
     const isThere = (await this.work.count(GoodsPromiseRow, { contractId })) > 0;
     if (term.state !== 'draft' && (isThere || term.state !== 'signed')) refuse('contract-not-a-draft');
+    checkSize(promises);
     if (promises.length > 0) assertGoodsMeetPrice(promises.map((one) => ({ ...one, unitCents: centsOf(one.unitCents) })), term.priceCents);
     await this.work.update(Term, term.id, version, {});
     await this.work.remove(GoodsPromiseRow, { contractId });
@@ -49,7 +48,7 @@ export class GoodsService {
     await this.work.lock(Term, [term.id]);
     const position = (await this.terms.position(term.id)) ?? refuse('contract-not-signed');
     const promises = await this.views.promises(contractId);
-    const amountCents = valueOfDelivery(promises, promiseId, quantity, openOf(position));
+    const amountCents = valueOfDelivery(promises, promiseId, quantity, goodsRoomOf(position));
     const id = newId();
     const what = `${quantity} × ${promises.find((promise) => promise.id === promiseId)!.what}`;
     const told = amountCents > 0 ? [{ happening: { kind: 'goodsReceived' as const, goodsId: id, amountCents, what }, because: { cause: 'contract', causeId: contractId, occurredOn: receivedOn } }] : [];
@@ -58,7 +57,8 @@ export class GoodsService {
   }
 }
 
-/** What of the price of an in-kind contract is not met yet. */
-export function openOf(position: Position): Cents {
-  return centsOf(Math.max(0, amountsOf(position).toBillCents));
+/** Beyond the largest price nothing is multiplied to the cent. */
+function checkSize(promises: GoodsPromisesDto['promises']): void {
+  const total = promises.reduce((sum, { quantity, unitCents }) => sum + quantity * unitCents, 0);
+  if (total > MOST_CENTS) refuse('amount-too-large', {}, { promises: 'These goods come to more than any price can be.' });
 }

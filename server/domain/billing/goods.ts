@@ -2,6 +2,8 @@ import type { Day } from '../day.ts';
 import type { Cents } from '../money.ts';
 import { amountText, centsOf } from '../money.ts';
 import { refuse } from '../refusals.ts';
+import { amountsOf } from '../sponsorship/contract-amounts.ts';
+import type { Position } from '../sponsorship/position.ts';
 
 /** Goods a sponsor pays with: how many of what, each at its fair value at signing. */
 export interface GoodsPromise {
@@ -14,7 +16,11 @@ export interface GoodsPromise {
   received: number;
 }
 
-/** What the promised goods come to at their single values. */
+/**
+ * What the promised goods come to at their single values.
+ *
+ * @throws RangeError beyond the whole numbers that are exact
+ */
 export function goodsTotal(promises: readonly Pick<GoodsPromise, 'quantity' | 'unitCents'>[]): Cents {
   return centsOf(promises.reduce((sum, { quantity, unitCents }) => sum + quantity * unitCents, 0));
 }
@@ -32,12 +38,22 @@ export function assertGoodsMeetPrice(promises: readonly Pick<GoodsPromise, 'quan
   if (total !== priceCents && Math.abs(total - priceCents) >= pieces) refuse('goods-miss-the-price', { total: amountText(total), price: amountText(priceCents) });
 }
 
+/** What of the price neither goods nor an invoice nor an allowance has met, in cents. */
+export function openOf(position: Position): Cents {
+  return centsOf(Math.max(0, amountsOf(position).toBillCents));
+}
+
+/** What may still come in as goods, in cents: what was agreed in goods at signing, and never more than the price leaves open. What an amendment adds is paid in money. */
+export function goodsRoomOf(position: Position): Cents {
+  return centsOf(Math.max(0, Math.min((position.terms.inKindCents ?? 0) - position.goodsCents, openOf(position))));
+}
+
 /**
  * What a delivery is worth: its pieces at their fair value at signing; the delivery after which nothing is missing takes what
- * is left of the price, so that the goods come to it to the cent.
+ * is left of what was agreed in goods, so that they come to it to the cent.
  *
  * @param quantity whole pieces, above zero
- * @param openCents what of the price neither goods nor an invoice has met yet
+ * @param openCents what may still come in as goods
  * @throws Refused `unknown-goods-promise`, `more-goods-than-promised`, `goods-settled`
  * @source ASC 606-10-32-21 to 32-24: noncash consideration at fair value at the inception of the contract (from memory)
  */
