@@ -208,3 +208,13 @@ test('what is late, what is left over and what waits for the director stand on o
   expect((await director.look('/api/home')).openMoney).toMatchObject({ unappliedCents: 5_700, writeOffsWaiting: 1 });
   expect((await department.announcer.look('/api/home')).openMoney).toBeNull();
 });
+
+test('a charge that is void leaves nothing receivable on the account of its contract', async () => {
+  const { department, season, contract } = await billed();
+  const { bookkeeper } = department;
+  const charge = await bookkeeper.make('/api/charges', { payerId: season.payerId, sellerId: season.sellerId, contractId: contract.id, description: 'Fee', amountCents: 1_200, issuedOn: '2026-12-10' });
+  const receivable = async () => (await bookkeeper.look(`/api/contracts/${contract.id}/account-statement`)).lines[0].after.receivable;
+  expect(await receivable()).toBe(37_950);
+  await bookkeeper.make(`/api/invoices/${charge.id}/void`, { reason: 'Charged by mistake', voidedOn: '2026-12-11' });
+  expect(await receivable()).toBe(36_750);
+});

@@ -56,6 +56,6 @@ export class InvoiceVoiding {
       return eventIds[0]!;
     }
     const postings = chargeInvoiced(invoice.id, centsOf(invoice.grossCents)).map((posting) => ({ ...posting, from: posting.to, to: posting.from }));
-    return this.ledger.book({ ...because, happening, postings, sellerId: invoice.sellerId });
+    return this.ledger.book({ ...because, happening, postings, contractId: invoice.contractId, sellerId: invoice.sellerId });
   }
 }
