@@ -362,7 +362,7 @@ export const REFUSALS = {
   'discount-by-one-way': no(422, 'Say either the share or the amount of the discount.'),
   'check-number-missing': no(422, 'A receipt for a check names the number of the check.'),
   'drawer-holds-cash-and-checks': no(422, 'Only cash and checks lie in the drawer. A card or a transfer is at the bank already.'),
-  'taker-may-not-post': no(422, 'Whoever took a receipt neither deposits it nor applies it to invoices. {who}'),
+  'taker-may-not-post': no(422, 'Whoever took a receipt neither deposits it nor applies it to invoices, takes it off them again or pays it back. {who}'),
   'over-or-short-without-note': no(422, 'The money counted is {difference} {way} of what the receipts say. Say in the note why, or that nobody knows.'),
   'deposited-before-received': no(422, 'Something on this deposit slip was received after the day of the deposit.'),
   'deposit-crosses-sellers': no(422, 'Payment {number} went to another seller of record. Each seller’s drawer goes to the bank on a deposit slip of its own.'),

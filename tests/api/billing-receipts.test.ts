@@ -83,6 +83,9 @@ test('who took a receipt neither deposits it nor applies it, and is told who may
   expect(refused.body.detail).toContain(name!.name);
   expect((await apply(bookkeeper)).body.code).toBe('taker-may-not-post');
   expect((await apply(other)).status).toBe(201);
+  const refund = (who: Visitor) => who.post(`/api/payments/${receipt.paymentId}/refunds`, { amountCents: 1, refundedOn: '2026-12-08', method: 'cash' });
+  expect((await refund(bookkeeper)).body.code).toBe('taker-may-not-post');
+  expect((await refund(other)).body.code).toBe('more-than-unapplied');
   expect((await deposit(other, form)).status).toBe(201);
   const { version, settings } = await director.look('/api/department');
   expect(settings.takerMayPost).toBe(false);

@@ -7,6 +7,7 @@ import { LedgerService } from '../../ledger/ledger.service.ts';
 import { isId } from '../../platform/database/ids.ts';
 import { UnitOfWork } from '../../platform/database/unit-of-work.ts';
 import { DocumentLocks } from '../document-locks.ts';
+import { Takers } from '../receipts/takers.service.ts';
 import { Standings } from '../standings.service.ts';
 import type { PaymentHappening } from './payment-happening.ts';
 import type { RefundDto } from './payment-return.dto.ts';
@@ -36,15 +37,17 @@ export class Refunds {
     @Inject(LedgerService) private readonly ledger: LedgerService,
     @Inject(DocumentLocks) private readonly locks: DocumentLocks,
     @Inject(Standings) private readonly standings: Standings,
+    @Inject(Takers) private readonly takers: Takers,
   ) {}
 
-  /** @throws Refused `not-found`, `opening-stays`, `more-than-unapplied` */
+  /** @throws Refused `not-found`, `opening-stays`, `taker-may-not-post`, `more-than-unapplied` */
   async refund(of: 'payment' | 'creditMemo', creditId: string, form: RefundDto): Promise<string> {
     if (!isId(creditId)) return refuse('not-found');
     const [credit] = await this.work.sql<Credit>(CREDIT[of], [creditId]);
     if (!credit) return refuse('not-found');
     if (credit.method === 'opening') refuse('opening-stays');
     await this.locks.take([creditId]);
+    await this.takers.check([creditId]);
     const { leftCents } = await this.standings.credit(creditId);
     const amountCents = centsOf(form.amountCents);
     const happening: PaymentHappening = { kind: 'creditRefunded', creditId, number: credit.number, isMemo: of === 'creditMemo', method: form.method, amountCents };
