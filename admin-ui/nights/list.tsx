@@ -1,6 +1,6 @@
-import { Box } from '@mui/material';
 import { DateInput } from 'react-admin';
 import { Go } from '../fields/go.tsx';
+import { Whole } from '../fields/whole.tsx';
 import { dayText, today } from '../format/day.ts';
 import { choiceFilter } from '../lists/filters.tsx';
 import { ListPage } from '../lists/list-page.tsx';
@@ -11,9 +11,6 @@ import { gameUnder } from './game-words.ts';
 import { PacketState } from './packet-state.tsx';
 import { OpenDeskButton } from './table/open-desk-button.tsx';
 import type { Night } from './types.ts';
-
-/** A day or a count is not broken over two lines. */
-const Whole = ({ children }: { children: string }) => <Box component="span" sx={{ whiteSpace: 'nowrap' }}>{children}</Box>;
 
 export const NightList = () => (
   <ListPage<Night>

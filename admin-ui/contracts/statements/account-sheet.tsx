@@ -1,4 +1,5 @@
 import { useServer } from '../../api/use-server.ts';
+import { Whole } from '../../fields/whole.tsx';
 import { dayText } from '../../format/day.ts';
 import { moneyText } from '../../format/money.ts';
 import { EmptyList } from '../../lists/empty-list.tsx';
@@ -26,7 +27,7 @@ export function AccountSheet({ contract }: { contract: Contract }) {
               rows={lines}
               columns={[
                 { label: 'What happened', show: (line) => line.sentence },
-                { label: 'Day', show: (line) => dayText(line.occurredOn, 'weekday') },
+                { label: 'Day', show: (line) => <Whole>{dayText(line.occurredOn, 'weekday')}</Whole> },
                 { label: 'Billed', numeric: true, show: (line) => signed(line.amounts['billed']) },
                 { label: 'Earned', numeric: true, show: (line) => signed(line.amounts['earned']) },
                 { label: 'Unpaid', numeric: true, show: (line) => signed(line.amounts['receivable']) },

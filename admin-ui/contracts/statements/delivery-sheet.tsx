@@ -1,4 +1,5 @@
 import { useServer } from '../../api/use-server.ts';
+import { Whole } from '../../fields/whole.tsx';
 import { dayText } from '../../format/day.ts';
 import { EmptyList } from '../../lists/empty-list.tsx';
 import { Rows } from '../../lists/rows.tsx';
@@ -24,7 +25,7 @@ export function DeliverySheet({ contract }: { contract: Contract }) {
               rows={lines}
               columns={[
                 { label: 'What happened', show: (line) => line.sentence },
-                { label: 'Day', show: (line) => dayText(line.occurredOn, 'weekday') },
+                { label: 'Day', show: (line) => <Whole>{dayText(line.occurredOn, 'weekday')}</Whole> },
                 { label: 'Read kind', show: (line) => line.readKindName ?? '–' },
                 { label: 'Given after', numeric: true, show: (line) => numberText(line.after.given) },
                 { label: 'Owed after', numeric: true, show: (line) => numberText(line.after.owed) },
