@@ -1,5 +1,6 @@
 import { Inject, Injectable } from '@nestjs/common';
 import type { InvoiceFacts } from '../domain/billing/invoice.ts';
+import type { Cause } from '../domain/billing/not-before.ts';
 import { refuse } from '../domain/refusals.ts';
 import { UnitOfWork } from '../platform/database/unit-of-work.ts';
 
@@ -13,6 +14,10 @@ export interface CreditStanding {
   isReturned: boolean;
   leftCents: number;
 }
+
+const CAUSES = `select 'invoice ' || number as what, issued_on as "on" from invoice where department_id = $1 and id = any($2::uuid[])
+  union all select 'payment ' || number, received_on from payment where department_id = $1 and id = any($2::uuid[])
+  union all select 'credit memo ' || number, issued_on from credit_memo where department_id = $1 and id = any($2::uuid[])`;
 
 /** How a document stands at this moment. Whoever decides by it holds the document's lock first. */
 @Injectable()
@@ -41,5 +46,10 @@ export class Standings {
       [creditId],
     );
     return row ?? refuse('not-found');
+  }
+
+  /** The days of these invoices, payments and memos: what is done about them lies no earlier. */
+  async causes(documentIds: readonly string[]): Promise<Cause[]> {
+    return this.work.sql<Cause>(CAUSES, [documentIds]);
   }
 }

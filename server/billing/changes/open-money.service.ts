@@ -14,7 +14,7 @@ export interface OpenDocument {
 const USED = `from application join invoice on invoice.department_id = $1 and invoice.id = application.invoice_id
     where application.department_id = $1 and application.payment_id = payment.id`;
 
-/** A payment belongs to a contract when it is used on invoices of that contract and of no other. */
+/** A payment belongs to every contract whose invoices it is used on: what is left of it is open on each. */
 const DOCUMENTS = `select invoice.id, 'invoice' as kind, invoice.number, standing.gross_cents as "grossCents", standing.balance_cents as "openCents",
       standing.written_off_cents as "writtenOffCents"
     from invoice join invoice_standing as standing on standing.department_id = $1 and standing.invoice_id = invoice.id
@@ -24,7 +24,6 @@ const DOCUMENTS = `select invoice.id, 'invoice' as kind, invoice.number, standin
     from payment join credit_standing as standing on standing.department_id = $1 and standing.credit_id = payment.id
     where payment.department_id = $1
       and exists (select ${USED} and invoice.contract_id = $2 group by invoice.id having sum(application.amount_cents) > 0)
-      and not exists (select ${USED} and invoice.contract_id is distinct from $2 group by invoice.id having sum(application.amount_cents) > 0)
   union all
   select credit_memo.id, 'memo', credit_memo.number, standing.amount_cents, standing.left_cents, 0
     from credit_memo join credit_standing as standing on standing.department_id = $1 and standing.credit_id = credit_memo.id

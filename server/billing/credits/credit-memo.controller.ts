@@ -47,7 +47,7 @@ export class CreditMemoController {
   @Needs('record payments')
   async apply(@Param('id') id: string, @Body() form: ApplyDto): Promise<WholeCreditMemoView> {
     await this.views.one(id);
-    await this.applications.apply(id, [form], (form.appliedOn as Day | null | undefined) ?? (await this.departments.today()));
+    await this.applications.apply(id, [form], (form.appliedOn ?? null) as Day | null, await this.departments.today());
     return this.views.one(id);
   }
 }

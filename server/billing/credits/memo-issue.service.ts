@@ -4,6 +4,7 @@ import { NumberService } from '../../access/number.service.ts';
 import { documentNumber } from '../../domain/billing/document-number.ts';
 import { memoLines, memoReason } from '../../domain/billing/memo-lines.ts';
 import type { MemoLine } from '../../domain/billing/memo-lines.ts';
+import { checkNotBefore } from '../../domain/billing/not-before.ts';
 import { fiscalYearOf } from '../../domain/day.ts';
 import type { Day } from '../../domain/day.ts';
 import { refuse } from '../../domain/refusals.ts';
@@ -27,6 +28,8 @@ export interface MayHaveCredited {
   booked: Booked;
   issuedOn: Day;
   reason?: string | null;
+  /** the day was chosen by somebody; what the calendar causes lies where it lies */
+  isDated?: boolean;
 }
 
 /** A memo that the books made and the paper is still to be written for. */
@@ -38,7 +41,13 @@ interface Made {
   reason: string;
   eventId: string | null;
   issuedOn: Day;
+  isDated: boolean;
 }
+
+const CREDITED = `select invoice.id, invoice.number, invoice.issued_on as "issuedOn", invoice.tax_basis_points as "taxBasisPoints",
+    payer.id as "payerId", payer.name as "payerName", payer.address as "payerAddress", payer.email as "payerEmail"
+  from invoice join payer on payer.department_id = $1 and payer.id = invoice.payer_id
+  where invoice.department_id = $1 and invoice.id = any($2::uuid[])`;
 
 /** The paper of what the books credited: where something billed is credited, a numbered memo stands for it. */
 @Injectable()
@@ -52,7 +61,7 @@ export class MemoIssue {
 
   /** Writes a memo for each one that these happenings made, in the same unit, and uses it on its own invoices. Answers their ids. */
   async issue(contractId: string, happenings: readonly Happening[], booked: Booked, issuedOn: Day, reason?: string | null): Promise<string[]> {
-    return this.issueAll([{ contractId, happenings, booked, issuedOn, reason }]);
+    return this.issueAll([{ contractId, happenings, booked, issuedOn, reason, isDated: true }]);
   }
 
   /** The same for several contracts: every document is locked before the first number is drawn. */
@@ -67,7 +76,7 @@ export class MemoIssue {
     return made.map((one) => one.memo.memoId);
   }
 
-  private async madeBy({ contractId, happenings, booked, issuedOn, reason }: MayHaveCredited): Promise<Made[]> {
+  private async madeBy({ contractId, happenings, booked, issuedOn, reason, isDated = false }: MayHaveCredited): Promise<Made[]> {
     const made: Made[] = [];
     let before = booked.before;
     for (const [place, happening] of happenings.entries()) {
@@ -75,7 +84,7 @@ export class MemoIssue {
       const eventId = booked.eventIds[place] ?? null;
       for (const memo of before ? after.memos.slice(before.memos.length) : []) {
         const lines = memoLines(happening, memo, before!, after);
-        made.push({ contractId, termId: null, memo, lines, reason: reason ?? memoReason(happening), eventId, issuedOn });
+        made.push({ contractId, termId: null, memo, lines, reason: reason ?? memoReason(happening), eventId, issuedOn, isDated });
       }
       before = after;
     }
@@ -84,19 +93,21 @@ export class MemoIssue {
     return made.map((one) => ({ ...one, termId: event?.termId ?? null }));
   }
 
-  private async write({ contractId, termId, memo, lines, reason, eventId, issuedOn }: Made): Promise<void> {
+  private async write({ contractId, termId, memo, lines, reason, eventId, issuedOn, isDated }: Made): Promise<void> {
     const [parties] = await this.work.sql<Parties>(PARTIES, [contractId]);
-    const { sellerId, payerId, numberPrefix } = parties ?? refuse('not-found');
+    const { sellerId, numberPrefix } = parties ?? refuse('not-found');
+    const invoices = await this.invoicesOf(memo);
+    if (isDated) checkNotBefore(issuedOn, invoices.map((invoice) => ({ what: `invoice ${invoice.number}`, on: invoice.issuedOn })));
+    const payer = payerOf(invoices) ?? parties!;
     const fiscalYear = fiscalYearOf(issuedOn, (await this.departments.here()).fiscalYearStartsInMonth);
     const seriesNumber = await this.numbers.next('creditMemo', sellerId, fiscalYear);
     const number = documentNumber(`${numberPrefix}-CM`, fiscalYear, seriesNumber);
     const { memoId: id, netCents, taxCents } = memo;
-    const invoices = await this.invoicesOf(memo);
     const isInvoice = new Set(invoices.map((invoice) => invoice.id));
-    const snapshot = memoSnapshot(parties!, { number, issuedOn, reason, netCents, taxCents, lines, invoices });
+    const snapshot = memoSnapshot({ ...parties!, ...payer }, { number, issuedOn, reason, netCents, taxCents, lines, invoices });
     const amounts = { netCents, taxCents, grossCents: netCents + taxCents };
     await this.work.insert(CreditMemo, {
-      ...amounts, id, number, fiscalYear, seriesNumber, sellerId, payerId, contractId, termId, reason, issuedOn, eventId,
+      ...amounts, id, number, fiscalYear, seriesNumber, sellerId, payerId: payer.payerId, contractId, termId, reason, issuedOn, eventId,
       invoiceId: invoices[0]?.id ?? null,
       snapshot: snapshot as never,
       issuedByPersonId: this.work.scope.personId,
@@ -111,9 +122,18 @@ export class MemoIssue {
   private async invoicesOf({ parts }: MemoPosition): Promise<CreditedInvoice[]> {
     const ids = parts.flatMap((part) => part.invoiceId ?? []);
     const rows = await this.work.sql<CreditedInvoice>(
-      'select id, number, tax_basis_points as "taxBasisPoints" from invoice where department_id = $1 and id = any($2::uuid[])',
+      CREDITED,
       [ids],
     );
     return rows.toSorted((one, other) => ids.indexOf(one.id) - ids.indexOf(other.id));
   }
+}
+
+/** Who was billed what a memo credits, whoever the contract was handed on to since; nobody where it credits no invoice here. */
+function payerOf(invoices: readonly CreditedInvoice[]): Pick<Parties, 'payerId' | 'payerName' | 'payerAddress' | 'payerEmail'> | null {
+  const [first] = invoices;
+  if (!first) return null;
+  const { payerId, payerName, payerAddress, payerEmail } = first;
+  if (invoices.some((invoice) => invoice.payerId !== payerId)) refuse('memo-of-two-payers', { invoices: invoices.map((invoice) => invoice.number).join(', ') });
+  return { payerId, payerName, payerAddress, payerEmail };
 }

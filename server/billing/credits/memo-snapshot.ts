@@ -1,9 +1,11 @@
 import type { MemoLine } from '../../domain/billing/memo-lines.ts';
+import type { Day } from '../../domain/day.ts';
 import type { InvoiceSnapshot, Parties } from '../invoices/invoice-snapshot.ts';
 
-export interface CreditedInvoice {
+export interface CreditedInvoice extends Pick<Parties, 'payerId' | 'payerName' | 'payerAddress' | 'payerEmail'> {
   id: string;
   number: string;
+  issuedOn: Day;
   taxBasisPoints: number;
 }
 

@@ -33,7 +33,7 @@ export class MemoUse {
       const undoneCents = writeOffUndoneByMemo(netCents + taxCents, standing.balanceCents, standing.writtenOffCents);
       if (undoneCents > 0) await this.writeOffs.reverse(invoiceId, undoneCents, on, 'A credit memo takes its place');
       const amountCents = Math.min(standing.balanceCents + undoneCents, netCents + taxCents);
-      if (amountCents > 0) await this.applications.apply(memo.memoId, [{ invoiceId, amountCents }], on);
+      if (amountCents > 0) await this.applications.apply(memo.memoId, [{ invoiceId, amountCents }], null, on);
     }
   }
 

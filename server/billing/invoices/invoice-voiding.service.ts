@@ -2,6 +2,7 @@ import { Inject, Injectable } from '@nestjs/common';
 import { DepartmentService } from '../../access/department.service.ts';
 import { checkVoidable } from '../../domain/billing/invoice.ts';
 import { chargeInvoiced } from '../../domain/billing/charge.ts';
+import { dayOfStep } from '../../domain/billing/not-before.ts';
 import type { Day } from '../../domain/day.ts';
 import { centsOf } from '../../domain/money.ts';
 import { refuse } from '../../domain/refusals.ts';
@@ -29,14 +30,14 @@ export class InvoiceVoiding {
   /**
    * Voids an invoice nothing was done about; its number stays taken, its reads may be billed again.
    *
-   * @throws Refused `opening-stays`, `invoice-already-void`, `void-after-payment`, `void-after-credit`, `void-after-write-off`, `void-after-carry-over`
+   * @throws Refused `before-its-cause`, `opening-stays`, `invoice-already-void`, `void-after-payment`, `void-after-credit`, `void-after-write-off`, `void-after-carry-over`
    */
   async voidInvoice(id: string, { reason, voidedOn }: VoidInvoiceDto): Promise<void> {
     const invoice = await this.work.one(Invoice, id);
     if (invoice.kind === 'opening') refuse('opening-stays');
     await this.locks.takeWithContract(invoice);
     checkVoidable({ ...(await this.standings.invoice(id)), ...(await this.inContract(invoice)) });
-    const on = (voidedOn ?? (await this.departments.today())) as Day;
+    const on = dayOfStep(voidedOn as Day | null, await this.departments.today(), await this.standings.causes([id]));
     const eventId = await this.book(invoice, on);
     await this.work.insert(InvoiceVoid, { invoiceId: id, voidedOn: on, reason, eventId, voidedByPersonId: this.work.personId });
     await this.work.remove(BilledRead, { invoiceId: id });

@@ -1,5 +1,6 @@
 import { Inject, Injectable } from '@nestjs/common';
 import { checkWithinBalance } from '../../domain/billing/invoice.ts';
+import { dayOfStep } from '../../domain/billing/not-before.ts';
 import { checkPaysFor, checkSameSeller, creditApplied } from '../../domain/billing/payment.ts';
 import type { Day } from '../../domain/day.ts';
 import { centsOf } from '../../domain/money.ts';
@@ -34,12 +35,19 @@ export class ApplicationService {
     @Inject(Takers) private readonly takers: Takers,
   ) {}
 
-  /** @throws Refused `taker-may-not-post`, `unknown-invoice`, `payment-crosses-sellers`, `payment-of-another-payer`, `invoice-is-void`, `more-than-balance`, `more-than-unapplied` */
-  async apply(creditId: string, wanted: readonly Wanted[], appliedOn: Day): Promise<void> {
+  /**
+   * On the day asked for, else on the first from `from` on that the credit and the invoice allow.
+   *
+   * @throws Refused `before-its-cause`, `taker-may-not-post`, `unknown-invoice`, `payment-crosses-sellers`, `payment-of-another-payer`, `invoice-is-void`, `more-than-balance`, `more-than-unapplied`
+   */
+  async apply(creditId: string, wanted: readonly Wanted[], asked: Day | null, from: Day): Promise<void> {
     const credit = await this.credits.one(creditId);
     await this.locks.take([creditId, ...wanted.map((one) => one.invoiceId)]);
     await this.takers.check([creditId]);
-    for (const one of wanted) await this.applyOne(credit, one, appliedOn);
+    for (const one of wanted) {
+      const appliedOn = dayOfStep(asked, from, await this.standings.causes([creditId, one.invoiceId]));
+      await this.applyOne(credit, one, appliedOn);
+    }
   }
 
   private async applyOne(credit: Credit, { invoiceId, amountCents }: Wanted, appliedOn: Day): Promise<void> {

@@ -1,4 +1,5 @@
 import { Inject, Injectable } from '@nestjs/common';
+import { checkNotBefore } from '../../domain/billing/not-before.ts';
 import { creditUnapplied, paymentReturned } from '../../domain/billing/payment.ts';
 import type { Drawer } from '../../domain/billing/payment.ts';
 import type { Day } from '../../domain/day.ts';
@@ -29,9 +30,10 @@ interface Live {
   invoiceNumber: string;
   contractId: string | null;
   amountCents: number;
+  appliedOn: Day;
 }
 
-const LIVE = `select application.id, application.event_id as "eventId", application.invoice_id as "invoiceId", application.amount_cents as "amountCents",
+const LIVE = `select application.id, application.event_id as "eventId", application.invoice_id as "invoiceId", application.amount_cents as "amountCents", application.applied_on as "appliedOn",
     invoice.number as "invoiceNumber", invoice.contract_id as "contractId"
   from application join invoice on invoice.department_id = $1 and invoice.id = application.invoice_id
   where application.department_id = $1 and application.payment_id = $2 and application.takes_back_application_id is null
@@ -62,7 +64,7 @@ export class PaymentReturns {
     @Inject(Reopening) private readonly reopening: Reopening,
   ) {}
 
-  /** @throws Refused `not-found`, `opening-stays`, `payment-returned-already`, `fee-of-a-mistake`, `more-than-unapplied` when part of it was refunded */
+  /** @throws Refused `not-found`, `before-its-cause`, `opening-stays`, `payment-returned-already`, `fee-of-a-mistake`, `more-than-unapplied` when part of it was refunded */
   async comeBack(paymentId: string, form: ReturnDto): Promise<Returned> {
     const payment = await this.work.one(Payment, paymentId);
     if (payment.method === 'opening') refuse('opening-stays');
@@ -74,6 +76,8 @@ export class PaymentReturns {
     const live = await this.lockAll(paymentId, feeOf);
     const { refundedCents, isReturned } = await this.standings.credit(paymentId);
     if (isReturned) refuse('payment-returned-already');
+    const uses = live.map((one) => ({ what: `its use on invoice ${one.invoiceNumber}`, on: one.appliedOn }));
+    checkNotBefore(form.returnedOn as Day, [...(await this.standings.causes([paymentId])), ...uses]);
     const [now] = await this.work.sql<Where>(WHERE, [paymentId]);
     const outOf: Drawer = now?.inDrawer ? 'undepositedReceipts' : 'cash';
     const amountCents = centsOf(payment.amountCents);

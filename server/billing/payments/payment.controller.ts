@@ -49,7 +49,7 @@ export class PaymentController {
   @MovesMoney()
   @Needs('record payments')
   async apply(@Param('id') id: string, @Body() form: ApplyDto): Promise<PaymentView> {
-    await this.applications.apply(id, [form], (form.appliedOn as Day | null | undefined) ?? (await this.departments.today()));
+    await this.applications.apply(id, [form], (form.appliedOn ?? null) as Day | null, await this.departments.today());
     return this.views.one(id);
   }
 
@@ -58,8 +58,7 @@ export class PaymentController {
   @MovesMoney()
   @Needs('record payments')
   async takeBack(@Param('id') id: string, @Body() form: TakeBackDto): Promise<PaymentView | CreditMemoView> {
-    const on = (form?.takenBackOn as Day | null | undefined) ?? (await this.departments.today());
-    const credit = await this.takingBack.takeBack(id, on);
+    const credit = await this.takingBack.takeBack(id, (form?.takenBackOn ?? null) as Day | null, await this.departments.today());
     return credit.kind === 'payment' ? this.views.one(credit.id) : this.memos.one(credit.id);
   }
 }

@@ -54,7 +54,8 @@ export class PaymentService {
       contractId: await this.onlyContract(applications.map((one) => one.invoiceId)),
       sellerId: seller.id,
     });
-    await this.applications.apply(id, applications, form.receivedOn as Day);
+    // What came before its invoice pays it on the day of the invoice.
+    await this.applications.apply(id, applications, null, form.receivedOn as Day);
     return id;
   }
 

@@ -1,7 +1,8 @@
 import { Inject, Injectable } from '@nestjs/common';
+import { checkNotBefore } from '../../domain/billing/not-before.ts';
 import { creditRefunded } from '../../domain/billing/payment.ts';
 import type { Day } from '../../domain/day.ts';
-import { centsOf } from '../../domain/money.ts';
+import { amountText, centsOf } from '../../domain/money.ts';
 import { refuse } from '../../domain/refusals.ts';
 import { LedgerService } from '../../ledger/ledger.service.ts';
 import { isId } from '../../platform/database/ids.ts';
@@ -29,6 +30,21 @@ const CREDIT = {
     where credit_memo.department_id = $1 and credit_memo.id = $2`,
 };
 
+interface Credited {
+  id: string;
+  number: string;
+  balanceCents: number;
+  writtenOffCents: number;
+}
+
+/** What a memo credits, and what of it nobody paid. */
+const CREDITED = `select invoice.id, invoice.number, standing.balance_cents as "balanceCents", standing.written_off_cents as "writtenOffCents"
+  from invoice join invoice_standing as standing on standing.department_id = $1 and standing.invoice_id = invoice.id
+  where invoice.department_id = $1 and invoice.id in (
+    select invoice_id from credit_memo_line where department_id = $1 and credit_memo_id = $2
+    union all select invoice_id from credit_memo where department_id = $1 and id = $2)
+  order by invoice.number`;
+
 /** Pays back what is left of a payment or of a credit memo. */
 @Injectable()
 export class Refunds {
@@ -40,13 +56,16 @@ export class Refunds {
     @Inject(Takers) private readonly takers: Takers,
   ) {}
 
-  /** @throws Refused `not-found`, `opening-stays`, `taker-may-not-post`, `more-than-unapplied` */
+  /** @throws Refused `not-found`, `before-its-cause`, `memo-of-unpaid-invoice`, `opening-stays`, `taker-may-not-post`, `more-than-unapplied` */
   async refund(of: 'payment' | 'creditMemo', creditId: string, form: RefundDto): Promise<string> {
     if (!isId(creditId)) return refuse('not-found');
     const [credit] = await this.work.sql<Credit>(CREDIT[of], [creditId]);
     if (!credit) return refuse('not-found');
     if (credit.method === 'opening') refuse('opening-stays');
-    await this.locks.take([creditId]);
+    const credited = await this.work.sql<Credited>(CREDITED, [creditId]);
+    await this.locks.take([creditId, ...credited.map((invoice) => invoice.id)]);
+    checkPaid(await this.work.sql<Credited>(CREDITED, [creditId]));
+    checkNotBefore(form.refundedOn as Day, await this.standings.causes([creditId]));
     await this.takers.check([creditId]);
     const { leftCents } = await this.standings.credit(creditId);
     const amountCents = centsOf(form.amountCents);
@@ -65,4 +84,11 @@ export class Refunds {
     const [row] = await this.work.insert(Refund, { ...whose, amountCents, refundedOn, method, reference: reference ?? null, eventId, recordedByPersonId: this.work.personId });
     return row!.id;
   }
+}
+
+/** A memo stands for money only where the invoice it credits was paid: what nobody paid is not given back. */
+function checkPaid(credited: readonly Credited[]): void {
+  const unpaid = credited.filter((invoice) => invoice.balanceCents > 0 || invoice.writtenOffCents > 0);
+  if (unpaid.length === 0) return;
+  refuse('memo-of-unpaid-invoice', { invoices: unpaid.map(({ number, balanceCents, writtenOffCents }) => `${number} (${amountText(centsOf(balanceCents + writtenOffCents))})`).join(', ') });
 }

@@ -1,4 +1,5 @@
 import { Inject, Injectable } from '@nestjs/common';
+import { dayOfStep } from '../../domain/billing/not-before.ts';
 import { creditUnapplied } from '../../domain/billing/payment.ts';
 import type { Day } from '../../domain/day.ts';
 import { centsOf } from '../../domain/money.ts';
@@ -9,6 +10,7 @@ import { Credits } from '../credits/credit.service.ts';
 import type { Credit } from '../credits/credit.service.ts';
 import { DocumentLocks } from '../document-locks.ts';
 import { Invoice } from '../invoices/invoice.entity.ts';
+import { Takers } from '../receipts/takers.service.ts';
 import { AppliedCredit } from './application.entity.ts';
 import { applicationEventOf, applicationRowOf } from './application-rows.ts';
 import { Reopening } from './reopening.service.ts';
@@ -22,14 +24,15 @@ export class TakingBack {
     @Inject(DocumentLocks) private readonly locks: DocumentLocks,
     @Inject(Credits) private readonly credits: Credits,
     @Inject(Reopening) private readonly reopening: Reopening,
+    @Inject(Takers) private readonly takers: Takers,
   ) {}
 
   /**
    * A contract that was closed is open again with its invoice, or with its memo. Answers which credit it is.
    *
-   * @throws Refused `application-taken-back-already`, `taking-back-is-final`, `opening-stays`
+   * @throws Refused `before-its-cause`, `taker-may-not-post`, `application-taken-back-already`, `taking-back-is-final`, `opening-stays`
    */
-  async takeBack(applicationId: string, takenBackOn: Day): Promise<Credit> {
+  async takeBack(applicationId: string, asked: Day | null, today: Day): Promise<Credit> {
     const application = await this.work.one(AppliedCredit, applicationId);
     if (application.takesBackApplicationId !== null) refuse('taking-back-is-final');
     const { paymentId, creditMemoId, invoiceId } = application;
@@ -40,6 +43,8 @@ export class TakingBack {
     await this.locks.take([credit.id, invoiceId]);
     if (await this.work.first(AppliedCredit, { takesBackApplicationId: applicationId })) refuse('application-taken-back-already');
     if (credit.isOpening) refuse('opening-stays');
+    await this.takers.check([credit.id]);
+    const takenBackOn = dayOfStep(asked, today, [{ what: `its use on invoice ${invoice.number}`, on: application.appliedOn as Day }]);
     const opened = await this.reopening.open(contractIds, { cause: credit.kind, causeId: credit.id, occurredOn: takenBackOn });
     const amountCents = centsOf(application.amountCents);
     const eventId = await this.ledger.book({

@@ -1,5 +1,6 @@
 import { Inject, Injectable } from '@nestjs/common';
 import { checkWithinBalance, earlyPayment } from '../../domain/billing/invoice.ts';
+import { checkNotBefore } from '../../domain/billing/not-before.ts';
 import type { Day } from '../../domain/day.ts';
 import { centsOf } from '../../domain/money.ts';
 import { refuse } from '../../domain/refusals.ts';
@@ -21,12 +22,13 @@ export class Discounts {
     @Inject(Standings) private readonly standings: Standings,
   ) {}
 
-  /** @throws Refused `not-found`, `discount-by-one-way`, `discount-of-a-charge`, `opening-stays`, `invoice-is-void`, `more-than-balance` */
+  /** @throws Refused `not-found`, `before-its-cause`, `discount-by-one-way`, `discount-of-a-charge`, `opening-stays`, `invoice-is-void`, `more-than-balance` */
   async take(invoiceId: string, form: DiscountDto): Promise<void> {
     const invoice = await this.work.one(Invoice, invoiceId);
     if (invoice.kind === 'opening') refuse('opening-stays');
     if (invoice.termId === null) return refuse('discount-of-a-charge');
     await this.locks.takeWithContract(invoice);
+    checkNotBefore(form.takenOn as Day, await this.standings.causes([invoiceId]));
     const amountCents = amountOf(invoice, form);
     const taxCents = centsOf(form.taxCents ?? 0);
     checkWithinBalance(await this.standings.invoice(invoiceId), amountCents + taxCents);

@@ -2,6 +2,8 @@ import { Inject, Injectable } from '@nestjs/common';
 import { DepartmentService } from '../../access/department.service.ts';
 import type { Role } from '../../domain/access/rights.ts';
 import { checkWithinBalance } from '../../domain/billing/invoice.ts';
+import { checkNotBefore, dayOfStep } from '../../domain/billing/not-before.ts';
+import type { Cause } from '../../domain/billing/not-before.ts';
 import { checkApprover, invoiceWrittenOff, writeOffReversed } from '../../domain/billing/write-off.ts';
 import type { Day } from '../../domain/day.ts';
 import { centsOf } from '../../domain/money.ts';
@@ -16,6 +18,8 @@ import type { PaymentHappening } from '../payments/payment-happening.ts';
 import { Standings } from '../standings.service.ts';
 import type { ApproveWriteOffDto, AskWriteOffDto, DeclineWriteOffDto } from './write-off.dto.ts';
 import { WriteOff } from './write-off.entity.ts';
+
+const WRITTEN_OFF = `select 'its write-off' as what, happened_on as "on" from write_off where department_id = $1 and invoice_id = $2 and step = 'writtenOff'`;
 
 /** Giving an invoice up: one asks, a director answers, and what comes in after all is opened again. */
 @Injectable()
@@ -45,7 +49,7 @@ export class WriteOffs {
   /**
    * Answers the invoice's id.
    *
-   * @throws Refused `not-found`, `write-off-needs-another`, `write-off-answered-already`, and as asking does
+   * @throws Refused `not-found`, `before-its-cause`, `write-off-needs-another`, `write-off-answered-already`, and as asking does
    */
   async approve(requestId: string, form: ApproveWriteOffDto, roles: readonly Role[]): Promise<string> {
     const request = await this.requestOf(requestId);
@@ -55,7 +59,7 @@ export class WriteOffs {
     await this.checkOpen(requestId);
     const { amountCents, invoiceId } = request;
     const reason = form.reason ?? request.reason;
-    const on = (form.on ?? (await this.departments.today())) as Day;
+    const on = dayOfStep(form.on as Day | null, await this.departments.today(), await this.standings.causes([invoiceId]));
     const postings = await this.postingsOf(invoice, amountCents);
     const happening: PaymentHappening = { kind: 'writtenOff', invoiceId, invoiceNumber: invoice.number, amountCents: centsOf(amountCents), reason, bySamePerson };
     const eventId = await this.ledger.book({ ...becauseOf(invoice), occurredOn: on, happening, postings });
@@ -76,7 +80,7 @@ export class WriteOffs {
   /**
    * Opens again what was written off, because money comes after all or because a memo credits it.
    *
-   * @throws Refused `not-found`, `nothing-written-off`, `more-than-balance`
+   * @throws Refused `not-found`, `before-its-cause`, `nothing-written-off`, `more-than-balance`
    */
   async reverse(invoiceId: string, amountCents: number, recoveredOn: Day, reason: string): Promise<Invoice> {
     const invoice = await this.lock(invoiceId);
@@ -84,6 +88,7 @@ export class WriteOffs {
     const amount = centsOf(amountCents);
     const happening: PaymentHappening = { kind: 'recovered', invoiceId, invoiceNumber: invoice.number, amountCents: amount, reason };
     const postings = writeOffReversed(invoiceId, amount, writtenOffCents);
+    checkNotBefore(recoveredOn, await this.work.sql<Cause>(WRITTEN_OFF, [invoiceId]));
     const eventId = await this.ledger.book({ ...becauseOf(invoice), occurredOn: recoveredOn, happening, postings });
     await this.work.insert(WriteOff, { invoiceId, step: 'recovered', amountCents, happenedOn: recoveredOn, reason, eventId, recordedByPersonId: this.work.personId });
     return invoice;
