@@ -15,10 +15,9 @@ function InTheDrawer() {
   const { data } = useServer<Drawer>('/drawer');
   if (!data) return null;
   if (data.total === 0) return <Alert severity="success" icon={false} sx={{ mb: 2 }}>The drawer is empty: everything that was taken in is at the bank.</Alert>;
-  const cents = data.data.reduce((sum, line) => sum + line.amountCents, 0);
   return (
     <Alert severity="warning" icon={false} sx={{ mb: 2 }}>
-      {count(data.total, 'payment')} of {moneyText(cents)} {data.total === 1 ? 'lies' : 'lie'} in the drawer, the oldest since {dayText(data.data.map((line) => line.receivedOn).sort()[0])}.{' '}
+      {count(data.total, 'payment')} of {moneyText(data.totalCents)} {data.total === 1 ? 'lies' : 'lie'} in the drawer, the oldest since {dayText(data.oldestOn)}.{' '}
       {iMay('deposit-slips', 'create') && <Go to="/deposit-slips/create">Take it to the bank</Go>}
     </Alert>
   );

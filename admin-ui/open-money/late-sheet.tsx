@@ -36,7 +36,7 @@ export function LateSheet({ groups }: { groups: LateGroup[] }) {
           <Typography variant="h3" sx={{ mb: 1 }}>
             {group.name}: <span className="tabular">{moneyText(group.totalCents)}</span>
           </Typography>
-          <Rows<LateInvoice>
+          {group.invoices.length > 0 && <Rows<LateInvoice>
             label={group.name}
             rows={group.invoices}
             keyOf={(one) => one.invoiceId}
@@ -48,7 +48,8 @@ export function LateSheet({ groups }: { groups: LateGroup[] }) {
               { label: 'Due', show: (one) => `${dayText(one.dueOn)}, ${count(one.daysPastDue, 'day')} late` },
               { label: 'Unpaid', numeric: true, show: (one) => moneyText(one.balanceCents) },
             ]}
-          />
+          />}
+          {group.count > group.invoices.length && <Typography sx={{ mt: 1 }}>… {count(group.count - group.invoices.length, 'invoice')} more; the sum is of all of them.</Typography>}
         </Box>
       ))}
     </Section>

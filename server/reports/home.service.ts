@@ -15,6 +15,7 @@ import { RecentService } from './recent.service.ts';
 
 const NIGHTS_SHOWN = 5;
 const LINES_SHOWN = 10;
+const CONTRACTS_AT_ONCE = 500;
 
 /** The first screen: four questions, each answered by the room that knows. */
 @Injectable()
@@ -31,7 +32,7 @@ export class HomeService {
   async show(roles: readonly Role[]): Promise<HomeView> {
     const today = await this.departments.today();
     const seesMoney = mayUse(roles, 'see money');
-    const { data: contracts } = await this.contracts.list({ state: 'signed', perPage: 500 });
+    const contracts = await this.signed();
     return {
       today,
       nights: await this.nextNights(today),
@@ -42,6 +43,16 @@ export class HomeService {
       figures: figuresOf(contracts, seesMoney),
       openMoney: seesMoney ? await this.openItems.figures(today) : null,
     };
+  }
+
+  /** All of them, page by page: the figures are of every signed contract. */
+  private async signed(): Promise<ContractView[]> {
+    const all: ContractView[] = [];
+    for (let page = 1; ; page += 1) {
+      const { data, total } = await this.contracts.list({ state: 'signed', page, perPage: CONTRACTS_AT_ONCE });
+      all.push(...data);
+      if (data.length === 0 || all.length >= total) return all;
+    }
   }
 
   private async nextNights(today: Day): Promise<NightView[]> {

@@ -199,6 +199,7 @@ test('what is late, what is left over and what waits for the director stand on o
   const page = await director.look('/api/open-money');
   const [oldest] = page.late;
   expect(oldest.invoices).toMatchObject([{ invoiceId: late.id, balanceCents: 3_000, dueOn: addDays(longAgo, 30), daysPastDue: 120, sponsorName: 'Juniper & Pike Hardware' }]);
+  expect([oldest.count, oldest.totalCents, page.lateCents]).toEqual([1, 3_000, 3_000]);
   expect(page.writeOffs).toMatchObject([{ invoiceId: late.id, amountCents: 3_000 }]);
   expect(page.unapplied.map((one: any) => [one.sellerName, one.leftCents, one.openInvoices.map((open: any) => open.id)])).toEqual([
     ['Kestrel Boosters', 700, []],

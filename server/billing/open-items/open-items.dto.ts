@@ -20,7 +20,10 @@ export interface LateInvoiceView {
 /** Late invoices of one age, as receivables are aged by days past due. */
 export interface LateGroupView {
   name: string;
+  /** of all of them, shown or not */
+  count: number;
   totalCents: number;
+  /** the first of them */
   invoices: LateInvoiceView[];
 }
 

@@ -10,6 +10,12 @@ export const LATE = `select invoice.id as "invoiceId", invoice.number, invoice.k
   where invoice.department_id = $1 and invoice.due_on < $2::date and standing.balance_cents > 0
   order by invoice.due_on, invoice.number limit $3`;
 
+/** `$2` today. What is late by its due day, over all of it. */
+export const LATE_SUMS = `select invoice.due_on as "dueOn", count(*) as count, sum(standing.balance_cents)::bigint as cents
+  from invoice join invoice_standing as standing on standing.department_id = invoice.department_id and standing.invoice_id = invoice.id
+  where invoice.department_id = $1 and invoice.due_on < $2::date and standing.balance_cents > 0
+  group by invoice.due_on`;
+
 const CREDITS = `select 'payment' as kind, payment.id, payment.number, payment.seller_id, payment.payer_id, payment.received_on as on_day, payment.amount_cents from payment where payment.department_id = $1
   union all
   select 'creditMemo', credit_memo.id, credit_memo.number, credit_memo.seller_id, credit_memo.payer_id, credit_memo.issued_on, credit_memo.gross_cents from credit_memo where credit_memo.department_id = $1`;

@@ -42,8 +42,12 @@ export interface DrawerLineView {
 }
 
 export interface DrawerView {
+  /** the first of them */
   data: DrawerLineView[];
+  /** how many there are, their sum and the oldest of them, shown or not */
   total: number;
+  totalCents: number;
+  oldestOn: string | null;
 }
 
 export interface DepositSlipView {
