@@ -5,6 +5,7 @@ import { AppliedCredit } from './payments/application.entity.ts';
 import { ApplicationService } from './payments/application.service.ts';
 import { BilledRead } from './invoices/billed-read.entity.ts';
 import { Amending } from './changes/amending.service.ts';
+import { BenefitsOverDays } from './changes/benefits-over-days.service.ts';
 import { ChangeCourseController } from './changes/change-course.controller.ts';
 import { ChangePromiseController } from './changes/change-promise.controller.ts';
 import { ChangeSubjects } from './changes/change-subjects.service.ts';
@@ -115,7 +116,7 @@ const services = [
   ...credits, ...runs, ...receiptServices, ...journal, ...goods, ...aftermath,
 ];
 
-const changes = [ContractChanges, ChangeSubjects, ChangeViews, OpenMoney, PromiseRows, Amending, Ending, HandingOn, Holding];
+const changes = [ContractChanges, ChangeSubjects, ChangeViews, OpenMoney, PromiseRows, Amending, Ending, HandingOn, Holding, BenefitsOverDays];
 
 @Module({
   imports: [LedgerModule, SponsorshipModule],

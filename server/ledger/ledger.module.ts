@@ -15,6 +15,6 @@ export const ledgerEntities = [LedgerEvent, LedgerEntry, PostingRow, MonthClose,
 @Module({
   controllers: [AccountController],
   providers: [LedgerService, BookingLock, MonthClosing, AccountNames],
-  exports: [LedgerService, MonthClosing, AccountNames],
+  exports: [LedgerService, BookingLock, MonthClosing, AccountNames],
 })
 export class LedgerModule {}

@@ -288,3 +288,20 @@ test('a contract paid in goods that ends early: what came in goods beyond what w
   expect(after.standing).toMatchObject({ priceCents: 10_000, billedCents: 10_000, toBillCents: 0, contractBalanceCents: 0 });
   expect((await director.post(`/api/contracts/${made.id}/close`, { on: ON })).body.code).toBe('close-with-open-credits');
 });
+
+test('a banner that earns over its days earns the days that passed before its contract ends, shown first and booked first', async () => {
+  const scene = await aScene();
+  const banner = { name: 'Banner above the Perch', rateCents: 10_000, earns: 'overDays', startsOn: '2027-01-11', endsOn: '2027-01-30' };
+  const contract = await aSignedContract(scene, scene.season, { priceCents: 10_000, commitments: [], benefits: [banner] });
+  const { preview, after } = await change(scene, contract.id, 'end', { on: '2027-01-12' });
+  expect(await postedBy(scene, contract.id, 'benefitEarnedThrough')).toMatchObject({ 'money 2100': 1000 });
+  expect([preview.contracts[0].before.revenueCents, preview.contracts[0].after.revenueCents, after.standing.priceCents]).toEqual([0, 1000, 1000]);
+});
+
+test('what posts nothing books no days either: a hold leaves a banner as it stands', async () => {
+  const scene = await aScene();
+  const banner = { name: 'Banner above the Perch', rateCents: 10_000, earns: 'overDays', startsOn: '2027-01-11', endsOn: '2027-01-30' };
+  const contract = await aSignedContract(scene, scene.season, { priceCents: 10_000, commitments: [], benefits: [banner] });
+  const { after } = await change(scene, contract.id, 'hold', { reason: 'The store is being rebuilt' });
+  expect(after.standing.earnedCents).toBe(0);
+});

@@ -5,7 +5,7 @@ import type { Day } from '../../server/domain/day.ts';
 import { dayAt, instantOf } from '../../server/domain/instant.ts';
 import { aDepartment } from '../support/department.ts';
 import type { Department } from '../support/department.ts';
-import { aNightInDays, aSeason } from '../support/season.ts';
+import { aContract, aNightInDays, aSeason } from '../support/season.ts';
 import type { Season } from '../support/season.ts';
 
 const thisMonth = firstOfMonth(dayAt(instantOf(new Date().toISOString()), 'America/Denver'));
@@ -122,4 +122,18 @@ test('of two who close the same month, one does', async () => {
   const { department } = await begun();
   const answers = await Promise.all([close(department, monthBefore), close(department, monthBefore)]);
   expect(answers.map((answer) => answer.body.code ?? 'closed').sort()).toEqual(['closed', 'month-already-closed']);
+});
+
+test('a closed month has what banners earned over its days, booked on its last day, and once', async () => {
+  const { department, season } = await begun();
+  const lastDay = addDays(lastMonth, -1);
+  const banner = { name: 'Banner above the Perch', rateCents: 40_000, earns: 'overDays', startsOn: addDays(lastDay, -9), endsOn: addDays(lastDay, 10) };
+  const contract = await aContract(department, season, { priceCents: 40_000, commitments: [], benefits: [banner], term: { startsOn: monthBefore, billingPlan: { kind: 'inFull', on: '2026-11-23' } } });
+  await department.director.make(`/api/contracts/${contract.id}/sign`, { signedOn: addDays(monthBefore, 1), signedByName: 'Hazel Juniper' });
+  expect((await close(department, monthBefore)).status).toBe(200);
+  expect((await department.director.look(`/api/contracts/${contract.id}`)).standing.earnedCents).toBe(20_000);
+  const booked = () => department.ask(`select occurred_on, booked_on from ledger_event where department_id = $1 and happening->>'kind' = 'benefitEarnedThrough'`, [department.id]);
+  expect(await booked()).toEqual([{ occurred_on: lastDay, booked_on: lastDay }]);
+  expect((await close(department, monthBefore)).body.code).toBe('month-already-closed');
+  expect(await booked()).toHaveLength(1);
 });

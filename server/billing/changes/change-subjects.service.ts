@@ -1,5 +1,9 @@
 import { Inject, Injectable } from '@nestjs/common';
+import type { Day } from '../../domain/day.ts';
 import { refuse } from '../../domain/refusals.ts';
+import { applyHappening } from '../../domain/sponsorship/apply-happening.ts';
+import { daysEarned } from '../../domain/sponsorship/days-earned.ts';
+import type { Happening } from '../../domain/sponsorship/happening.ts';
 import type { Position } from '../../domain/sponsorship/position.ts';
 import { isId } from '../../platform/database/ids.ts';
 import { UnitOfWork } from '../../platform/database/unit-of-work.ts';
@@ -14,7 +18,12 @@ import { OpenMoney } from './open-money.service.ts';
 
 /** A signed contract as a change finds it. */
 export interface Subject extends ContractRecord {
+  /** as the books have it */
+  booked: Position;
+  /** as the change finds it: what earns over days has earned through its day */
   position: Position;
+  /** what takes the one to the other */
+  earnedFirst: Happening[];
   documents: OpenDocument[];
 }
 
@@ -35,16 +44,18 @@ export class ChangeSubjects {
   }
 
   /** @throws Refused `contract-not-signed` */
-  async one(contractId: string): Promise<Subject> {
+  async one(contractId: string, on: Day): Promise<Subject> {
     const record = await this.records.load(contractId);
-    const position = (await this.terms.position(record.term.id)) ?? refuse('contract-not-signed');
-    return { ...record, position, documents: await this.money.of(contractId, position.memos.map((memo) => memo.memoId)) };
+    const booked = (await this.terms.position(record.term.id)) ?? refuse('contract-not-signed');
+    const earnedFirst = daysEarned(booked, on);
+    const position = earnedFirst.reduce<Position>(applyHappening, booked);
+    return { ...record, booked, position, earnedFirst, documents: await this.money.of(contractId, booked.memos.map((memo) => memo.memoId)) };
   }
 
   /** The other contract, as a form names it. @throws Refused `unknown-contract`, `contract-not-signed` */
-  async other(contractId: string): Promise<Subject> {
+  async other(contractId: string, on: Day): Promise<Subject> {
     const isThere = isId(contractId) && (await this.work.first(Contract, { id: contractId })) !== null;
-    return isThere ? this.one(contractId) : refuse('unknown-contract');
+    return isThere ? this.one(contractId, on) : refuse('unknown-contract');
   }
 
   /** Contracts, then terms, then documents, each in the order of their ids. */

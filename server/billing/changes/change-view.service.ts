@@ -30,10 +30,10 @@ export class ChangeViews {
   }
 
   private async one(subject: Subject, plan: PlannedChange): Promise<ContractChangeView> {
-    const { contract, position, documents } = subject;
+    const { contract, booked, documents } = subject;
     const { keepsBooksHere } = await this.work.one(Seller, contract.sellerId);
     const payer = (await this.work.one(Payer, contract.payerId)).name;
-    const effect = effectOfChange(position, plan.steps.filter((step) => step.subject === subject).map((step) => step.happening));
+    const effect = effectOfChange(booked, plan.steps.filter((step) => step.subject === subject).map((step) => step.happening));
     const lineName = (lineId: string) => effect.lines.find((line) => line.lineId === lineId)?.name ?? 'Reads';
     const receivableCents = openCentsOf(documents, 'invoice');
     const applied = keepsBooksHere ? appliedAtOnce(effect.memos, documents) : [];
@@ -47,12 +47,12 @@ export class ChangeViews {
       before: { ...effect.before, receivableCents },
       after: { ...effect.after, receivableCents: receivableCents - appliedCents },
       postings: postings.map(({ journal, from, to, amount }) => ({ journal, from, to, amount })),
-      sentences: postingWords(postings, effect.before.contractBalanceCents, { line: lineName, invoice: (id) => numberOf(position, id), payer }),
+      sentences: postingWords(postings, effect.before.contractBalanceCents, { line: lineName, invoice: (id) => numberOf(booked, id), payer }),
       memos: effect.memos.map((memo): MemoPreview => ({
         netCents: memo.netCents,
         taxCents: memo.taxCents,
         grossCents: memo.netCents + memo.taxCents,
-        parts: memo.parts.map((part) => ({ invoiceNumber: part.invoiceId ? (numberOf(position, part.invoiceId) ?? null) : null, netCents: part.netCents, taxCents: part.taxCents })),
+        parts: memo.parts.map((part) => ({ invoiceNumber: part.invoiceId ? (numberOf(booked, part.invoiceId) ?? null) : null, netCents: part.netCents, taxCents: part.taxCents })),
       })),
     };
   }

@@ -42,11 +42,11 @@ export class ContractChanges {
   ) {}
 
   /** Changes nothing. A refusal is an answer here, save that a contract must be there. */
-  async preview(contractId: string, { on, otherContractId, plan }: AskedChange): Promise<ChangePreview> {
+  async preview(contractId: string, asked: AskedChange): Promise<ChangePreview> {
+    const { on } = asked;
     await this.subjects.isThere(contractId);
     try {
-      const subject = await this.subjects.one(contractId);
-      const planned = await plan(subject, otherContractId === undefined ? null : await this.subjects.other(otherContractId));
+      const { subject, planned } = await this.planned(contractId, asked);
       return { on, contracts: await this.views.of(subject, planned), cautions: planned.cautions, refusal: null };
     } catch (error) {
       if (!(error instanceof Refused)) throw error;
@@ -59,13 +59,21 @@ export class ContractChanges {
    *
    * @throws Refused as the planner and the rules of its happenings do
    */
-  async perform(contractId: string, { otherContractId, plan }: AskedChange): Promise<void> {
+  async perform(contractId: string, asked: AskedChange): Promise<void> {
     await this.subjects.isThere(contractId);
-    await this.subjects.lock(otherContractId === undefined ? [contractId] : [contractId, otherContractId]);
-    const subject = await this.subjects.one(contractId);
-    const planned = await plan(subject, otherContractId === undefined ? null : await this.subjects.other(otherContractId));
+    await this.subjects.lock(asked.otherContractId === undefined ? [contractId] : [contractId, asked.otherContractId]);
+    const { planned } = await this.planned(contractId, asked);
     await this.book(planned);
     await planned.write();
+  }
+
+  /** Where something is posted, what earns over days earns through the day of the change before it. */
+  private async planned(contractId: string, { on, otherContractId, plan }: AskedChange): Promise<{ subject: Subject; planned: PlannedChange }> {
+    const subject = await this.subjects.one(contractId, on);
+    const planned = await plan(subject, otherContractId === undefined ? null : await this.subjects.other(otherContractId, on));
+    const touched = [...new Set(planned.steps.map((step) => step.subject))];
+    const earned = touched.flatMap((one) => one.earnedFirst.map((happening): PlannedStep => ({ subject: one, happening })));
+    return { subject, planned: { ...planned, steps: [...earned, ...planned.steps] } };
   }
 
   private async book(planned: PlannedChange): Promise<void> {

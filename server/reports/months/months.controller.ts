@@ -1,6 +1,8 @@
 import { Body, Controller, Get, HttpCode, Inject, Param, Post } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
 import { Needs } from '../../access/needs.ts';
+import { BenefitsOverDays } from '../../billing/changes/benefits-over-days.service.ts';
+import { lastOfMonth } from '../../domain/day.ts';
 import { monthCalled } from '../../domain/ledger/month.ts';
 import { MonthClosing } from '../../ledger/month-closing.service.ts';
 import type { Listed } from '../../platform/http/lists.ts';
@@ -15,6 +17,7 @@ export class MonthsController {
   constructor(
     @Inject(MonthsService) private readonly months: MonthsService,
     @Inject(MonthClosing) private readonly closing: MonthClosing,
+    @Inject(BenefitsOverDays) private readonly overDays: BenefitsOverDays,
   ) {}
 
   @Get()
@@ -31,13 +34,14 @@ export class MonthsController {
     return this.months.one(month);
   }
 
-  /** Closes a month for good; there is no opening it again. */
+  /** Closes a month for good; there is no opening it again. What earns over days earns through its last day first. */
   @Post(':month/close')
   @HttpCode(200)
   @MovesMoney()
   @Needs('close a month')
   async close(@Param('month') month: string, @Body() form: CloseMonthDto): Promise<MonthPageView> {
     const first = monthCalled(month);
+    await this.overDays.earnThrough(lastOfMonth(first));
     await this.closing.close(first, form.acknowledgesNights ?? false, () => this.months.lateNights(first));
     return this.months.one(month);
   }
