@@ -43,6 +43,7 @@ test('money taken at the table lies in the drawer until the bookkeeper deposits 
   expect(check.takenByName).toMatch(/^announcer/);
   expect(await balances(department)).toEqual({ 1050: 14_500, 2150: -14_500 });
   const drawer = await bookkeeper.look('/api/drawer');
+  expect([drawer.total, drawer.totalCents, drawer.oldestOn]).toEqual([drawer.data.length, drawer.data.reduce((sum: number, line: any) => sum + line.amountCents, 0), drawer.data[0].receivedOn]);
   expect(drawer.data.map((one: any) => [one.receiptNumber, one.method, one.reference, one.amountCents])).toEqual([['TR-R-2027-0001', 'check', '1041', 12_500], ['TR-R-2027-0002', 'cash', null, 2_000]]);
   const slip = (await deposit(bookkeeper, { paymentIds: [check.paymentId, cash.paymentId], countedCents: 14_500 })).body;
   expect([slip.number, slip.checkCount, slip.checkCents, slip.cashCents, slip.differenceCents]).toEqual(['TR-D-2027-0001', 1, 12_500, 2_000, 0]);
@@ -82,7 +83,9 @@ test('who took a receipt neither deposits it nor applies it, and is told who may
   const [name] = await department.ask<{ name: string }>('select name from person where id = $1', [other.personId]);
   expect(refused.body.detail).toContain(name!.name);
   expect((await apply(bookkeeper)).body.code).toBe('taker-may-not-post');
-  expect((await apply(other)).status).toBe(201);
+  const applied = await apply(other);
+  expect(applied.status).toBe(201);
+  expect((await bookkeeper.post(`/api/applications/${applied.body.applications[0].id}/take-back`, { takenBackOn: '2026-12-07' })).body.code).toBe('taker-may-not-post');
   const refund = (who: Visitor) => who.post(`/api/payments/${receipt.paymentId}/refunds`, { amountCents: 1, refundedOn: '2026-12-08', method: 'cash' });
   expect((await refund(bookkeeper)).body.code).toBe('taker-may-not-post');
   expect((await refund(other)).body.code).toBe('more-than-unapplied');

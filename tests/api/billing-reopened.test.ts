@@ -53,3 +53,17 @@ test('what was written off before the closing and is open again opens the contra
     expect([method, (await contract()).term.state]).toEqual([method, state]);
   }
 });
+
+test('a payment that is used on two contracts with a rest keeps both from closing', async () => {
+  const department = await aDepartment();
+  const season = await aSeason(department, 0);
+  const { director, bookkeeper } = department;
+  const [one, other] = [await aPaidContract(department, season), await aPaidContract(department, season)];
+  for (const { payment } of [one, other]) await bookkeeper.make(`/api/payments/${payment.id}/return`, { kind: 'mistake', returnedOn: '2026-12-06', reason: 'One check paid both' });
+  const both = await bookkeeper.make('/api/payments', {
+    sellerId: season.sellerId, payerId: season.payerId, receivedOn: '2026-12-06', method: 'check', reference: '1042', amountCents: 252_500, applications: [one, other].map(({ invoice }) => ({ invoiceId: invoice.id, amountCents: 126_000 })),
+  });
+  for (const { id } of [one, other]) expect((await director.post(`/api/contracts/${id}/close`, { on: '2026-12-08' })).body.code).toBe('close-with-open-credits');
+  await bookkeeper.make(`/api/payments/${both.id}/refunds`, { amountCents: 500, refundedOn: '2026-12-08', method: 'check' });
+  for (const { id } of [one, other]) expect((await director.post(`/api/contracts/${id}/close`, { on: '2026-12-08' })).status).toBeLessThan(300);
+});
