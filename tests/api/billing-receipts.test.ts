@@ -88,6 +88,7 @@ test('who took a receipt neither deposits it nor applies it, and is told who may
   expect((await bookkeeper.post(`/api/applications/${applied.body.applications[0].id}/take-back`, { takenBackOn: '2026-12-07' })).body.code).toBe('taker-may-not-post');
   const refund = (who: Visitor) => who.post(`/api/payments/${receipt.paymentId}/refunds`, { amountCents: 1, refundedOn: '2026-12-08', method: 'cash' });
   expect((await refund(bookkeeper)).body.code).toBe('taker-may-not-post');
+  expect((await bookkeeper.post(`/api/payments/${receipt.paymentId}/return`, { kind: 'mistake', returnedOn: '2026-12-08', reason: 'Never came' })).body.code).toBe('taker-may-not-post');
   expect((await refund(other)).body.code).toBe('more-than-unapplied');
   expect((await deposit(other, form)).status).toBe(201);
   const { version, settings } = await director.look('/api/department');

@@ -1,4 +1,5 @@
 import { Inject, Injectable } from '@nestjs/common';
+import { Takers } from '../receipts/takers.service.ts';
 import { UnitOfWork } from '../../platform/database/unit-of-work.ts';
 import { PaymentReturns } from '../payments/payment-return.service.ts';
 import type { ReturnDto } from '../payments/payment-return.dto.ts';
@@ -15,11 +16,14 @@ export class ReturnedChecks {
     @Inject(UnitOfWork) private readonly work: UnitOfWork,
     @Inject(PaymentReturns) private readonly returns: PaymentReturns,
     @Inject(ChargeIssuing) private readonly charges: ChargeIssuing,
+    @Inject(Takers) private readonly takers: Takers,
   ) {}
 
-  /** @throws Refused as a payment's coming back and a charge do */
+  /** @throws Refused `taker-may-not-post` where the taker says it was a mistake, and as a payment's coming back and a charge do */
   async comeBack(paymentId: string, form: ReturnDto): Promise<void> {
     const { payment, contractId } = await this.returns.comeBack(paymentId, form);
+    // What the bank sends back anybody may record; that money never came in, not who took it.
+    if (form.kind === 'mistake') await this.takers.check([payment.id]);
     const { chargeCents = 0, returnedOn } = form;
     if (chargeCents === 0) return;
     const { sellerId, payerId, method, reference, number } = payment;
