@@ -318,6 +318,7 @@ export const REFUSALS = {
   'contract-not-held': no(422, 'This contract is not on hold.'),
   'lifted-before-held': no(422, 'The hold began on {heldOn}, so it cannot be lifted before.'),
   'already-the-owner': no(422, 'The contract has this sponsor and this payer already.'),
+  'swap-with-itself': no(422, 'Reads are swapped for those of another line, not for themselves. To change how many there are, amend the contract.'),
   'carried-to-itself': no(422, 'Reads are carried into another contract, not into the same one.'),
   'carried-to-another-sponsor': no(422, 'Reads are carried into a contract of the same sponsor only.'),
 
@@ -366,7 +367,7 @@ export const REFUSALS = {
   'check-number-missing': no(422, 'A receipt for a check names the number of the check.'),
   'drawer-holds-cash-and-checks': no(422, 'Only cash and checks lie in the drawer. A card or a transfer is at the bank already.'),
   'taker-may-not-post': no(422, 'Whoever took a receipt neither deposits it nor applies it to invoices, takes it off them again or pays it back. {who}'),
-  'over-or-short-without-note': no(422, 'The money counted is {difference} {way} of what the receipts say. Say in the note why, or that nobody knows.'),
+  'over-or-short-without-note': no(422, 'The cash counted is {difference} {way} than the payments come to. Say in the note why, or that nobody knows.'),
   'deposited-before-received': no(422, 'Something on this deposit slip was received after the day of the deposit.'),
   'deposit-crosses-sellers': no(422, 'Payment {number} went to another seller of record. Each seller’s drawer goes to the bank on a deposit slip of its own.'),
   'nothing-to-deposit': no(422, 'Choose at least one payment for the deposit slip.'),

@@ -34,13 +34,14 @@ export function LowerPriceFields() {
 export function SwapFields({ contract }: { contract: Contract }) {
   const choices = linesOf(contract);
   const how = useWatch({ name: 'priceHow' }) as string | undefined;
+  const fromLineId = useWatch({ name: 'fromLineId' }) as string | undefined;
   return (
     <>
       <FormGrid>
         <CountInput source="fromReads" label="Give up" min={1} required />
         <ChoiceInput source="fromLineId" label="Of" choices={choices} required />
         <CountInput source="toReads" label="Take" min={1} required />
-        <ChoiceInput source="toLineId" label="Of these instead" choices={choices} required />
+        <ChoiceInput source="toLineId" label="Of these instead" choices={choices.filter(({ id }) => id !== fromLineId)} required />
         <ChoiceInput source="priceHow" label="Price" choices={[{ id: 'same', name: 'Stays the same' }, ...PRICE_CHANGES]} defaultValue="same" required />
         {how !== undefined && how !== 'same' && <MoneyInput source="priceCents" label="By" required />}
       </FormGrid>

@@ -35,7 +35,7 @@ export function checkDeposit({ depositedOn, expectedCents, countedCents, note, r
   const differenceCents = overOrShort(expectedCents, countedCents);
   if (differenceCents !== 0 && !note?.trim()) {
     const difference = amountText(centsOf(Math.abs(differenceCents)));
-    refuse('over-or-short-without-note', { difference, way: differenceCents > 0 ? 'over' : 'short' });
+    refuse('over-or-short-without-note', { difference, way: differenceCents > 0 ? 'more' : 'less' });
   }
   if (receivedOn.some((day) => day > depositedOn)) refuse('deposited-before-received');
 }

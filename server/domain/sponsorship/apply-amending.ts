@@ -47,8 +47,13 @@ function addLine(position: Position, terms: LineTerms, priceCents: number): void
   position.lines.push(newLine(terms, priceCents));
 }
 
-/** Reads of one line for reads of another: their value moves along, more or less money may go with it. */
+/**
+ * Reads of one line for reads of another: their value moves along, more or less money may go with it.
+ *
+ * @throws Refused `swap-with-itself`, `more-than-owed`, `price-is-per-read`
+ */
 export function swap(position: Position, happening: HappeningOf<'swapped'>): void {
+  if (happening.fromLineId === happening.toLineId) refuse('swap-with-itself');
   lowerPrice(position, happening, () => {
     const from = lineOf(position, happening.fromLineId);
     const fromSlot = slotOf(from, undefined);
