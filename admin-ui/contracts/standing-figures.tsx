@@ -8,6 +8,7 @@ import type { Contract } from './types.ts';
 /** Where the promise and the money stand today. */
 export function StandingFigures({ contract }: { contract: Contract }) {
   const standing = contract.standing!;
+  const canCount = standing.owed > 0 && contract.term.state === 'signed';
   const rest = ([['Made good', standing.madeGood], ['Credited', standing.credited], ['Released', standing.released], ['Carried over', standing.carried], ['Extra', standing.extra]] as const).filter(([, number]) => number !== 0);
   return (
     <>
@@ -23,7 +24,7 @@ export function StandingFigures({ contract }: { contract: Contract }) {
           ]}
         />
         {standing.loggedNotSignedOff > 0 && (
-          <Alert severity="info" icon={false}>{count(standing.loggedNotSignedOff, 'read')} logged on nights nobody has signed off yet. They count once the night is signed off.</Alert>
+          <Alert severity="info" icon={false}>{count(standing.loggedNotSignedOff, 'read')} logged on nights nobody has signed off yet. {canCount ? 'They count once the night is signed off.' : 'They would be extra and move no money.'}</Alert>
         )}
       </Section>
       <Section title="Money">

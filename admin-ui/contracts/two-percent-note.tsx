@@ -7,10 +7,11 @@ import type { Contract } from './types.ts';
 
 /** What the deal gives besides reads, held against two percent of the payment. */
 export function TwoPercentNote({ contract }: { contract: Contract }) {
-  const { term, benefits } = contract;
-  if (benefits.length === 0 || term.pricing !== 'fixed' || term.priceCents <= 0) return null;
+  const { term, benefits, standing } = contract;
+  const priceCents = term.state === 'draft' || !standing ? term.priceCents : standing.priceCents;
+  if (benefits.length === 0 || term.pricing !== 'fixed' || priceCents <= 0) return null;
   const known = benefits.filter((benefit) => benefit.fairValueCents !== null);
-  const judged = twoPercentOf(centsOf(term.priceCents), benefits.map((benefit) => centsOf((benefit.fairValueCents ?? benefit.rateCents) * benefit.quantity)));
+  const judged = twoPercentOf(centsOf(priceCents), benefits.map((benefit) => centsOf((benefit.fairValueCents ?? benefit.rateCents) * benefit.quantity)));
   return (
     <>
       <Typography variant="h3" sx={{ mt: 2.5, mb: 1 }}>The two-percent line</Typography>
