@@ -72,6 +72,7 @@ export class StatementNames {
       line: (lineId) => lines.get(lineId),
       game: (gameId) => labels.get(gameId),
       contract: (id) => labels.get(id),
+      day: (day) => dayText(day, 'en-US'),
     };
     return new Map(
       rows.map(({ eventId, happening, cause, causeId }) => {

@@ -1,3 +1,4 @@
+import type { Day } from '../day.ts';
 import type { Cents } from '../money.ts';
 import { amountText } from '../money.ts';
 import type { Happening, HappeningKind, HappeningOf } from './happening.ts';
@@ -8,6 +9,8 @@ export interface Names {
   line?: (lineId: string) => string | undefined;
   game?: (gameId: string) => string | undefined;
   contract?: (contractId: string) => string | undefined;
+  /** how a day is written */
+  day?: (day: Day) => string;
 }
 
 type Told<K extends HappeningKind> = (happening: HappeningOf<K>, say: Say) => string;
@@ -16,6 +19,7 @@ interface Say {
   line: (lineId: string) => string;
   game: (gameId: string | undefined) => string;
   contract: (contractId: string) => string;
+  day: (day: Day) => string;
 }
 
 const money = (amountCents: Cents) => amountText(amountCents);
@@ -60,7 +64,7 @@ const SENTENCES: { [K in HappeningKind]: Told<K> } = {
   minimumClaimed: () => 'The least amount agreed was taken into the books.',
   benefitDelivered: ({ lineId, quantity }, say) => `Delivered: ${quantity} ${say.line(lineId)}.`,
   benefitDeliveryTakenBack: () => 'A delivery was taken back.',
-  benefitEarnedThrough: ({ lineId, throughOn }, say) => `${say.line(lineId)} has earned its share through ${throughOn}.`,
+  benefitEarnedThrough: ({ lineId, throughOn }, say) => `${say.line(lineId)} has earned its share through ${say.day(throughOn)}.`,
   goodsReceived: ({ what, amountCents }) => `Goods were received for ${money(amountCents)}: ${what}.`,
   closed: () => 'The contract was closed: everything is settled.',
   reopened: () => 'The contract was opened again.',
@@ -75,6 +79,7 @@ export function sentenceFor(happening: Happening, names: Names = {}): string {
       return name === undefined ? '' : `, ${name}`;
     },
     contract: (contractId) => names.contract?.(contractId) ?? 'the other term',
+    day: (day) => names.day?.(day) ?? day,
   };
   const tell = SENTENCES[happening.kind] as (happening: Happening, say: Say) => string;
   const why = 'reason' in happening && happening.reason ? ` Reason: ${happening.reason.replace(/\.$/, '')}.` : '';
