@@ -17,9 +17,11 @@ const READS: readonly (readonly [keyof Reads, string, boolean])[] = [
   ['released', 'released', false], ['carried', 'carried over', false], ['extra', 'extra', false],
 ];
 
+const DAYS: Partial<Record<keyof Reads, string>> = { promised: 'days in all', owed: 'days to come', given: 'days passed' };
+
 /** Promised and owed always; the rest where there is something of it. */
 function readRows(line: Line): Compared[] {
-  const rows = READS.map(([key, words, always]) => ({ words, always, before: line.before?.[key] ?? 0, after: line.after?.[key] ?? 0 }));
+  const rows = READS.map(([key, words, always]) => ({ words: line.isOverDays ? (DAYS[key] ?? `days ${words}`) : words, always, before: line.before?.[key] ?? 0, after: line.after?.[key] ?? 0 }));
   const money = { name: `${line.name}: to be earned`, before: moneyText(line.openCentsBefore), after: moneyText(line.openCentsAfter) };
   return [
     ...rows.filter(({ always, before, after }) => always || before !== 0 || after !== 0).map(({ words, before, after }) => ({ name: `${line.name}: ${words}`, before: numberText(before), after: numberText(after) })),

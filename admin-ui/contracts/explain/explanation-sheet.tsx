@@ -2,7 +2,7 @@ import { Alert, Box } from '@mui/material';
 import { useServer } from '../../api/use-server.ts';
 import { Reading } from '../../show/reading.tsx';
 import { Section } from '../../show/section.tsx';
-import { numberText } from '../../words/count.ts';
+import { count, numberText } from '../../words/count.ts';
 import type { Contract } from '../types.ts';
 import { SumTable } from './sum-table.tsx';
 import type { ExplainedReads, Explanation } from './types.ts';
@@ -10,8 +10,17 @@ import type { ExplainedReads, Explanation } from './types.ts';
 /** Beside what is revenue stands who decides about it. */
 const REVENUE = new Set(['earned', 'balance']);
 
-function ReadsLine({ name, promised, parts, extra }: ExplainedReads) {
-  const sum = parts.map(({ words, count }, place) => `${place === 0 ? '' : count < 0 ? ' − ' : ' + '}${numberText(place === 0 ? count : Math.abs(count))} ${words}`).join('');
+/** How many days of a banner or a sign have passed, and what became of the rest. */
+function daysText({ promised, parts }: ExplainedReads): string {
+  const [passed, rest] = [parts.find(({ words }) => words === 'given')?.count ?? 0, parts.filter((part) => part.words !== 'given' && part.count !== 0)];
+  const others = rest.map((part) => `, ${numberText(part.count)} ${part.words === 'still owed' ? 'to come' : part.words}`).join('');
+  return `${numberText(passed)} of its ${count(promised, 'day')} ${passed === 1 ? 'has' : 'have'} passed${others}.`;
+}
+
+function ReadsLine(line: ExplainedReads) {
+  const { name, promised, parts, extra, isOverDays } = line;
+  if (isOverDays) return <Box component="li" sx={{ mb: 0.5 }}><strong>{name}</strong>: {daysText(line)}</Box>;
+  const sum = parts.map((part, place) => `${place === 0 ? '' : part.count < 0 ? ' − ' : ' + '}${numberText(place === 0 ? part.count : Math.abs(part.count))} ${part.words}`).join('');
   return (
     <Box component="li" sx={{ mb: 0.5 }}>
       <strong>{name}</strong>: {numberText(promised)} promised = {sum}.{extra > 0 ? ` ${numberText(extra)} more ${extra === 1 ? 'was' : 'were'} read than promised; that moves no money.` : ''}

@@ -2,8 +2,8 @@ import { Inject, Injectable } from '@nestjs/common';
 import type { Day } from '../../domain/day.ts';
 import { amountText, centsOf } from '../../domain/money.ts';
 import { refuse } from '../../domain/refusals.ts';
+import { checkNothingOwed } from '../../domain/sponsorship/apply-ending.ts';
 import type { Happening, HappeningOf } from '../../domain/sponsorship/happening.ts';
-import { readsOfLine } from '../../domain/sponsorship/slot-reads.ts';
 import { newId } from '../../platform/database/ids.ts';
 import { UnitOfWork } from '../../platform/database/unit-of-work.ts';
 import { Term } from '../../sponsorship/term.entity.ts';
@@ -78,11 +78,7 @@ export class Ending {
 /** What is owed or open is named first, so that the refusal says what is left to do. */
 function checkSettled({ position, documents }: Subject): void {
   if (position.closed) refuse('contract-closed');
-  const owed = position.lines.flatMap((line) => {
-    const count = readsOfLine(line).owed;
-    return count > 0 ? [`${count} of ${line.terms.name}`] : [];
-  });
-  if (owed.length > 0) refuse('close-with-reads-owed', { owed: owed.join(', ') });
+  checkNothingOwed(position);
   const open = (...kinds: OpenDocument['kind'][]) => documents.filter((one) => kinds.includes(one.kind) && one.openCents !== 0);
   const textOf = (list: readonly OpenDocument[]) => list.map((one) => `${one.number} (${amountText(centsOf(one.openCents))})`).join(', ');
   if (open('invoice').length > 0) refuse('close-with-open-invoices', { open: textOf(open('invoice')) });

@@ -2,6 +2,7 @@ import { amountText, centsOf } from '../money.ts';
 import { refuse } from '../refusals.ts';
 import { amountsOf } from './contract-amounts.ts';
 import { lowerPrice } from './credit-price.ts';
+import { earnsOverDays } from './days-earned.ts';
 import type { HappeningOf } from './happening.ts';
 import { isPricedByRead } from './line-values.ts';
 import { checkAmount } from './line-of.ts';
@@ -40,12 +41,21 @@ function endLine(line: LinePosition): void {
  */
 export function close(position: Position, { receivableCents, unappliedCents }: HappeningOf<'closed'>): void {
   const amounts = amountsOf(position);
-  const owed = position.lines.flatMap((line) => (readsOfLine(line).owed > 0 ? [`${readsOfLine(line).owed} of ${line.terms.name}`] : []));
-  if (owed.length > 0) refuse('close-with-reads-owed', { owed: owed.join(', ') });
+  checkNothingOwed(position);
   if (amounts.openCents !== 0) refuse('close-with-open-value', { open: amountText(centsOf(amounts.openCents)) });
   if (amounts.toBillCents !== 0) refuse('close-with-something-to-bill', { toBill: amountText(centsOf(amounts.toBillCents)) });
   if (amounts.contractBalanceCents !== 0 || receivableCents !== 0 || unappliedCents !== 0) refuse('close-with-open-balance');
   position.closed = true;
+}
+
+/** @throws Refused `close-with-reads-owed`, naming each line with what is left of it */
+export function checkNothingOwed({ lines }: Position): void {
+  const owed = lines.flatMap((line) => {
+    const count = readsOfLine(line).owed;
+    if (count === 0) return [];
+    return [earnsOverDays(line) ? `${count} ${count === 1 ? 'day' : 'days'} of ${line.terms.name}` : `${count} of ${line.terms.name}`];
+  });
+  if (owed.length > 0) refuse('close-with-reads-owed', { owed: owed.join(', ') });
 }
 
 export function reopen(position: Position): void {

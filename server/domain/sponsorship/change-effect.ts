@@ -2,6 +2,7 @@ import type { Posting } from '../ledger/posting.ts';
 import { bookHappening } from './apply-happening.ts';
 import type { ContractAmounts } from './contract-amounts.ts';
 import { amountsOf } from './contract-amounts.ts';
+import { earnsOverDays } from './days-earned.ts';
 import type { Happening } from './happening.ts';
 import type { LinePosition, MemoPosition, Position } from './position.ts';
 import { openCentsOf } from './line-values.ts';
@@ -13,6 +14,8 @@ export interface LineEffect {
   lineId: string;
   name: string;
   kind: 'reads' | 'benefit';
+  /** it is counted in days that pass, not in reads or pieces */
+  isOverDays: boolean;
   before: SlotReads | null;
   after: SlotReads | null;
   /** cents that nothing has earned yet */
@@ -59,11 +62,13 @@ export function effectOfChange(position: Position, happenings: readonly Happenin
 const lineIn = (position: Position, lineId: string) => position.lines.find((line) => line.terms.lineId === lineId);
 
 function lineEffect(before: LinePosition | undefined, after: LinePosition | undefined): LineEffect {
-  const { terms } = (after ?? before)!;
+  const line = (after ?? before)!;
+  const { terms } = line;
   return {
     lineId: terms.lineId,
     name: terms.name,
     kind: terms.kind,
+    isOverDays: earnsOverDays(line),
     before: before ? readsOfLine(before) : null,
     after: after ? readsOfLine(after) : null,
     openCentsBefore: before ? openCentsOf(before) : 0,
