@@ -251,7 +251,7 @@ test('the explanation of a contract is made of sums that add up to what the cont
   for (const one of sums) expect([one.key, one.rows.reduce((sum: number, row: any) => sum + row.amountCents, 0)]).toEqual([one.key, one.total.amountCents]);
   const { standing } = await scene.director.look(`/api/contracts/${contract.id}`);
   expect(Object.fromEntries(sums.map((one: any) => [one.key, one.total.amountCents]))).toEqual({
-    price: standing.priceCents, earned: standing.earnedCents, billed: standing.billedCents, balance: standing.contractBalanceCents, bridge: 60_000, tax: 5500, unpaid: standing.receivableCents,
+    moves: standing.priceCents, price: standing.priceCents, earned: standing.earnedCents, billed: standing.billedCents, balance: standing.contractBalanceCents, bridge: 60_000, tax: 5500, unpaid: standing.receivableCents,
   });
   expect(reads[0].parts).toEqual([{ words: 'given', count: 10 }, { words: 'still owed', count: 14 }]);
   expect(consult).toBe('Consult the business office: ASC 606 for clubs and private schools, GASB for public districts.');

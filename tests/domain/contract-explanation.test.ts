@@ -84,3 +84,25 @@ test.each<[string, Happening[], string, string[]]>([
 test('values of one amount stand together', () => {
   expect([valuesText([]), valuesText([5]), valuesText([6819, 6818, 6818])]).toEqual(['', '1 × 0.05', '1 × 68.19, 2 × 68.18']);
 });
+
+test('the golden contract says why its price is 752.94: revenue of 820.00 less 67.06 credited', () => {
+  const [moves] = explanationOf(books.position!, [], STEPS.flatMap(([, happenings]) => happenings)).sums;
+  expect([moves!.key, moves!.rows.map((row) => [row.words, row.amountCents]), moves!.total.amountCents]).toEqual(['moves', [['Price as signed', 70_000], ['Amended', 12_000], ['Credited', -6706]], 75_294]);
+});
+
+test('a fee, an allowance and an early end are told apart in how the price moved; a price that never moved is not told', () => {
+  const told: Happening[] = [signed([PER_TERM], 1200), ...read('line', 10), invoice('I', 400, 20), { kind: 'allowanceGiven', amountCents: dollars(30), memoId: 'M' }, { kind: 'ended', feeCents: dollars(150), memoId: 'E' }];
+  const own = new Books();
+  for (const happening of told) own.book(happening);
+  const [moves] = explanationOf(own.position!, [], told).sums;
+  expect([...moves!.rows, moves!.total].map((row) => [row.words, row.amountCents])).toEqual([
+    ['Price as signed', 120_000], ['Ended early', -70_000], ['Fee for ending early', 15_000], ['Allowances', -3000], ['Price as it stands', 62_000],
+  ]);
+  expect(explanationOf(own.position!, [], told.slice(0, 3)).sums[0]!.key).toBe('price');
+});
+
+test('a line is not swapped for itself', () => {
+  const own = new Books();
+  own.book(signed([PER_TERM], 1200));
+  expect(() => own.book({ kind: 'swapped', fromLineId: 'line', fromReads: 1, toLineId: 'line', toReads: 1, priceCents: dollars(0) })).toThrow(expect.objectContaining({ code: 'swap-with-itself' }));
+});

@@ -23,9 +23,10 @@ export class ExplanationController {
   @Needs('see money')
   async explain(@Param('id') id: string): Promise<ExplanationView> {
     const { contract, term } = await this.records.load(id);
-    const position = await this.terms.position(term.id);
-    if (!position) return { contractId: contract.id, consult: CONSULT, reads: [], sums: [] };
+    const [books] = await this.terms.read([term.id]);
+    const position = books?.position;
+    if (!books || !position) return { contractId: contract.id, consult: CONSULT, reads: [], sums: [] };
     const documents = await this.money.of(contract.id, position.memos.map((memo) => memo.memoId));
-    return { contractId: contract.id, consult: CONSULT, ...explanationOf(position, documents.filter((one) => one.kind === 'invoice')) };
+    return { contractId: contract.id, consult: CONSULT, ...explanationOf(position, documents.filter((one) => one.kind === 'invoice'), books.happened.map(({ happening }) => happening)) };
   }
 }

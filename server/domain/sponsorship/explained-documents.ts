@@ -53,10 +53,10 @@ export function explainedTax({ documents, memos }: Position): ExplainedSum[] {
 }
 
 /** What is paid and what is not; left out where nothing was invoiced. */
-export function explainedUnpaid(documents: readonly PaidDocument[]): ExplainedSum[] {
+export function explainedUnpaid(documents: readonly PaidDocument[], { documents: billed }: Position): ExplainedSum[] {
   if (documents.length === 0) return [];
   const rows = documents.flatMap(({ number, grossCents, openCents }) => [
-    { words: `Invoice ${number}, with tax`, amountCents: grossCents },
+    { words: `Invoice ${number}${billed.some((one) => one.number === number && one.taxCents > 0) ? ', with tax' : ''}`, amountCents: grossCents },
     ...unlessZero({ words: `Less paid, credited or given up on ${number}`, amountCents: openCents - grossCents }),
   ]);
   const unpaidCents = sumOf(documents.map((one) => one.openCents));

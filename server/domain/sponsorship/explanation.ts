@@ -4,6 +4,9 @@ import { explainedDocuments, explainedTax, explainedUnpaid } from './explained-d
 import type { PaidDocument } from './explained-documents.ts';
 import { amountsOf, earnedApart, priceEachOf } from './contract-amounts.ts';
 import type { ContractAmounts } from './contract-amounts.ts';
+import { earnsOverDays } from './days-earned.ts';
+import { explainedMoves } from './explained-moves.ts';
+import type { Happening } from './happening.ts';
 import { earnedCentsOf, isPricedByRead, openCentsOf, sumOf } from './line-values.ts';
 import type { LinePosition, Position } from './position.ts';
 import { earnsPerGame, readsOfLine, settledOrdinals } from './slot-reads.ts';
@@ -18,7 +21,7 @@ export interface ExplainedRow {
 
 /** A sum that visibly adds up: the rows make the total. */
 export interface ExplainedSum {
-  key: 'price' | 'earned' | 'billed' | 'balance' | 'bridge' | 'tax' | 'unpaid';
+  key: 'moves' | 'price' | 'earned' | 'billed' | 'balance' | 'bridge' | 'tax' | 'unpaid';
   title: string;
   /** one or two sentences of what the figure means */
   lead: string;
@@ -31,6 +34,8 @@ export interface ExplainedReads {
   lineId: string;
   name: string;
   promised: number;
+  /** it is counted in days that pass, not in reads or pieces */
+  isOverDays: boolean;
   parts: { words: string; count: number }[];
   extra: number;
 }
@@ -49,20 +54,22 @@ const unlessZero = (...rows: ExplainedRow[]) => rows.filter((one) => one.amountC
  * billed, the contract balance, and the bridge of the two ledgers. All amounts in cents.
  *
  * @param documents the contract's invoices with what is open on them, by the accounts office
+ * @param happenings all that made the position, in order; they say why the price moved
  * @source ASC 606-10-45-1 for the contract balance and its two names
  */
-export function explanationOf(position: Position, documents: readonly PaidDocument[] = []): Explanation {
+export function explanationOf(position: Position, documents: readonly PaidDocument[] = [], happenings: readonly Happening[] = []): Explanation {
   const amounts = amountsOf(position);
   return {
     reads: position.lines.map(explainedReads),
     sums: [
+      ...explainedMoves(happenings),
       explainedPrice(position, amounts),
       explainedEarned(position, amounts),
       explainedDocuments(position),
       explainedBalance(amounts),
       explainedBridge(position, amounts),
       ...explainedTax(position),
-      ...explainedUnpaid(documents),
+      ...explainedUnpaid(documents, position),
     ],
   };
 }
@@ -82,7 +89,7 @@ function explainedReads(line: LinePosition): ExplainedReads {
   const { promised, owed, given, madeGood, credited, released, carried, extra } = readsOfLine(line);
   const parts = [['given', given], ['made good', madeGood], ['credited', credited], ['released', released], ['carried over', carried], ['still owed', owed]] as const;
   const shown = parts.filter(([words, count]) => count !== 0 || words === 'given' || words === 'still owed');
-  return { lineId: line.terms.lineId, name: line.terms.name, promised, parts: shown.map(([words, count]) => ({ words, count })), extra };
+  return { lineId: line.terms.lineId, name: line.terms.name, promised, isOverDays: earnsOverDays(line), parts: shown.map(([words, count]) => ({ words, count })), extra };
 }
 
 function explainedPrice({ lines, terms }: Position, amounts: ContractAmounts): ExplainedSum {
@@ -97,7 +104,9 @@ function explainedPrice({ lines, terms }: Position, amounts: ContractAmounts): E
       row('Less allowances', -amounts.allowancesCents, 'conceded on what was given'),
     ),
   ];
-  const lead = 'The price is shared over the lines by their rate-card prices and over the reads of a line, to the cent. What is credited, carried over or ended has left it.';
+  const lead = lines.every((line) => isPricedByRead(line.terms))
+    ? 'Each read has its own price, and what is given makes the price as it stands.'
+    : 'The price is shared over the lines by their rate-card prices and over the reads of a line, to the cent. What is credited, carried over or ended has left it.';
   return { key: 'price', title: 'The agreed price', lead, rows, total: row('Price as it stands', amounts.priceCents) };
 }
 
@@ -126,8 +135,7 @@ function earnedRow(line: LinePosition): ExplainedRow {
   if (isPricedByRead(line.terms)) return row(line.terms.name, earnedEach(line), `${settled} × ${money(priceEachOf(line.terms))}`);
   const values = settled === 0 ? 'nothing given yet' : valuesText(line.values.slice(0, settled));
   if (earnsPerGame(line)) return row(`${line.terms.name}, earned by games played`, earnedCentsOf(line), `${settled} of ${line.values.length} games: ${values}`);
-  const overDays = line.terms.kind === 'benefit' && line.terms.earns === 'overDays';
-  const counted = overDays ? `${settled} of ${line.values.length} days: ` : madeGood > 0 ? `${given} given and ${madeGood} made good: ` : '';
+  const counted = earnsOverDays(line) ? `${settled} of ${line.values.length} days: ` : madeGood > 0 ? `${given} given and ${madeGood} made good: ` : '';
   return row(line.terms.name, earnedCentsOf(line), `${counted}${values}`);
 }
 
