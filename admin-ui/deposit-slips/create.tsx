@@ -4,6 +4,7 @@ import { Title } from 'react-admin';
 import { useLocation } from 'react-router';
 import { useServer } from '../api/use-server.ts';
 import { EmptyList } from '../lists/empty-list.tsx';
+import { takenByMe } from '../session/taken-by-me.ts';
 import { BackLink } from '../show/back-link.tsx';
 import { Reading } from '../show/reading.tsx';
 import { Section } from '../show/section.tsx';
@@ -17,7 +18,7 @@ function Slip({ lines, given }: { lines: readonly DrawerLine[]; given: Given }) 
   const [sellerId, setSellerId] = useState(sellers.some(({ id }) => id === given.sellerId) ? given.sellerId! : sellers[0]!.id);
   const [leftOut, setLeftOut] = useState<ReadonlySet<string>>(new Set(given.paymentIds ? lines.filter(({ id }) => !given.paymentIds!.includes(id)).map(({ id }) => id) : []));
   const mine = lines.filter((line) => line.sellerId === sellerId);
-  const chosen = mine.filter(({ id }) => !leftOut.has(id));
+  const chosen = mine.filter((line) => !leftOut.has(line.id) && !takenByMe(line));
   const turn = (id: string) => setLeftOut(new Set(leftOut.has(id) ? [...leftOut].filter((one) => one !== id) : [...leftOut, id]));
   return (
     <>
@@ -30,7 +31,7 @@ function Slip({ lines, given }: { lines: readonly DrawerLine[]; given: Given }) 
         <DrawerRows lines={mine} leftOut={leftOut} onTurn={turn} />
       </Section>
       <Section title="Counted">
-        {chosen.length === 0 ? <EmptyList>Tick at least one payment above.</EmptyList> : <CountForm key={sellerId} sellerId={sellerId} lines={chosen} />}
+        {chosen.length === 0 ? <EmptyList>{mine.every(takenByMe) ? 'You took all of it yourself; another makes the slip.' : 'Tick at least one payment above.'}</EmptyList> : <CountForm key={sellerId} sellerId={sellerId} lines={chosen} />}
       </Section>
     </>
   );

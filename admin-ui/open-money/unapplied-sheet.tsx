@@ -10,6 +10,7 @@ import { EmptyList } from '../lists/empty-list.tsx';
 import { Rows } from '../lists/rows.tsx';
 import { RefundButton } from '../payments/refund-button.tsx';
 import { iMay } from '../session/rights.ts';
+import { takenByMe } from '../session/taken-by-me.ts';
 import { Section } from '../show/section.tsx';
 import type { Unapplied } from './types.ts';
 
@@ -42,6 +43,7 @@ function ApplyButton({ credit }: { credit: Unapplied }) {
 
 function Use({ credit }: { credit: Unapplied }) {
   if (!iMay('payments', 'edit')) return <>–</>;
+  if (takenByMe(credit)) return <>You took this; another applies it or pays it back.</>;
   return (
     <Box sx={{ display: 'flex', gap: 1, flexWrap: 'wrap' }}>
       <ApplyButton credit={credit} />

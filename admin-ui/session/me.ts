@@ -10,7 +10,7 @@ export interface Department {
   zone: string;
   currency: string;
   locale: string;
-  settings?: { prayerOn: boolean; foulCountsRead: boolean; bankShotMention: 'nextWindow' | 'deadBall' | 'atOnce'; cutShortCounts: boolean; returnedCheckFeeCents?: number };
+  settings?: { prayerOn: boolean; foulCountsRead: boolean; bankShotMention: 'nextWindow' | 'deadBall' | 'atOnce'; cutShortCounts: boolean; returnedCheckFeeCents?: number; takerMayPost?: boolean };
 }
 
 export interface Me {

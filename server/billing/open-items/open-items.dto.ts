@@ -38,6 +38,7 @@ export interface UnappliedView {
   on: string;
   amountCents: number;
   leftCents: number;
+  takenByPersonId: string | null;
   /** open invoices of the same payer or sponsor with the same seller, the oldest first */
   openInvoices: { id: string; number: string; balanceCents: number }[];
 }

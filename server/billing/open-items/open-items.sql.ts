@@ -23,6 +23,7 @@ const CREDITS = `select 'payment' as kind, payment.id, payment.number, payment.s
 /** Payments and memos with something left, and what it could be used on. */
 export const UNAPPLIED = `select credit.kind, credit.id as "creditId", credit.number, payer.name as "payerName", sponsor.name as "sponsorName", seller.name as "sellerName",
     credit.on_day as "on", credit.amount_cents as "amountCents", standing.left_cents as "leftCents",
+    (select receipt.taken_by_person_id from receipt where receipt.department_id = $1 and receipt.payment_id = credit.id) as "takenByPersonId",
     (select coalesce(jsonb_agg(jsonb_build_object('id', invoice.id, 'number', invoice.number, 'balanceCents', open.balance_cents) order by invoice.due_on, invoice.number), '[]')
        from invoice join invoice_standing as open on open.department_id = $1 and open.invoice_id = invoice.id
       where invoice.department_id = $1 and invoice.seller_id = credit.seller_id and open.balance_cents > 0

@@ -39,6 +39,7 @@ export interface DrawerLineView {
   receiptNumber: string | null;
   fromWhom: string | null;
   takenByName: string | null;
+  takenByPersonId: string | null;
 }
 
 export interface DrawerView {

@@ -9,7 +9,8 @@ const UNDEPOSITED = `where payment.department_id = $1 and payment.drawer = 'unde
 
 const LINES = `select payment.id, payment.number, payment.seller_id as "sellerId", seller.name as "sellerName", payer.name as "payerName",
     payment.received_on as "receivedOn", payment.method, payment.reference, payment.amount_cents as "amountCents",
-    receipt.id as "receiptId", receipt.number as "receiptNumber", receipt.from_whom as "fromWhom", receipt.taken_by_name as "takenByName"
+    receipt.id as "receiptId", receipt.number as "receiptNumber", receipt.from_whom as "fromWhom", receipt.taken_by_name as "takenByName",
+    receipt.taken_by_person_id as "takenByPersonId"
   from payment
     join seller on seller.department_id = payment.department_id and seller.id = payment.seller_id
     join payer on payer.department_id = payment.department_id and payer.id = payment.payer_id
