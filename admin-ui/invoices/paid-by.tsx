@@ -22,7 +22,7 @@ export function PaidBy({ invoice }: { invoice: Invoice }) {
           columns={[
             { label: 'Paid by', show: (one) => <Source of={one} /> },
             { label: 'On', show: (one) => dayText(one.appliedOn) },
-            { label: 'Amount', numeric: true, show: (one) => `${moneyText(one.amountCents)}${one.takenBack ? ' (taken back)' : ''}` },
+            { label: 'Amount', numeric: true, show: (one) => `${moneyText(one.amountCents)}${one.cameBack ? ' (the check came back)' : one.takenBack ? ' (taken back)' : ''}` },
           ]}
         />
       )}

@@ -6,6 +6,7 @@ import { moneyText } from '../format/money.ts';
 import { EmptyList } from '../lists/empty-list.tsx';
 import { Rows } from '../lists/rows.tsx';
 import { iMay } from '../session/rights.ts';
+import { takenByMe } from '../session/taken-by-me.ts';
 import { Facts } from '../show/facts.tsx';
 import { Figures } from '../show/figures.tsx';
 import { Section } from '../show/section.tsx';
@@ -30,7 +31,7 @@ function Applications({ payment }: { payment: Payment }) {
         { label: 'Invoice', show: (one) => <Go resource="invoices" id={one.invoiceId}>{one.invoiceNumber}</Go> },
         { label: 'On', show: (one) => dayText(one.appliedOn) },
         { label: 'Amount', numeric: true, show: (one) => moneyText(one.amountCents) },
-        { label: 'Change', show: (one) => one.takenBack || one.amountCents < 0 ? 'Taken back' : iMay('payments', 'edit') && !isOver(payment) ? <TakeBackButton application={one} /> : '–' },
+        { label: 'Change', show: (one) => one.takenBack || one.amountCents < 0 ? 'Taken back' : iMay('payments', 'edit') && !isOver(payment) && !takenByMe(payment) ? <TakeBackButton application={one} /> : '–' },
       ]}
     />
   );
@@ -79,7 +80,8 @@ function ReturnNote({ payment }: { payment: Payment }) {
     <Alert severity="warning" icon={false} sx={{ mb: 2 }}>
       {payment.returnKind === 'mistake' ? `Recorded by mistake, undone on ${on}: ` : `Came back from the bank on ${on}: `}
       {reason}
-      {fee} It pays nothing any more.
+      {fee} It pays nothing any more.{' '}
+      {payment.chargeInvoiceId && <>The payer was charged for it: <Go resource="invoices" id={payment.chargeInvoiceId}>charge {payment.chargeInvoiceNumber}</Go>.</>}
     </Alert>
   );
 }
@@ -88,8 +90,8 @@ function Actions({ payment }: { payment: Payment }) {
   if (isOver(payment) || !iMay('payments', 'edit')) return null;
   return (
     <>
-      {payment.unappliedCents > 0 && <ApplyButton payment={payment} />}
-      {payment.unappliedCents > 0 && <RefundButton path={`/payments/${payment.id}/refunds`} leftCents={payment.unappliedCents} payerName={payment.payerName} />}
+      {payment.unappliedCents > 0 && !takenByMe(payment) && <ApplyButton payment={payment} />}
+      {payment.unappliedCents > 0 && !takenByMe(payment) && <RefundButton path={`/payments/${payment.id}/refunds`} leftCents={payment.unappliedCents} payerName={payment.payerName} />}
       {payment.refundedCents === 0 && <CameBackButton payment={payment} />}
       {payment.refundedCents === 0 && <MistakeButton payment={payment} />}
     </>
@@ -101,12 +103,14 @@ export const PaymentShow = () => (
     {(payment) => (
       <>
         <ReturnNote payment={payment} />
+        {payment.unappliedCents > 0 && takenByMe(payment) && <Alert severity="info" icon={false} sx={{ mb: 2 }}>You took this money and wrote its receipt; another applies it or pays it back.</Alert>}
         <Section title="Payment">
           <Figures
             figures={[
               { label: 'Received', value: moneyText(payment.amountCents) },
               { label: 'Applied', value: moneyText(payment.appliedCents) },
               ...(payment.refundedCents > 0 ? [{ label: 'Paid back', value: moneyText(payment.refundedCents) }] : []),
+              ...(payment.returnKind === 'returned' ? [{ label: 'Came back', value: moneyText(payment.amountCents) }] : []),
               { label: 'Credit left', value: moneyText(payment.unappliedCents) },
             ]}
           />

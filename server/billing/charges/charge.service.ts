@@ -30,7 +30,7 @@ export class ChargeIssuing {
   ) {}
 
   /** @throws Refused `unknown-seller`, `unknown-payer`, `unknown-contract`, `seller-keeps-own-books`, `contract-of-another-seller`, `contract-of-another-payer`, `contract-closed` */
-  async issue(form: ChargeDto): Promise<string> {
+  async issue(form: ChargeDto, tracedTo: { returnedPaymentId?: string } = {}): Promise<string> {
     const issuedOn = (form.issuedOn ?? (await this.departments.today())) as Day;
     if (isId(form.contractId)) await this.work.lock(Contract, [form.contractId]);
     const parties = await this.partiesOf(form);
@@ -51,7 +51,7 @@ export class ChargeIssuing {
       ...amounts, taxBasisPoints: 0, eventId, issuedByPersonId: this.work.personId,
       snapshot: chargeSnapshot(parties, { number, issuedOn, dueOn: fallsDueOn, description: form.description, amountCents }) as never,
     });
-    await this.work.insert(InvoiceLine, { invoiceId, place: 1, description: form.description, quantity: 1, unitCents: null, amountCents, commitmentId: null, tracedTo: {} as never });
+    await this.work.insert(InvoiceLine, { invoiceId, place: 1, description: form.description, quantity: 1, unitCents: null, amountCents, commitmentId: null, tracedTo: tracedTo as never });
     return invoiceId;
   }
 

@@ -29,6 +29,6 @@ export class ReturnedChecks {
     const { sellerId, payerId, method, reference, number } = payment;
     const what = method === 'check' && reference ? `check ${reference}` : `payment ${number}`;
     const charged = contractId !== null && (await this.work.sql(STILL_PAID_BY, [contractId, payerId])).length > 0 ? contractId : null;
-    await this.charges.issue({ sellerId, payerId, contractId: charged, description: `Fee for returned ${what}`, amountCents: chargeCents, issuedOn: returnedOn });
+    await this.charges.issue({ sellerId, payerId, contractId: charged, description: `Fee for returned ${what}`, amountCents: chargeCents, issuedOn: returnedOn }, { returnedPaymentId: paymentId });
   }
 }

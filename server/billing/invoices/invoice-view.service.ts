@@ -66,7 +66,9 @@ const NIGHTS_OF_READS = `select entry.id as "readId", night.id, night.held_on as
 const APPLICATIONS = `select application.id, application.payment_id as "paymentId", payment.number as "paymentNumber",
     application.credit_memo_id as "creditMemoId", credit_memo.number as "creditMemoNumber",
     application.amount_cents as "amountCents", application.applied_on as "appliedOn",
-    exists (select 1 from application as later where later.department_id = $1 and later.takes_back_application_id = application.id) as "takenBack"
+    exists (select 1 from application as later where later.department_id = $1 and later.takes_back_application_id = application.id) as "takenBack",
+    exists (select from application as later join payment_return as back on back.department_id = later.department_id and back.payment_id = application.payment_id
+      where later.department_id = $1 and later.takes_back_application_id = application.id and back.kind = 'returned' and later.applied_on = back.returned_on) as "cameBack"
   from application left join payment on payment.department_id = application.department_id and payment.id = application.payment_id
     left join credit_memo on credit_memo.department_id = application.department_id and credit_memo.id = application.credit_memo_id
   where application.department_id = $1 and application.invoice_id = $2 and application.takes_back_application_id is null

@@ -59,6 +59,8 @@ export interface InvoiceApplicationView {
   amountCents: number;
   appliedOn: string;
   takenBack: boolean;
+  /** taken back because the check came back from the bank */
+  cameBack: boolean;
 }
 
 export interface InvoiceView {

@@ -7,13 +7,18 @@ import { Conditions, contains, pageOf } from '../../platform/http/lists.ts';
 import type { Listed } from '../../platform/http/lists.ts';
 import type { PaymentListQuery, PaymentView } from './payment.dto.ts';
 
+/** The fee for a check that came back, passed on to its payer. */
+const CHARGE = (column: 'id' | 'number'): string => `(select invoice.${column} from invoice join invoice_line as line on line.department_id = $1 and line.invoice_id = invoice.id
+    where invoice.department_id = $1 and invoice.kind = 'charge' and invoice.payer_id = payment.payer_id and payment_return.id is not null
+      and line.traced_to->>'returnedPaymentId' = payment.id::text limit 1)`;
+
 const VIEW = `payment.id, payment.number, payment.seller_id as "sellerId", seller.name as "sellerName", payment.payer_id as "payerId",
   payer.name as "payerName", sponsor.name as "sponsorName", payment.received_on as "receivedOn", payment.method, payment.reference, payment.amount_cents as "amountCents",
-  payment.note, payment.recorded_at as "recordedAt", receipt.id as "receiptId", receipt.number as "receiptNumber",
+  payment.note, payment.recorded_at as "recordedAt", receipt.id as "receiptId", receipt.number as "receiptNumber", receipt.taken_by_person_id as "takenByPersonId",
   coalesce(payment.drawer = 'undepositedReceipts', false) and slip.id is null and payment_return.id is null as "isInDrawer",
   slip.id as "depositSlipId", slip.number as "depositSlipNumber", standing.applied_cents as "appliedCents", standing.refunded_cents as "refundedCents",
   standing.left_cents as "unappliedCents", payment_return.kind as "returnKind", payment_return.returned_on as "returnedOn", payment_return.reason as "returnReason",
-  payment_return.bank_fee_cents as "bankFeeCents",
+  payment_return.bank_fee_cents as "bankFeeCents", ${CHARGE('id')} as "chargeInvoiceId", ${CHARGE('number')} as "chargeInvoiceNumber",
   (select coalesce(jsonb_agg(jsonb_build_object('id', refund.id, 'amountCents', refund.amount_cents, 'refundedOn', refund.refunded_on, 'method', refund.method,
       'reference', refund.reference) order by refund.refunded_on, refund.recorded_at), '[]')
      from refund where refund.department_id = $1 and refund.payment_id = payment.id) as refunds,

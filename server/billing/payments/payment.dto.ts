@@ -80,6 +80,8 @@ export interface PaymentView {
   isInDrawer: boolean;
   receiptId: string | null;
   receiptNumber: string | null;
+  /** who took it in and wrote the receipt: another deposits it, applies it and pays it back */
+  takenByPersonId: string | null;
   depositSlipId: string | null;
   depositSlipNumber: string | null;
   appliedCents: number;
@@ -90,6 +92,9 @@ export interface PaymentView {
   returnedOn: string | null;
   returnReason: string | null;
   bankFeeCents: number | null;
+  /** what the payer was charged for the check that came back */
+  chargeInvoiceId: string | null;
+  chargeInvoiceNumber: string | null;
   refunds: RefundView[];
   recordedAt: string;
   applications: ApplicationView[];
