@@ -38,6 +38,16 @@ function Lines({ slip, method }: { slip: WholeDepositSlip; method: 'check' | 'ca
   );
 }
 
+/** Cash once where it was as expected, else what was expected, what was counted and the difference. */
+function cashFigures({ cashCents, differenceCents }: WholeDepositSlip) {
+  if (differenceCents === 0) return [{ label: 'Cash', value: moneyText(cashCents) }];
+  return [
+    { label: 'Cash expected', value: moneyText(cashCents) },
+    { label: 'Cash counted', value: moneyText(cashCents + differenceCents) },
+    { label: differenceCents > 0 ? 'Cash over' : 'Cash short', value: moneyText(Math.abs(differenceCents)) },
+  ];
+}
+
 export const DepositSlipShow = () => (
   <ShowPage<WholeDepositSlip>
     title={(slip) => `Deposit slip ${slip.number}`}
@@ -47,7 +57,7 @@ export const DepositSlipShow = () => (
     {(slip) => (
       <>
         <Section title="Deposit">
-          <Figures figures={[{ label: 'Deposited', value: moneyText(slip.countedCents) }, { label: 'Expected', value: moneyText(slip.expectedCents) }, { label: 'Checks', value: moneyText(slip.checkCents) }, { label: 'Cash', value: moneyText(slip.cashCents) }]} />
+          <Figures figures={[{ label: 'Deposited', value: moneyText(slip.countedCents) }, { label: 'Expected', value: moneyText(slip.expectedCents) }, { label: 'Checks', value: moneyText(slip.checkCents) }, ...cashFigures(slip)]} />
           <Facts
             facts={[
               ['Counted', <Difference key="difference" cents={slip.differenceCents} />],

@@ -45,6 +45,7 @@ export function depositSlipTexts(sheet: DepositSlipSheet): Record<string, unknow
     cashTotal: amount(sheet.cashCents),
     totals: [
       ['Expected', amount(sheet.expectedCents), false],
+      ...(differenceCents === 0 ? [] : [['Cash expected', amount(sheet.cashCents), false], ['Cash counted', amount(sheet.cashCents + differenceCents), false]]),
       ...(differenceCents === 0 ? [] : [[differenceCents > 0 ? 'Over' : 'Short', amount(Math.abs(differenceCents)), false]]),
       ['Deposited', amount(sheet.countedCents), true],
     ],
