@@ -1,6 +1,6 @@
 import { Alert, Box } from '@mui/material';
 import { Go } from '../fields/go.tsx';
-import { dayText } from '../format/day.ts';
+import { dayText, today } from '../format/day.ts';
 import { moneyText } from '../format/money.ts';
 import { Rows } from '../lists/rows.tsx';
 import { SendButton } from '../letters/send-button.tsx';
@@ -26,6 +26,8 @@ const titleOf = ({ kind, number }: Invoice): string => `${kind === 'charge' ? 'C
 
 const isUntouched = (invoice: Invoice): boolean => invoice.appliedCents + invoice.discountCents + invoice.writtenOffCents === 0 && invoice.state !== 'void' && invoice.kind !== 'opening';
 
+const isPartlyCredited = (invoice: Invoice): boolean => (invoice.applications ?? []).some((one) => one.creditMemoId !== null && !one.takenBack);
+
 function Actions({ invoice }: { invoice: Invoice }) {
   const bills = iMay('invoices', 'edit');
   const isOpen = invoice.balanceCents > 0 && invoice.state !== 'void';
@@ -35,7 +37,7 @@ function Actions({ invoice }: { invoice: Invoice }) {
       {invoice.kind !== 'opening' && invoice.state !== 'void' && <SendButton label="Send…" which={{ kind: 'invoice', aboutId: invoice.id }} />}
       {invoice.state === 'overdue' && <SendButton label="Remind…" which={{ kind: 'reminder', aboutId: invoice.id }} />}
       {iMay('payments', 'create') && isOpen && <RecordPaymentLink invoice={invoice} />}
-      {bills && isOpen && invoice.kind === 'invoice' && <DiscountButton invoice={invoice} />}
+      {bills && isOpen && invoice.kind === 'invoice' && invoice.dueOn >= today() && !isPartlyCredited(invoice) && <DiscountButton invoice={invoice} />}
       {bills && isOpen && !invoice.waitingWriteOff && <AskWriteOffButton invoice={invoice} />}
       {iMay('payments', 'create') && invoice.writtenOffCents > 0 && <RecoverButton invoice={invoice} />}
       {bills && isUntouched(invoice) && <VoidButton invoice={invoice} />}

@@ -3,8 +3,9 @@ import { Go } from '../fields/go.tsx';
 import { dayText } from '../format/day.ts';
 import { moneyText } from '../format/money.ts';
 import type { WaitingWriteOff } from '../invoices/types.ts';
-import { ApproveWriteOffButton, DeclineWriteOffButton } from '../invoices/write-off-buttons.tsx';
+import { ApproveWriteOffButton, DeclineWriteOffButton, OWN_REQUEST } from '../invoices/write-off-buttons.tsx';
 import { Rows } from '../lists/rows.tsx';
+import { knownMe } from '../session/me.ts';
 import { iMay } from '../session/rights.ts';
 import { Section } from '../show/section.tsx';
 
@@ -13,7 +14,7 @@ export function WriteOffSheet({ requests }: { requests: WaitingWriteOff[] }) {
   if (requests.length === 0) return null;
   const decides = iMay('write-offs', 'edit');
   return (
-    <Section title="Write-offs to decide" lead={decides ? 'Who asked does not decide. What is written off becomes a bad debt and can be recovered if money comes after all.' : 'The athletic director decides.'}>
+    <Section title="Write-offs to decide" lead={decides ? `${requests.some((one) => one.askedByPersonId === knownMe()?.person.id) ? OWN_REQUEST : 'One asks and the director decides.'} What is written off becomes a bad debt and can be recovered if money comes after all.` : 'The athletic director decides.'}>
       <Rows<WaitingWriteOff>
         label="Requests for a write-off"
         rows={requests}
