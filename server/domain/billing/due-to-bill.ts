@@ -5,7 +5,7 @@ import { centsOf } from '../money.ts';
 import { amountsOf } from '../sponsorship/contract-amounts.ts';
 import type { BilledLine } from '../sponsorship/happening.ts';
 import type { Position } from '../sponsorship/position.ts';
-import { sumOf } from '../sponsorship/line-values.ts';
+import { isPricedByRead, sumOf } from '../sponsorship/line-values.ts';
 import { arrearsLines } from './arrears.ts';
 import type { BillingPlan } from './billing-plan.ts';
 import { gameLines, whyNoGame } from './game-lines.ts';
@@ -76,12 +76,22 @@ function linesDue(plan: BillingPlan, position: Position, throughDay: Day, { game
 
 /** What was billed before we started stands for the deposit. */
 function depositIsBilled(position: Position): boolean {
-  return liveLines(position).some((line) => line.isDeposit) || position.documents.some((document) => document.kind !== 'invoice');
+  return liveLines(position).some((line) => line.isDeposit) || position.documents.some((document) => document.kind === 'opening');
 }
 
 function depositLine(plan: BillingPlan & { kind: 'depositAndArrears' }, position: Position, throughDay: Day): BilledLine[] {
   if (plan.depositOn > throughDay || plan.depositCents <= 0) return plan.depositCents > 0 ? [] : arrearsLines(position);
-  return [{ text: 'Deposit', amountCents: plan.depositCents, isDeposit: true }];
+  const amountCents = depositOf(plan.depositCents, position);
+  return amountCents > 0 ? [{ text: 'Deposit', amountCents, isDeposit: true }] : [];
+}
+
+/**
+ * A price that was lowered since lowers the deposit with it. One that runs ahead of reads priced each stands, and so does
+ * one beyond the signed price: that is a mistake of the plan, and the rule for invoices says so.
+ */
+function depositOf(depositCents: Cents, position: Position): Cents {
+  if (position.lines.some((line) => isPricedByRead(line.terms)) || depositCents > position.terms.priceCents) return depositCents;
+  return centsOf(Math.min(depositCents, amountsOf(position).toBillCents));
 }
 
 function whyNothing(plan: BillingPlan, position: Position, throughDay: Day, { games = [] }: DueFacts): string {
