@@ -7,14 +7,14 @@ import type { Season } from '../support/season.ts';
 const PIZZAS = { what: 'Pizzas for the concession stand', quantity: 7, unitCents: 8_571, dueOn: '2027-01-15' };
 
 /** Paid in seven pizzas' worth of 600.00, for twelve reads; signed unless told otherwise. */
-async function inKind({ signs = true } = {}): Promise<{ department: Department; season: Season; contract: any; path: string; promiseId: string }> {
+async function inKind({ signs = true, isTaxed = true } = {}): Promise<{ department: Department; season: Season; contract: any; path: string; promiseId: string }> {
   const department = await aDepartment();
   const { director } = department;
   const season = await aSeason(department, 1);
   const contract = await director.make('/api/contracts', {
     sponsorId: season.sponsorId, sellerId: season.sellerId, payerId: season.payerId, title: 'Pizzas for reads', isInKind: true,
     term: { seasonId: season.seasonId, startsOn: '2026-11-20', endsOn: '2027-03-13', pricing: 'fixed', priceCents: 60_000, billingPlan: { kind: 'inFull', on: '2027-03-13' } },
-    commitments: [{ readKindId: season.readKinds.concession, counting: 'perTerm', reads: 12, rateCents: 5_000 }], benefits: [],
+    commitments: [{ readKindId: season.readKinds.concession, counting: 'perTerm', reads: 12, rateCents: 5_000, isTaxed }], benefits: [],
   });
   const path = `/api/contracts/${contract.id}`;
   const { version } = await director.look(`${path}/goods-promises`);
@@ -75,6 +75,13 @@ test('what does not come is billed', async () => {
   expect(data.map((invoice: any) => [invoice.issuedOn, invoice.netCents])).toEqual([['2027-03-14', 34_287]]);
   expect(await balances(department)).toMatchObject({ '5000': 25_713, '2100': -50_000, '4010': -10_000 });
   expect((await bookkeeper.post(`${path}/goods-deliveries`, delivery(promiseId, 1))).body.code).toBe('goods-settled');
+});
+
+test.each([[true, 3_000], [false, 0]])('sales tax on what did not come goes by the reads it pays for: taxed %s → %i', async (isTaxed, taxCents) => {
+  const { department, contract, path } = await inKind({ isTaxed });
+  await department.bookkeeper.make(`${path}/goods-shortage`, { settles: 'billed', settledOn: '2027-03-14' });
+  const { data } = await department.bookkeeper.look(`/api/invoices?contractId=${contract.id}`);
+  expect(data.map((invoice: any) => [invoice.netCents, invoice.taxCents])).toEqual([[60_000, taxCents]]);
 });
 
 test('or it is let go: the reads still owed are worth less, what was given for more than came is an allowance', async () => {

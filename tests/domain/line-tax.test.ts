@@ -42,6 +42,16 @@ describe('the tax of lines', () => {
     expect(taxable({ text: 'Taxed', amountCents: 20000, lineId: 'taxed' }, { text: 'Less deposit', amountCents: -10000 })).toEqual([20000, -5844]);
   });
 
+  test.each([
+    ['all of it free', [TWO[1]!], 0],
+    ['409.09 of 700.00 taxed', TWO, 8766],
+  ])('a fee after an early end before any read, %s, is taxed as it was signed', (_, lines, taxableCents) => {
+    const books = new Books();
+    books.book({ kind: 'signed', terms: terms(lines, 700) });
+    books.book({ kind: 'ended', feeCents: dollars(150) });
+    expect(withTaxable(books.position!, [{ text: 'Fee', amountCents: dollars(150) }]).map((line) => line.taxableCents)).toEqual([taxableCents]);
+  });
+
   test('a contract without a line that is free of tax stores nothing about it', () => {
     const books = new Books();
     books.book({ kind: 'signed', terms: terms([PER_TERM], 1200) });

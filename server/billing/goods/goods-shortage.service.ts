@@ -4,6 +4,7 @@ import { mayUse } from '../../domain/access/rights.ts';
 import type { Role } from '../../domain/access/rights.ts';
 import { openOf } from '../../domain/billing/goods.ts';
 import { invoiceAmounts } from '../../domain/billing/invoice.ts';
+import { withTaxable } from '../../domain/billing/line-tax.ts';
 import type { Day } from '../../domain/day.ts';
 import type { Cents } from '../../domain/money.ts';
 import { centsOf } from '../../domain/money.ts';
@@ -45,12 +46,12 @@ export class GoodsShortage {
     if (!position) return refuse('contract-not-signed');
     const amountCents = openOf(position);
     if (amountCents === 0) refuse('nothing-short');
-    await (settles === 'billed' ? this.bill(planned, amountCents, on) : this.allow(planned, position, amountCents, on));
+    await (settles === 'billed' ? this.bill(planned, position, amountCents, on) : this.allow(planned, position, amountCents, on));
   }
 
-  private async bill(planned: PlannedInvoice, amountCents: Cents, on: Day): Promise<void> {
+  private async bill(planned: PlannedInvoice, position: Position, amountCents: Cents, on: Day): Promise<void> {
     if (!planned.deal.keepsBooksHere) refuse('seller-keeps-own-books');
-    const lines = [{ text: 'Goods promised and not received', amountCents }];
+    const lines = withTaxable(position, [{ text: 'Goods promised and not received', amountCents }]);
     await this.issuing.issueAll([{ ...planned, lines, amounts: invoiceAmounts(lines, planned.taxBasisPoints), refused: null }], on);
   }
 

@@ -3,7 +3,7 @@ import type { Cents } from '../money.ts';
 import { addCents, centsOf, subtractCents } from '../money.ts';
 import { priceEachOf } from '../sponsorship/contract-amounts.ts';
 import type { BilledLine } from '../sponsorship/happening.ts';
-import { isPricedByRead, sumOf } from '../sponsorship/line-values.ts';
+import { isPricedByRead, priceByLine, sumOf } from '../sponsorship/line-values.ts';
 import type { LinePosition, Position } from '../sponsorship/position.ts';
 import { ordinalsOf } from '../sponsorship/slot-reads.ts';
 
@@ -33,7 +33,14 @@ export function withTaxable(position: Position, lines: readonly BilledLine[]): B
 function taxedShare(position: Position): { taxed: number; all: number } {
   const all = sumOf(position.lines.map(priceOf));
   const taxed = sumOf(position.lines.filter((line) => line.terms.isTaxed !== false).map(priceOf));
-  return { taxed, all };
+  return all === 0 ? signedShare(position) : { taxed, all };
+}
+
+/** Where no value is left (a fee after an early end), by what was signed; without a value there, by the number of lines. */
+function signedShare({ terms }: Position): { taxed: number; all: number } {
+  const prices = priceByLine(terms).map((cents, place) => cents + priceEachOf(terms.lines[place]!));
+  const weights = prices.some((cents) => cents > 0) ? prices : prices.map(() => 1);
+  return { taxed: sumOf(weights.filter((_, place) => terms.lines[place]!.isTaxed !== false)), all: sumOf(weights) };
 }
 
 const priceOf = (line: LinePosition) => (isPricedByRead(line.terms) ? priceEachOf(line.terms) * ordinalsOf(line) : sumOf(line.values));
