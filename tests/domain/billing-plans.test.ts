@@ -111,6 +111,31 @@ describe('per read in arrears', () => {
     expect(due(books, ARREARS, '2026-12-31').netCents).toBe(5000);
   });
 
+  test('a billed read counted again under its own id stays on its invoice; the next one is billed with its own id', () => {
+    const books = given(3);
+    issue(books, ARREARS, '2026-12-31');
+    books.book({ kind: 'readTakenBack', readId: 'read-1' });
+    books.book({ kind: 'readCounted', readId: 'read-1', lineId: 'line' });
+    expect(due(books, ARREARS, '2026-12-31').netCents).toBe(0);
+    books.reading();
+    expect(due(books, ARREARS, '2026-12-31').lines).toMatchObject([{ amountCents: 5000, readIds: ['read-4'] }]);
+  });
+
+  test('an earlier invoice that was voided is due again, read by read, beside the later one that stands', () => {
+    const books = given(5);
+    const first = issue(books, ARREARS, '2026-12-31');
+    books.reading('line', 3);
+    issue(books, ARREARS, '2026-12-31');
+    books.book({ kind: 'invoiceVoided', invoiceId: first, number: first });
+    books.reading('line', 2);
+    expect(due(books, ARREARS, '2026-12-31').lines).toEqual([
+      { text: 'Concession read', amountCents: 25000, quantity: 5, unitCents: 5000, lineId: 'line', fromOrdinal: 1, toOrdinal: 5, readIds: [1, 2, 3, 4, 5].map((one) => `read-${one}`) },
+      { text: 'Concession read', amountCents: 10000, quantity: 2, unitCents: 5000, lineId: 'line', fromOrdinal: 9, toOrdinal: 10, readIds: ['read-9', 'read-10'] },
+    ]);
+    issue(books, ARREARS, '2026-12-31');
+    expect(due(books, ARREARS, '2026-12-31').netCents).toBe(0);
+  });
+
   test('a read beyond the promise is never billed', () => {
     const books = given(24);
     issue(books, ARREARS, '2026-12-31');
@@ -159,6 +184,21 @@ describe('deposit and arrears', () => {
     issue(books, DEPOSIT, '2026-12-31');
     books.reading('line', 2);
     expect(due(books, DEPOSIT, '2026-12-31').lines.map((line) => line.amountCents)).toEqual([10000]);
+  });
+
+  test.each([[840, 36000], [840.01, 35999], [900, 30000], [1200, 0]])('a deposit of 360.00 on 1,200.00 lowered by %d is %i cents', (by, netCents) => {
+    const books = given(0);
+    books.book({ kind: 'priceLowered', byCents: dollars(by) });
+    expect(due(books, DEPOSIT, '2026-11-23').netCents).toBe(netCents);
+  });
+
+  test('what was billed before the start stands for the deposit, a billed read carried in does not', () => {
+    const opened = new Books();
+    opened.book({ kind: 'openingPosition', terms: FLAT, given: [], billedCents: dollars(1), paidCents: dollars(0), invoiceId: 'OPEN' });
+    expect(due(opened, DEPOSIT, '2026-11-23').netCents).toBe(0);
+    const carried = given(0);
+    carried.book({ kind: 'carriedIn', carryId: 'C', fromContractId: 'last', lineId: 'line', count: 1, valuesCents: [5000], billedCents: dollars(50), taxCents: dollars(0) });
+    expect(due(carried, DEPOSIT, '2026-11-23').lines).toEqual([{ text: 'Deposit', amountCents: 36000, isDeposit: true }]);
   });
 
   test('a deposit may run ahead of reads priced each', () => {

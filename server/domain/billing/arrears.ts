@@ -5,7 +5,7 @@ import type { BilledLine } from '../sponsorship/happening.ts';
 import { isPricedByRead, sumOf } from '../sponsorship/line-values.ts';
 import type { LinePosition, Position } from '../sponsorship/position.ts';
 import { settledOrdinals } from '../sponsorship/slot-reads.ts';
-import { liveLines } from './live-lines.ts';
+import { billedReads, liveLines } from './live-lines.ts';
 
 /**
  * Reads given and not billed, line by line, less what was billed ahead of them (a deposit), the cap, and the least
@@ -32,22 +32,35 @@ function balancingLine(position: Position, differenceCents: number): BilledLine 
   return { text: isCapped ? 'Beyond the most agreed' : hasDeposit ? 'Less deposit' : 'Less billed before', amountCents };
 }
 
+/** Ordinals that were earned and stand on no live line, wherever they lie: a voided invoice leaves a gap. */
 function newlyGiven(position: Position, line: LinePosition): BilledLine[] {
   const { lineId, name } = line.terms;
-  const billedThrough = Math.max(0, ...liveLines(position).flatMap((one) => (one.lineId === lineId ? [one.toOrdinal ?? 0] : [])), openingOrdinal(position, line));
-  const settled = settledOrdinals(line);
-  if (settled <= billedThrough) return [];
-  const readIds = unbilledReads(position, lineId).slice(0, settled - billedThrough);
-  return runsOf(line, billedThrough, settled).map(({ from, to, unitCents }, place) => ({
-    text: name,
-    amountCents: centsOf(unitCents * (to - from)),
-    quantity: to - from,
-    unitCents: centsOf(unitCents),
-    lineId,
-    fromOrdinal: from + 1,
-    toOrdinal: to,
-    ...(place === 0 ? { readIds } : {}),
-  }));
+  const missing = unbilledOrdinals(position, line);
+  const readIds = unbilledReads(position, lineId).slice(0, missing.length);
+  const runs = runsOf(line, missing);
+  return runs.map(({ from, to, unitCents }, place) => {
+    const own = readIds.splice(0, place === runs.length - 1 ? readIds.length : to - from);
+    return {
+      text: name,
+      amountCents: centsOf(unitCents * (to - from)),
+      quantity: to - from,
+      unitCents: centsOf(unitCents),
+      lineId,
+      fromOrdinal: from + 1,
+      toOrdinal: to,
+      ...(own.length > 0 || place === 0 ? { readIds: own } : {}),
+    };
+  });
+}
+
+/** Counted from 0, in their order. */
+function unbilledOrdinals(position: Position, line: LinePosition): number[] {
+  const billed = liveLines(position).filter((one) => one.lineId === line.terms.lineId && one.toOrdinal !== undefined);
+  const ordinals: number[] = [];
+  for (let place = openingOrdinal(position, line); place < settledOrdinals(line); place += 1) {
+    if (!billed.some(({ fromOrdinal = 1, toOrdinal = 0 }) => fromOrdinal <= place + 1 && place + 1 <= toOrdinal)) ordinals.push(place);
+  }
+  return ordinals;
 }
 
 /** Reads given before we started were billed before we started, as far as that went. */
@@ -58,20 +71,20 @@ function openingOrdinal(position: Position, line: LinePosition): number {
 }
 
 /** Ordinals of one value side by side become one line, `8 × 50.00`. */
-function runsOf(line: LinePosition, from: number, to: number): { from: number; to: number; unitCents: Cents }[] {
-  if (isPricedByRead(line.terms)) return [{ from, to, unitCents: centsOf(priceEachOf(line.terms)) }];
+function runsOf(line: LinePosition, places: readonly number[]): { from: number; to: number; unitCents: Cents }[] {
   const runs: { from: number; to: number; unitCents: Cents }[] = [];
-  for (let place = from; place < to; place += 1) {
-    const unitCents = centsOf(line.values[place] ?? 0);
+  for (const place of places) {
+    const unitCents = centsOf(isPricedByRead(line.terms) ? priceEachOf(line.terms) : (line.values[place] ?? 0));
     const last = runs.at(-1);
-    if (last && last.unitCents === unitCents) last.to = place + 1;
+    if (last && last.to === place && last.unitCents === unitCents) last.to = place + 1;
     else runs.push({ from: place, to: place + 1, unitCents });
   }
-  return runs.filter((run) => run.unitCents > 0);
+  return runs.filter((run) => isPricedByRead(line.terms) || run.unitCents > 0);
 }
 
 function unbilledReads(position: Position, lineId: string): string[] {
+  const billed = billedReads(position);
   return Object.entries(position.reads)
-    .filter(([, read]) => read.lineId === lineId && read.invoiceId === undefined)
+    .filter(([readId, read]) => read.lineId === lineId && !billed.has(readId))
     .map(([readId]) => readId);
 }

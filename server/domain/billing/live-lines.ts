@@ -7,6 +7,11 @@ export function liveLines(position: Position): BilledLine[] {
   return position.documents.filter((document) => !document.isVoid).flatMap((document) => document.lines);
 }
 
+/** Reads that stand on a live line, those taken back since among them: counted again, they are not billed again. */
+export function billedReads(position: Position): Set<string> {
+  return new Set(liveLines(position).flatMap((line) => line.readIds ?? []));
+}
+
 /** One line over all that is left; none where nothing is. */
 export function restLine(amountCents: number, text: string): BilledLine[] {
   return amountCents > 0 ? [{ text, amountCents: centsOf(amountCents) }] : [];

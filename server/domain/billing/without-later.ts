@@ -2,6 +2,7 @@ import type { Day } from '../day.ts';
 import { applyHappening } from '../sponsorship/apply-happening.ts';
 import type { Happening } from '../sponsorship/happening.ts';
 import type { Position } from '../sponsorship/position.ts';
+import { billedReads } from './live-lines.ts';
 
 /** A happening and the day on which it was. */
 export interface HappenedOn {
@@ -29,8 +30,9 @@ export function daysOf(happened: readonly HappenedOn[]): Map<string, Day> {
  */
 export function withoutLater(position: Position, lastDay: Day, days: ReadonlyMap<string, Day>): Position {
   const isLater = (key: string) => (days.get(key) ?? lastDay) > lastDay;
+  const billed = billedReads(position);
   const later: Happening[] = [
-    ...Object.entries(position.reads).flatMap(([readId, read]): Happening[] => (read.invoiceId === undefined && isLater(readId) ? [{ kind: 'readTakenBack', readId }] : [])),
+    ...Object.keys(position.reads).flatMap((readId): Happening[] => (!billed.has(readId) && isLater(readId) ? [{ kind: 'readTakenBack', readId }] : [])),
     ...Object.keys(position.deliveries).filter(isLater).map((deliveryId): Happening => ({ kind: 'benefitDeliveryTakenBack', deliveryId })),
     ...position.lines.flatMap(({ terms: { lineId }, gamesPlayed }) =>
       gamesPlayed.filter((gameId) => isLater(`${lineId}/${gameId}`)).map((gameId): Happening => ({ kind: 'gamePlayedTakenBack', lineId, gameId })),
