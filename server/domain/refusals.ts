@@ -347,6 +347,7 @@ export const REFUSALS = {
   'void-after-credit': no(422, 'A credit or discount stands against this invoice, so it cannot be voided.'),
   'void-after-write-off': no(422, 'This invoice was written off, so it cannot be voided.'),
   'void-after-carry-over': no(422, 'Part of this invoice was carried into the next term, so it cannot be voided.'),
+  'more-than-tax': no(422, 'Only {tax} of the sales tax of this invoice is left to give back.'),
   'more-than-balance': no(422, 'Only {balance} is open on this invoice.'),
   'more-than-unapplied': no(422, 'Only {unapplied} of this credit is left.'),
   'payment-crosses-sellers': no(422, 'This payment went to another seller of record than the invoice.'),

@@ -64,6 +64,8 @@ export function discount(position: Position, { invoiceId, amountCents, taxCents 
   if (document.isVoid) refuse('invoice-is-void');
   const room = document.netCents - document.creditedCents - document.carriedCents - document.discountCents;
   if (amountCents > room) refuse('more-than-balance', { balance: amountText(centsOf(room)) });
+  const taxLeftCents = document.taxCents - document.creditedTaxCents - document.discountTaxCents;
+  if (taxCents > taxLeftCents) refuse('more-than-tax', { tax: amountText(centsOf(taxLeftCents)) });
   document.discountCents += amountCents;
   document.discountTaxCents += taxCents;
   position.allowancesCents += amountCents;

@@ -1,4 +1,3 @@
-import type { Cents } from '../money.ts';
 import { amountText, centsOf } from '../money.ts';
 import { refuse } from '../refusals.ts';
 import { memoTaxOf } from '../ledger/sales-tax.ts';
@@ -54,7 +53,8 @@ export function takeFromDocuments(
     if (part <= 0) continue;
     const soFar = centsOf(document.creditedCents + document.carriedCents + part);
     const invoice = { netCents: centsOf(document.netCents), taxCents: centsOf(document.taxCents) };
-    const taxCents: Cents = memoTaxOf(invoice, soFar, centsOf(document.creditedTaxCents));
+    const taxLeftCents = document.taxCents - document.creditedTaxCents - document.discountTaxCents;
+    const taxCents = Math.min(memoTaxOf(invoice, soFar, centsOf(document.creditedTaxCents)), taxLeftCents);
     take(document, part, taxCents);
     parts.push({ invoiceId: document.invoiceId, netCents: part, taxCents });
     left -= part;
