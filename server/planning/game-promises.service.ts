@@ -75,8 +75,8 @@ export class GamePromises {
     const changes = commitments.map((commitment) => changeOf(commitment, before.games, after)).filter((change) => change !== null);
     const credited: MayHaveCredited[] = [];
     await this.work.lock(Contract, [...new Set(changes.map((change) => change.commitment.contractId))]);
-    for (const termId of [...new Set(changes.map((change) => change.commitment.termId))].sort()) {
-      const position = await this.ledger.position(termId);
+    // Locked all at once, in the order of their ids, before anything is decided by where they stand.
+    for (const { termId, position } of await this.ledger.open([...new Set(changes.map((change) => change.commitment.termId))])) {
       if (!position) continue;
       const ofTerm = changes.filter((change) => change.commitment.termId === termId);
       const happenings = [...addedIn(ofTerm), ...calledOffIn(ofTerm, position), ...movedIn(ofTerm, position)];

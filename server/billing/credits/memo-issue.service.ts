@@ -36,6 +36,7 @@ export interface MayHaveCredited {
 interface Made {
   contractId: string;
   termId: string | null;
+  sellerId: string;
   memo: MemoPosition;
   lines: MemoLine[];
   reason: string;
@@ -64,12 +65,12 @@ export class MemoIssue {
     return this.issueAll([{ contractId, happenings, booked, issuedOn, reason, isDated: true }]);
   }
 
-  /** The same for several contracts: every document is locked before the first number is drawn. */
+  /** The same for several contracts: every document is locked before the first number is drawn, and the series of the sellers go in one order. */
   async issueAll(all: readonly MayHaveCredited[]): Promise<string[]> {
     const made: Made[] = [];
     for (const one of all) made.push(...(await this.madeBy(one)));
     await this.use.lock(made.map((one) => one.memo));
-    for (const one of made) {
+    for (const one of made.toSorted((a, b) => (a.sellerId < b.sellerId ? -1 : Number(a.sellerId > b.sellerId)))) {
       await this.write(one);
       await this.use.onOwnInvoices(one.memo, one.issuedOn);
     }
@@ -77,20 +78,20 @@ export class MemoIssue {
   }
 
   private async madeBy({ contractId, happenings, booked, issuedOn, reason, isDated = false }: MayHaveCredited): Promise<Made[]> {
-    const made: Made[] = [];
+    const made: Omit<Made, 'termId' | 'sellerId'>[] = [];
     let before = booked.before;
     for (const [place, happening] of happenings.entries()) {
       const after = applyHappening(before, happening);
       const eventId = booked.eventIds[place] ?? null;
       for (const memo of before ? after.memos.slice(before.memos.length) : []) {
         const lines = memoLines(happening, memo, before!, after);
-        made.push({ contractId, termId: null, memo, lines, reason: reason ?? memoReason(happening), eventId, issuedOn, isDated });
+        made.push({ contractId, memo, lines, reason: reason ?? memoReason(happening), eventId, issuedOn, isDated });
       }
       before = after;
     }
     if (made.length === 0) return [];
-    const [event] = await this.work.sql<{ termId: string }>('select term_id as "termId" from ledger_event where department_id = $1 and id = $2', [booked.eventIds[0]]);
-    return made.map((one) => ({ ...one, termId: event?.termId ?? null }));
+    const [event] = await this.work.sql<Pick<Made, 'termId' | 'sellerId'>>('select term_id as "termId", seller_id as "sellerId" from ledger_event where department_id = $1 and id = $2', [booked.eventIds[0]]);
+    return made.map((one) => ({ ...one, ...(event ?? refuse('not-found')) }));
   }
 
   private async write({ contractId, termId, memo, lines, reason, eventId, issuedOn, isDated }: Made): Promise<void> {
