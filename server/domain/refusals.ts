@@ -324,6 +324,8 @@ export const REFUSALS = {
 
   // billing
   'goods-miss-the-price': no(422, 'The promised goods come to {total}, the price is {price}. They have to agree.'),
+  'contract-does-not-add-up': no(422, 'What is due of this contract cannot be worked out: its amounts or days go beyond what can be kept. Look at the contract by itself.'),
+  'credit-of-goods': no(422, 'This credit stands for goods, and goods are not paid back in money: {refundable} of it may be paid back. Settle the rest in goods or by makegoods.'),
   'goods-are-counted': no(422, 'The goods of this contract are written down piece by piece. Record a delivery of them instead.'),
   'more-goods-than-promised': no(422, 'Only {open} of these goods are still to come.'),
   'goods-settled': no(422, 'The price is met already: what did not come was billed or let go.'),

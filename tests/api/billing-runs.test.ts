@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { application } from '../support/database.ts';
 import { aDepartment } from '../support/department.ts';
 import type { Department } from '../support/department.ts';
 import { TableDevice, aContract, aSeason, aSignedContract } from '../support/season.ts';
@@ -67,6 +68,24 @@ describe('a billing run', () => {
     const runs = await Promise.all([run(department), run(department), run(department)]);
     expect(runs.reduce((sum, one) => sum + one.issued, 0)).toBe(4);
     expect((await liveInvoices(department)).map((one: any) => [one.number, one.grossCents])).toEqual([1, 2, 3, 4].map((number) => [`TR-2027-000${number}`, 36_750]));
+  });
+
+  test('says nothing of a contract whose books are busy: it stays unfinished and is gone on with', async () => {
+    const { department, season } = await aBilledSeason();
+    const contract = await aSignedContract(department, season);
+    const busy = await application.ownerPool.connect();
+    try {
+      await busy.query('begin');
+      await busy.query('select 1 from contract where id = $1 for update', [contract.id]);
+      const { id } = await department.bookkeeper.make('/api/billing-runs', THROUGH);
+      await expect.poll(async () => (await department.bookkeeper.look(`/api/billing-runs/${id}`)).isRunning, { timeout: 20_000 }).toBe(false);
+      expect(await department.bookkeeper.look(`/api/billing-runs/${id}`)).toMatchObject({ contracts: 1, done: 0, isFinished: false });
+      await busy.query('rollback');
+      await department.bookkeeper.make(`/api/billing-runs/${id}/continue`);
+      expect(await finished(department, id)).toMatchObject({ done: 1, issued: 1, skipped: 0 });
+    } finally {
+      busy.release(true);
+    }
   });
 
   test('that broke off after a batch goes on where it stood', async () => {

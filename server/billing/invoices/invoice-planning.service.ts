@@ -61,8 +61,20 @@ export class InvoicePlanning {
     const booksOf = new Map(books.map((one) => [one.termId, one]));
     return deals.flatMap((deal) => {
       const own = booksOf.get(deal.termId);
-      return own ? [plannedFor(deal, own, games.get(deal.termId) ?? [], days)] : [];
+      return own ? [plannedOrWhyNot(deal, own, games.get(deal.termId) ?? [], days)] : [];
     });
+  }
+}
+
+/** Amounts that go beyond the exact whole numbers refuse their own contract and leave the others alone. */
+function plannedOrWhyNot(...of: Parameters<typeof plannedFor>): PlannedInvoice {
+  try {
+    return plannedFor(...of);
+  } catch (failure) {
+    if (!(failure instanceof RangeError)) throw failure;
+    const [deal, books] = of;
+    const refused = new Refused('contract-does-not-add-up');
+    return { deal, books, lines: [], amounts: invoiceAmounts([], 0), taxBasisPoints: 0, why: refused.message, refused };
   }
 }
 

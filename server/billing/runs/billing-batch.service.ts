@@ -27,7 +27,7 @@ export class BillingBatch {
       if (!refused) throw failure;
       const [only, ...others] = contractIds;
       if (only === undefined) return;
-      if (others.length === 0) return this.work.run(() => this.skip(run, only, refused.message));
+      if (others.length === 0) return this.skipOnce(run, only, refused.message);
       for (const contractId of contractIds) await this.bill(run, [contractId]);
     }
   }
@@ -48,6 +48,13 @@ export class BillingBatch {
     await this.work.add('billing_run_line', [...invoiced, ...skipped]);
   }
 
+  /** Two processes may skip the same contract at once; the second has nothing to say. */
+  private async skipOnce(run: BillingRun, contractId: string, why: string): Promise<void> {
+    await this.work.run(() => this.skip(run, contractId, why)).catch((failure: unknown) => {
+      if (refusalIn(failure)?.code !== 'contract-in-run-already') throw failure;
+    });
+  }
+
   private async skip(run: BillingRun, contractId: string, why: string): Promise<void> {
     if ((await this.dealtWith(run, [contractId])).has(contractId)) return;
     await this.work.add('billing_run_line', [lineRow(run, contractId, { why })]);
@@ -62,11 +69,12 @@ export class BillingBatch {
   }
 }
 
-/** A rule said no, or a constraint that bears a refusal's name. */
+/** A rule said no, or a constraint that bears a refusal's name. Busy books say nothing of a contract: the run breaks off and is gone on with. */
 function refusalIn(failure: unknown): Refused | null {
-  if (failure instanceof Refused) return failure;
+  if (failure instanceof Refused) return failure.code === 'busy' ? null : failure;
+  if (failure instanceof RangeError) return new Refused('contract-does-not-add-up');
   const code = refusedByDatabase(failure);
-  return code ? new Refused(code) : null;
+  return code && code !== 'busy' ? new Refused(code) : null;
 }
 
 function lineRow({ id }: BillingRun, contractId: string, rest: Pick<LineRow, 'why'> & Partial<LineRow>): LineRow {
