@@ -131,6 +131,17 @@ test('goods beyond any price are refused at their field', async () => {
   expect(answer.body.errors.promises).toContain('more than any price');
 });
 
+test('goods are not paid back in money: what an early end credits of them stays a credit', async () => {
+  const { department, path, promiseId } = await inKind();
+  const { bookkeeper, director } = department;
+  await bookkeeper.make(`${path}/goods-deliveries`, delivery(promiseId, 7));
+  await director.make(`${path}/end`, { on: '2026-12-02' });
+  const { data } = await bookkeeper.look('/api/credit-memos');
+  expect(data.map((memo: any) => [memo.netCents, memo.unappliedCents])).toEqual([[60_000, 60_000]]);
+  const answer = await bookkeeper.post(`/api/credit-memos/${data[0].id}/refunds`, { amountCents: 1, refundedOn: '2026-12-03', method: 'check' });
+  expect([answer.status, answer.body.code]).toEqual([422, 'credit-of-goods']);
+});
+
 test('two who take in the last pieces at once take them in once', async () => {
   const { department, path, promiseId } = await inKind();
   const answers = await Promise.all([department.bookkeeper.post(`${path}/goods-deliveries`, delivery(promiseId, 7)), department.director.post(`${path}/goods-deliveries`, delivery(promiseId, 7))]);

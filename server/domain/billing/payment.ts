@@ -102,6 +102,21 @@ export function creditRefunded(unappliedId: string, amountCents: Cents, unapplie
   return [post(MONEY.unappliedCredit, MONEY.cash, amountCents, { unappliedId })];
 }
 
+/**
+ * Goods are not paid back in money: of a memo only the parts that stand on invoices are, and of those what no invoice used.
+ *
+ * @param parts net and tax of the memo, in cents; a part without an invoice was paid in goods
+ * @param usedCents applied to invoices or paid back so far
+ * @throws Refused `credit-of-goods`
+ * @source common practice, no source
+ */
+export function checkNotOfGoods(parts: readonly { invoiceId?: string; netCents: number; taxCents: number }[], usedCents: number, amountCents: number): void {
+  if (parts.every(({ invoiceId }) => invoiceId !== undefined)) return;
+  const inMoney = parts.reduce((sum, { invoiceId, netCents, taxCents }) => sum + (invoiceId === undefined ? 0 : netCents + taxCents), 0);
+  const refundable = Math.max(0, inMoney - usedCents);
+  if (amountCents > refundable) refuse('credit-of-goods', { refundable: amountText(centsOf(refundable)) });
+}
+
 /** Payments, memos and carry-over never cross sellers of record. */
 export function checkSameSeller(oneSellerId: string, otherSellerId: string): void {
   if (oneSellerId !== otherSellerId) refuse('payment-crosses-sellers');
