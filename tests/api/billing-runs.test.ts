@@ -75,8 +75,8 @@ describe('a billing run', () => {
     const contract = await aSignedContract(department, season);
     const busy = await application.ownerPool.connect();
     try {
-      await busy.query('begin');
-      await busy.query('select 1 from contract where id = $1 for update', [contract.id]);
+      await busy.query(`begin; set local app.department_id = '${department.id}'`);
+      await busy.query('select 1 from contract where department_id = $1 and id = $2 for update', [department.id, contract.id]);
       const { id } = await department.bookkeeper.make('/api/billing-runs', THROUGH);
       await expect.poll(async () => (await department.bookkeeper.look(`/api/billing-runs/${id}`)).isRunning, { timeout: 20_000 }).toBe(false);
       expect(await department.bookkeeper.look(`/api/billing-runs/${id}`)).toMatchObject({ contracts: 1, done: 0, isFinished: false });
