@@ -35,7 +35,7 @@ async function tellReceipts(story: Story, market: Market, invoices: LaterInvoice
   const depositedOn = calendar.gameDay(-1);
   await story.on(depositedOn, async () => {
     await story.of(DepositSlipService).deposit({ sellerId: market.sellers.athletics, depositedOn, paymentIds: [handedOver], countedCents: 10_000 });
-    await story.of(ApplicationService).apply(handedOver, [{ invoiceId: invoices.pinyon, amountCents: 10_000 }], depositedOn, depositedOn, depositedOn);
+    await story.of(ApplicationService).apply(handedOver, [{ invoiceId: invoices.pinyon, amountCents: 10_000 }], depositedOn, depositedOn);
   }, 'bookkeeper');
   await takeReceipt(story, {
     ...{ sellerId: market.sellers.boosters, payerId: market.payers.lantern, fromWhom: 'Hank Delacroix-Wynn', takenOn: depositedOn },
