@@ -11,7 +11,7 @@ export function InvoicesOfContract({ contract }: { contract: Contract }) {
   if (isPending) return null;
   return (
     <Section title="Invoices">
-      {data.length === 0 ? <EmptyList>Nothing is billed yet. Press “Issue an invoice” to see what is due.</EmptyList> : <Rows<Invoice> label="Invoices of this contract" rows={data} columns={invoiceColumns} />}
+      {data.length === 0 ? <EmptyList>{contract.isInKind ? 'This contract is paid in goods. Only goods that do not come are put on an invoice; the sheet “Goods” does it.' : 'Nothing is billed yet. Press “Issue an invoice” to see what is due.'}</EmptyList> : <Rows<Invoice> label="Invoices of this contract" rows={data} columns={invoiceColumns} />}
     </Section>
   );
 }

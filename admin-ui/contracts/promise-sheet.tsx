@@ -35,7 +35,7 @@ export function PromiseSheet({ contract }: { contract: Contract }) {
             ['Closed', term.closedOn && dayText(term.closedOn)],
             ['Owner before', contract.assignments.map((one) => `${one.fromSponsorName}, until ${dayText(one.assignedOn)}: ${one.reason}`).join('\n')],
             ['Price', priceText(contract)],
-            ['Billed', planText(term.billingPlan)],
+            ['Billed', contract.isInKind ? 'As the goods come' : planText(term.billingPlan)],
             ['Paid in', contract.isInKind ? 'Goods' : 'Money'],
             ['When a game is cancelled', wordFor(POLICY_WORDS, contract.cancelledGamePolicy)],
             ['Purchase order', contract.purchaseOrderNumber],

@@ -28,7 +28,7 @@ function Actions({ contract }: { contract: Contract }) {
       {may && draft && <SignButton contract={contract} />}
       {may && draft && <OpeningButton contract={contract} />}
       {!draft && iMay('contract-changes', 'edit') && <ChangeMenu contract={contract} />}
-      {iMay('invoices', 'create') && (contract.term.state === 'signed' || contract.term.state === 'ended') && <IssueInvoiceButton contract={contract} />}
+      {iMay('invoices', 'create') && !contract.isInKind && (contract.term.state === 'signed' || contract.term.state === 'ended') && <IssueInvoiceButton contract={contract} />}
       {!draft && <SendButton label="Thank-you letter…" which={{ kind: 'thankYou', aboutId: contract.id }} />}
       {may && draft && <DeleteDraftButton contract={contract} />}
     </>

@@ -32,6 +32,7 @@ function Installments({ byAmount }: { byAmount: boolean }) {
 /** When the price is put on invoices. */
 export function BillingPlanFields() {
   const kind = useWatch({ name: 'term.billingPlan.kind' }) as string | undefined;
+  if (useWatch({ name: 'isInKind' }) === true) return null;
   return (
     <FormPart title="Billing plan">
       <FormGrid>

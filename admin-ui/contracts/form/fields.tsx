@@ -23,6 +23,7 @@ export function ContractFields() {
       <TermFields />
       <CommitmentsFields />
       <BenefitsFields />
+      <FlagInput source="isInKind" label="Paid in goods, not in money" defaultValue={false} />
       <BillingPlanFields />
       <FormPart title="The rest">
         <FormGrid>
@@ -30,7 +31,6 @@ export function ContractFields() {
           <WordsInput source="purchaseOrderNumber" label="Purchase order number" longest={60} />
           <WordsInput source="outsideId" label="Id in the file you import" longest={60} />
         </FormGrid>
-        <FlagInput source="isInKind" label="Paid in goods, not in money" defaultValue={false} />
         <WordsInput source="note" label="Note" longest={2000} lines={3} />
       </FormPart>
     </>

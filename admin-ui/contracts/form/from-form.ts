@@ -34,7 +34,7 @@ export function contractFromForm(values: RaRecord): Record<string, unknown> {
   const price = term['pricing'] === 'perRead' ? { priceCents: 0 } : {};
   return {
     ...values,
-    term: { ...only(term, ...TERM), ...price, billingPlan: planOf((term['billingPlan'] ?? {}) as BillingPlan) },
+    term: { ...only(term, ...TERM), ...price, billingPlan: values['isInKind'] === true ? { kind: 'inFull', on: term['startsOn'] } : planOf((term['billingPlan'] ?? {}) as BillingPlan) },
     commitments: ((values['commitments'] ?? []) as Commitment[]).map(commitmentOf),
     benefits: ((values['benefits'] ?? []) as Benefit[]).map((benefit) => only(benefit, ...BENEFIT)),
   };

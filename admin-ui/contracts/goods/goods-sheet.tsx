@@ -36,7 +36,7 @@ function Sheet({ goods }: { goods: Goods }) {
   const writes = iMay('contracts', 'edit') && (!goods.isSigned || goods.promises.length === 0);
   return (
     <>
-      <Section title="Promised goods" actions={<>{writes && <PromiseButton goods={goods} />}{goods.isSigned && goods.openCents > 0 && iMay('invoices', 'create') && <ShortageButtons goods={goods} />}</>}>
+      <Section title="Promised goods" actions={<>{writes && <PromiseButton goods={goods} />}{goods.isSigned && goods.promises.length > 0 && goods.openCents > 0 && iMay('invoices', 'create') && <ShortageButtons goods={goods} />}</>}>
         <Figures figures={[{ label: 'Price', value: moneyText(goods.priceCents) }, { label: 'Received', value: moneyText(goods.receivedCents) }, { label: 'Still to come', value: moneyText(goods.isSigned ? goods.openCents : goods.priceCents) }]} />
         <Promises goods={goods} />
       </Section>
