@@ -28,7 +28,7 @@ export function FindPage() {
         <TextField label="Number, amount, name or check number" value={typed} inputRef={box} onChange={(event) => setTyped(event.target.value)} slotProps={{ htmlInput: { maxLength: 100, autoComplete: 'off' } }} sx={{ flex: '1 1 260px', maxWidth: 520 }} />
         <Button type="submit" variant="contained">Find</Button>
       </Box>
-      {q ? <Reading of={asked}>{(found) => <Found q={q} found={found} />}</Reading> : <EmptyList>Finds invoices, credit memos, payments, receipts and deposit slips: by number (TR-2027-0014), by amount (350 or 1,234.50), by the sponsor’s or payer’s name, or by the number of a check.</EmptyList>}
+      {q ? <Reading of={asked}>{(found) => <Found q={q} found={found} />}</Reading> : <EmptyList>Finds invoices, credit memos, payments, receipts and deposit slips: by number, by amount (350 or 1,234.50), by the sponsor’s or payer’s name, or by the number of a check.</EmptyList>}
     </>
   );
 }

@@ -1,7 +1,8 @@
 import { Alert, Button, Dialog, DialogActions, DialogContent, DialogTitle, Typography } from '@mui/material';
 import { useId } from 'react';
-import { Form } from 'react-admin';
+import { Form, useNotify } from 'react-admin';
 import { useSend } from '../api/command.ts';
+import { openPdf } from '../api/pdf.ts';
 import { FormError } from '../forms/form-error.tsx';
 import { WordsInput } from '../inputs/words-input.tsx';
 import type { WhichLetter } from './send-button.tsx';
@@ -23,6 +24,21 @@ function Again({ preview }: { preview: LetterPreview }) {
       <WordsInput source="reason" label="Why once more" longest={500} required />
     </>
   );
+}
+
+const PAPERS: Partial<Record<WhichLetter['kind'], (id: string) => string>> = {
+  invoice: (id) => `/invoices/${id}/invoice.pdf`,
+  reminder: (id) => `/invoices/${id}/invoice.pdf`,
+  creditMemo: (id) => `/credit-memos/${id}/credit-memo.pdf`,
+  receipt: (id) => `/receipts/${id}/receipt.pdf`,
+};
+
+/** The paper, to look at before it goes, where it is issued already. */
+function Attached({ which, name }: { which: WhichLetter; name: string }) {
+  const notify = useNotify();
+  const path = PAPERS[which.kind]?.(which.aboutId);
+  if (!path) return <>{name}</>;
+  return <Button variant="text" onClick={() => void openPdf(path, name).catch((error: Error) => notify(error.message, { type: 'error' }))}>{name}</Button>;
 }
 
 /** The letter as it would go out; its words may be changed before. */
@@ -47,7 +63,7 @@ export function SendDialog({ which, preview, onClose }: Props) {
           <WordsInput source="toAddress" label="To" type="email" longest={254} required helperText={preview.toAddress === null ? 'Nobody has an address yet. What you write here is used this once.' : ''} />
           <WordsInput source="subject" label="Subject" longest={200} required />
           <WordsInput source="body" label="Letter" longest={10_000} lines={10} required />
-          {preview.attachments.length > 0 && <Typography sx={{ overflowWrap: 'anywhere' }}>Attached: {preview.attachments.join(', ')}</Typography>}
+          {preview.attachments.length > 0 && <Typography sx={{ overflowWrap: 'anywhere' }}>Attached: <Attached which={which} name={preview.attachments.join(', ')} /></Typography>}
           <FormError />
         </DialogContent>
         <DialogActions sx={{ px: 3, pb: 2 }}>
