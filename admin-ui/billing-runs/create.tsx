@@ -6,7 +6,7 @@ import { useSend } from '../api/command.ts';
 import { useServer } from '../api/use-server.ts';
 import { FormError } from '../forms/form-error.tsx';
 import { FormGrid } from '../forms/form-grid.tsx';
-import { today } from '../format/day.ts';
+import { dayText, today } from '../format/day.ts';
 import { moneyText } from '../format/money.ts';
 import { DayInput } from '../inputs/day-input.tsx';
 import { PickInput } from '../inputs/pick-input.tsx';
@@ -42,7 +42,7 @@ function Look({ sending }: { sending: boolean }) {
   const search = new URLSearchParams({ through: throughDay ?? '', issuedOn: issuedOn ?? '', ...(sellerId ? { sellerId } : {}) });
   const preview = useServer<Preview>(throughDay && issuedOn ? `/billing-runs/preview?${search}` : null);
   if (!throughDay || !issuedOn) return <Alert severity="info" icon={false}>Say through which day, and on which day the invoices are issued.</Alert>;
-  return <Reading of={preview}>{(seen) => <><PreviewSheets preview={seen} /><Confirm preview={seen} sending={sending} /></>}</Reading>;
+  return <Reading of={preview}>{(seen) => <>{throughDay > issuedOn && <Alert severity="warning" icon={false} sx={{ mb: 2 }}>What falls due through {dayText(throughDay)} falls due later than it is issued, on {dayText(issuedOn)}.</Alert>}<PreviewSheets preview={seen} /><Confirm preview={seen} sending={sending} /></>}</Reading>;
 }
 
 /** What would be billed is shown as the days are chosen; one press bills it. */

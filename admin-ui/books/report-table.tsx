@@ -1,4 +1,5 @@
-import { Paper, Table, TableBody, TableCell, TableContainer, TableFooter, TableHead, TableRow } from '@mui/material';
+import { Paper, Table, TableBody, TableCell, TableContainer, TableFooter, TableHead, TableRow, Typography } from '@mui/material';
+import { useEffect, useRef, useState } from 'react';
 import type { ReactNode } from 'react';
 import type { Theme } from '@mui/material';
 import { moneyText } from '../format/money.ts';
@@ -25,8 +26,19 @@ export function ReportTable<T extends object>({ label, columns, rows, keyOf }: {
   const isSummed = columns.some((column) => column.sum !== undefined);
   const side = (column: ReportColumn<T>) => (column.numeric ? ('right' as const) : ('left' as const));
   const figure = (column: ReportColumn<T>) => (column.numeric ? { className: 'tabular', sx: { whiteSpace: 'nowrap' } } : {});
+  const box = useRef<HTMLDivElement>(null);
+  const [scrolls, setScrolls] = useState(false);
+  useEffect(() => {
+    const look = () => setScrolls(box.current !== null && box.current.scrollWidth > box.current.clientWidth + 1);
+    const watch = new ResizeObserver(look);
+    if (box.current) watch.observe(box.current);
+    look();
+    return () => watch.disconnect();
+  }, [rows]);
   return (
-    <TableContainer component={Paper} variant="outlined" tabIndex={0} role="region" aria-label={label}>
+    <>
+    {scrolls && <Typography variant="body2" color="text.secondary" sx={{ mb: 0.5 }}>More columns to the right</Typography>}
+    <TableContainer ref={box} component={Paper} variant="outlined" tabIndex={0} role="region" aria-label={label}>
       <Table>
         <TableHead>
           <TableRow>
@@ -61,5 +73,6 @@ export function ReportTable<T extends object>({ label, columns, rows, keyOf }: {
         )}
       </Table>
     </TableContainer>
+    </>
   );
 }

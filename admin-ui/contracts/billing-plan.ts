@@ -20,6 +20,8 @@ export function planText(plan: BillingPlan): string {
       return `${plan.installments.map((one) => `${moneyText(one.amountCents)} on ${dayText(one.on)}`).join(', ')}; what these leave open of the price is billed with the last`;
     }
     const all = plan.installments.reduce((sum, one) => sum + one.share, 0);
+    const days = plan.installments.map((one) => dayText(one.on));
+    if (days.length > 1 && plan.installments.every((one) => one.share === plan.installments[0]!.share)) return `In ${days.length} equal parts on ${days.join(', ')}`;
     return plan.installments.map((one) => `${one.share} of ${all} shares on ${dayText(one.on)}`).join(', ');
   }
   if (plan.kind === 'depositAndArrears') return `Deposit of ${moneyText(plan.depositCents)} on ${dayText(plan.depositOn)}, then for the reads given`;

@@ -13,7 +13,7 @@ export type Keys = Record<Exclude<CodePartKind, 'constant'>, { id: string; name:
 
 const Values = ({ kind, keys }: { kind: Exclude<CodePartKind, 'constant'>; keys: Keys }) => (
   <ArrayInput source="values" label={`Codes by ${kind}`} helperText={false}>
-    <SimpleFormIterator addButton={<AddRow label="Add a code" />} removeButton={<RemoveRow label="Take out" />} inline disableReordering disableClear fullWidth>
+    <SimpleFormIterator addButton={<AddRow label="Add a code" />} removeButton={<RemoveRow label="Take out" />} inline disableReordering disableClear fullWidth sx={{ '& .RaSimpleFormIterator-action': { visibility: 'visible' } }}>
       <Box sx={{ flex: { sm: '2 1 220px' } }}><ChoiceInput source="key" label={KIND_CHOICES.find(({ id }) => id === kind)?.name.replace('By ', 'For the ') ?? 'For'} choices={keys[kind]} required /></Box>
       <Box sx={{ flex: { sm: '1 1 110px' } }}><WordsInput source="text" label="Code" longest={20} required /></Box>
     </SimpleFormIterator>
@@ -24,7 +24,7 @@ const Values = ({ kind, keys }: { kind: Exclude<CodePartKind, 'constant'>; keys:
 export const CodePartsFields = ({ keys }: { keys: Keys }) => (
   <FormPart title="Code string" why="Such as fund, function, object and school. Where a part goes by school or team, income is split by the teams that earned it; a school without a code here has that of its own record.">
     <ArrayInput source="codeParts" label={false} helperText={false}>
-      <SimpleFormIterator addButton={<AddRow label="Add a part" />} removeButton={<RemoveRow label="Take the part out" />} disableClear fullWidth>
+      <SimpleFormIterator addButton={<AddRow label="Add a part" />} removeButton={<RemoveRow label="Take the part out" />} disableClear fullWidth sx={{ '& .RaSimpleFormIterator-action': { visibility: 'visible' } }}>
         <WordsInput source="name" label="Name of the part" longest={40} required />
         <ChoiceInput source="kind" label="Where it comes from" choices={KIND_CHOICES} defaultValue="constant" required />
         <WordsInput source="otherwise" label="Code, or what stands where none is given below" longest={20} />

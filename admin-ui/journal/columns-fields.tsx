@@ -12,7 +12,7 @@ import { FIELD_CHOICES } from './field-words.ts';
 export const ColumnsFields = () => (
   <FormPart title="Columns" why="From left to right. The file needs a column of signed amounts, or a debit and a credit column.">
     <ArrayInput source="columns" label={false} helperText={false}>
-      <SimpleFormIterator addButton={<AddRow label="Add a column" />} removeButton={<RemoveRow label="Take out" />} inline disableClear fullWidth>
+      <SimpleFormIterator addButton={<AddRow label="Add a column" />} removeButton={<RemoveRow label="Take out" />} inline disableClear fullWidth sx={{ '& .RaSimpleFormIterator-action': { visibility: 'visible' } }}>
         <Box sx={{ flex: { sm: '2 1 220px' } }}><ChoiceInput source="field" label="What it holds" choices={FIELD_CHOICES} required /></Box>
         <Box sx={{ flex: { sm: '2 1 160px' } }}><WordsInput source="heading" label="Heading" longest={60} /></Box>
         <FormDataConsumer>

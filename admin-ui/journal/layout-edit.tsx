@@ -88,6 +88,7 @@ export function LayoutEdit() {
         <>
           <Title title={`Journal of ${layout.sellerName}`} />
           <BackLink />
+          <p>Consult the business office about the codes and the form of the file.</p>
           <LayoutForm key={layout.version} layout={layout} />
         </>
       )}

@@ -56,7 +56,7 @@ export function Certificates({ payer }: { payer: Payer }) {
   const notify = useNotify();
   if (!iMay('invoices', 'list')) return null;
   return (
-    <Section title="Exemption certificates" lead="A PDF, PNG or JPEG of up to 2 MB. The number and the day it ends stand above; the reason is printed on each invoice.">
+    <Section title="Exemption certificates" lead="A PDF, PNG or JPEG of up to 2 MB. The number and the day it ends stand above; the reason is printed on each invoice. Local rules and the business office decide; this is not tax advice.">
       <Reading of={files}>
         {({ data }) =>
           data.length === 0 ? (

@@ -63,6 +63,7 @@ export const CreditsSheet = ({ contract }: { contract: Contract }) => (
   <>
     <Section title="Missed reads" lead={contract.isInKind ? 'This sponsor pays in goods, so a missed read is made good before it is credited.' : 'Make a missed read good, credit it, or leave it owed for a later night.'}>
       <Buttons contract={contract} />
+      {!iMay('contract-changes', 'edit') && <p>The athletic director agrees makegoods and changes the contract.</p>}
     </Section>
     <Section title="Makegoods"><Makegoods contract={contract} /></Section>
     {iMay('credit-memos', 'list') && <Section title="Credit memos"><Memos contract={contract} /></Section>}
