@@ -1,10 +1,7 @@
 /** `npm run billing -- --preview|--run --through DAY`: bills everything that is due through a day, or says what that would be. */
-import 'reflect-metadata'
-import { NestFactory } from '@nestjs/core'
-import pg from 'pg'
 import { build } from './build.mjs'
 import { openDatabase } from './database.mjs'
-import { appliedMigrations, migrationFiles } from './migrate.mjs'
+import { dayGiven, openRooms, refuseUnknown } from './rooms.mjs'
 import { WayOut, command, option, sinceStart } from './terminal.mjs'
 
 const help = `npm run billing -- --preview --through DAY     who would be billed for how much, and who is skipped and why; changes nothing
@@ -24,68 +21,19 @@ const named = ['--through', '--issued-on', '--seller', '--department']
 
 /** @typedef {{ name: string, run: <T>(work: () => Promise<T>) => Promise<T>, outside: <T>(work: () => Promise<T>) => Promise<T>, previews: any, runs: any, views: any, work: any, close: () => Promise<void> }} Office */
 
-/** @param {string[]} given */
-function refuseUnknown(given) {
-  for (let at = 0; at < given.length; at += 1) {
-    const word = (given[at] ?? '').split('=')[0] ?? ''
-    if (named.includes(word)) {
-      if (!option(word, given) || option(word, given)?.startsWith('--')) throw new WayOut(`${word} needs a value.\n\n${help}`)
-      if (!given[at]?.includes('=')) at += 1
-    } else if (!flags.includes(word)) throw new WayOut(`"${given[at]}" is not known here.\n\n${help}`)
-  }
-}
-
-/** @param {string} name @param {(text: string) => string} dayOf */
-function dayGiven(name, dayOf) {
-  const text = option(name)
-  if (text === undefined) return undefined
-  try {
-    return dayOf(text)
-  } catch {
-    throw new WayOut(`${name} ${text} is no day; write one such as 2026-11-30.`)
-  }
-}
-
-/** @param {import('./database.mjs').Database} database @returns {Promise<{ id: string, name: string }>} */
-async function departmentOf(database) {
-  const client = new pg.Client({ connectionString: database.webUrl })
-  await client.connect()
-  try {
-    const applied = await appliedMigrations(client)
-    if (applied.length < migrationFiles().length) throw new WayOut('The database is not of this version yet. Start Rafterline once, or run its migrations, and try again.')
-    const { rows } = await client.query('select id, name from department order by name')
-    const wanted = option('--department')
-    const found = wanted === undefined ? rows : rows.filter((row) => row.name === wanted)
-    if (found.length === 1) return found[0]
-    if (rows.length === 0) throw new WayOut('There is no department in this database yet.')
-    throw new WayOut(`${wanted === undefined ? 'Say which department' : `There is no department "${wanted}"`}: --department "${rows.map((row) => row.name).join('" or "')}"`)
-  } finally {
-    await client.end()
-  }
-}
-
-/** The rooms of the server without its port. @param {import('./database.mjs').Database} database @returns {Promise<Office>} */
+/** @param {import('./database.mjs').Database} database @returns {Promise<Office>} */
 async function openOffice(database) {
-  const department = await departmentOf(database)
-  const built = (/** @type {string} */ file) => import(`../../.build/server/${file}.js`)
-  const [{ AppModule }, { readConfig }, { makeLog, NestLog }, { errands }, { UnitOfWork }, { BillingPreview }, { BillingRuns }, { BillingRunViews }] = await Promise.all(
-    ['app.module', 'platform/config/config', 'platform/log/log', 'platform/database/scope', 'platform/database/unit-of-work', 'billing/runs/billing-preview.service',
-      'billing/runs/billing-runs.service', 'billing/runs/billing-run-views.service'].map(built),
-  )
-  const log = makeLog('error')
-  const config = readConfig({ ...process.env, DATABASE_URL: database.webUrl })
-  const app = await NestFactory.createApplicationContext(AppModule.with(config, log), { logger: new NestLog(log), abortOnError: false })
-  const work = app.get(UnitOfWork)
-  const scope = { departmentId: department.id, personId: null }
+  const { department, scope, begin, service, close } = await openRooms(database)
+  const work = await service('platform/database/unit-of-work', 'UnitOfWork')
   return {
     name: department.name,
     work,
     run: (inside) => work.runAs(scope, inside),
-    outside: (begin) => errands.run({ scope, manager: null }, begin),
-    previews: app.get(BillingPreview),
-    runs: app.get(BillingRuns),
-    views: app.get(BillingRunViews),
-    close: () => app.close(),
+    outside: begin,
+    previews: await service('billing/runs/billing-preview.service', 'BillingPreview'),
+    runs: await service('billing/runs/billing-runs.service', 'BillingRuns'),
+    views: await service('billing/runs/billing-run-views.service', 'BillingRunViews'),
+    close,
   }
 }
 
@@ -139,7 +87,7 @@ async function runToDrive(office, form) {
 await command(async () => {
   const given = process.argv.slice(2)
   if (given.includes('--help')) return void console.log(help)
-  refuseUnknown(given)
+  refuseUnknown(given, { flags, named, help })
   const isRun = given.includes('--run')
   if (isRun === given.includes('--preview')) throw new WayOut(`Say one of --preview and --run.\n\n${help}`)
   if (!option('--through')) throw new WayOut(`Say through which day: --through DAY\n\n${help}`)

@@ -1,12 +1,9 @@
 /** `npm run packets -- --out DIR`: the packets of a home season as PDF files. It gives out no numbers unless it is told to. */
-import 'reflect-metadata'
 import { existsSync, mkdirSync, readFileSync, renameSync, rmSync, statSync, writeFileSync } from 'node:fs'
 import { join, resolve } from 'node:path'
-import { NestFactory } from '@nestjs/core'
-import pg from 'pg'
 import { build } from './build.mjs'
 import { openDatabase } from './database.mjs'
-import { appliedMigrations, migrationFiles } from './migrate.mjs'
+import { dayGiven, openRooms, refuseUnknown } from './rooms.mjs'
 import { WayOut, command, option, sinceStart } from './terminal.mjs'
 
 const help = `npm run packets -- --out DIR     every home night's packet as a PDF in DIR: the latest issue where it is current, else a draft
@@ -26,64 +23,10 @@ const named = ['--out', '--from', '--to', '--season', '--department']
 /** @typedef {{ nightId: string, heldOn: string, title: string | null, venueName: string }} Night */
 /** @typedef {{ departmentId: string, departmentName: string, run: <T>(work: () => Promise<T>) => Promise<T>, packets: any, close: () => Promise<void> }} Office */
 
-/** @param {string[]} given */
-function refuseUnknown(given) {
-  for (let at = 0; at < given.length; at += 1) {
-    const word = (given[at] ?? '').split('=')[0] ?? ''
-    if (named.includes(word)) {
-      if (!option(word, given) || option(word, given)?.startsWith('--')) throw new WayOut(`${word} needs a value.\n\n${help}`)
-      if (!given[at]?.includes('=')) at += 1
-    } else if (!flags.includes(word)) throw new WayOut(`"${given[at]}" is not known here.\n\n${help}`)
-  }
-}
-
-/** @param {string} name @param {(text: string) => string} dayOf */
-function dayGiven(name, dayOf) {
-  const text = option(name)
-  if (text === undefined) return null
-  try {
-    return dayOf(text)
-  } catch {
-    throw new WayOut(`${name} ${text} is no day; write one such as 2026-12-04.`)
-  }
-}
-
-/** @param {import('./database.mjs').Database} database @returns {Promise<{ id: string, name: string }>} */
-async function departmentOf(database) {
-  const client = new pg.Client({ connectionString: database.webUrl })
-  await client.connect()
-  try {
-    const applied = await appliedMigrations(client)
-    if (applied.length < migrationFiles().length) throw new WayOut('The database is not of this version yet. Start Rafterline once, or run its migrations, and try again.')
-    const { rows } = await client.query('select id, name from department order by name')
-    const wanted = option('--department')
-    const found = wanted === undefined ? rows : rows.filter((row) => row.name === wanted)
-    if (found.length === 1) return found[0]
-    if (rows.length === 0) throw new WayOut('There is no department in this database yet.')
-    throw new WayOut(`${wanted === undefined ? 'Say which department' : `There is no department "${wanted}"`}: --department "${rows.map((row) => row.name).join('" or "')}"`)
-  } finally {
-    await client.end()
-  }
-}
-
-/** The rooms of the server without its port. @param {import('./database.mjs').Database} database @returns {Promise<Office>} */
+/** @param {import('./database.mjs').Database} database @returns {Promise<Office>} */
 async function openOffice(database) {
-  const department = await departmentOf(database)
-  const built = (/** @type {string} */ file) => import(`../../.build/server/${file}.js`)
-  const [{ AppModule }, { readConfig }, { makeLog, NestLog }, { errands }, { PacketsOfSeason }] = await Promise.all(
-    ['app.module', 'platform/config/config', 'platform/log/log', 'platform/database/scope', 'packet/packets-of-season.service'].map(built),
-  )
-  const log = makeLog('error')
-  const config = readConfig({ ...process.env, DATABASE_URL: database.webUrl })
-  const app = await NestFactory.createApplicationContext(AppModule.with(config, log), { logger: new NestLog(log), abortOnError: false })
-  const scope = { departmentId: department.id, personId: null }
-  return {
-    departmentId: department.id,
-    departmentName: department.name,
-    run: (work) => errands.run({ scope, manager: null }, work),
-    packets: app.get(PacketsOfSeason),
-    close: () => app.close(),
-  }
+  const { department, begin, service, close } = await openRooms(database)
+  return { departmentId: department.id, departmentName: department.name, run: begin, packets: await service('packet/packets-of-season.service', 'PacketsOfSeason'), close }
 }
 
 /** Writes a file that nobody loses anything by. @param {string} file @param {Buffer} bytes @returns {'written' | 'same' | 'other'} */
@@ -171,7 +114,7 @@ const counted = (number, one) => `${number} ${one}${number === 1 ? '' : 's'}`
 await command(async () => {
   const given = process.argv.slice(2)
   if (given.includes('--help')) return void console.log(help)
-  refuseUnknown(given)
+  refuseUnknown(given, { flags, named, help })
   const target = option('--out')
   if (!target) throw new WayOut(`Say where to: --out DIR\n\n${help}`)
   if (given.includes('--draft') && given.includes('--issue')) throw new WayOut('--draft prints drafts and --issue prints numbers; choose one.')
@@ -179,7 +122,7 @@ await command(async () => {
   if (existsSync(out) && !statSync(out).isDirectory()) throw new WayOut(`${out} is a file, not a folder.`)
   await build(['server'])
   const { dayOf } = await import('../../.build/server/domain/day.js')
-  const wanted = { from: dayGiven('--from', dayOf), to: dayGiven('--to', dayOf), season: option('--season') ?? null }
+  const wanted = { from: dayGiven('--from', dayOf) ?? null, to: dayGiven('--to', dayOf) ?? null, season: option('--season') ?? null }
   const database = await openDatabase()
   /** @type {Office | null} */
   let office = null
