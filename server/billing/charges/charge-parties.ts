@@ -1,6 +1,7 @@
 import { NO_MONEY } from '../../domain/money.ts';
 import type { Cents } from '../../domain/money.ts';
 import { refuse } from '../../domain/refusals.ts';
+import { headOf } from '../invoices/invoice-snapshot.ts';
 import type { InvoiceSnapshot } from '../invoices/invoice-snapshot.ts';
 
 /** Who charges and who is charged, as they are on the day of issue. */
@@ -61,25 +62,13 @@ export function chargeSnapshot(parties: ChargeParties, charge: { number: string;
   return {
     kind: 'charge',
     number,
-    locale: parties.locale,
-    currency: parties.currency,
-    seller: {
-      name: parties.sellerName,
-      address: parties.sellerAddress,
-      remitTo: parties.remitTo,
-      taxIdentity: parties.taxIdentity,
-      contactName: parties.contactName,
-      contactEmail: parties.contactEmail,
-      contactPhone: parties.contactPhone,
-    },
-    payer: { name: parties.payerName, address: parties.payerAddress, email: parties.payerEmail },
+    ...headOf(parties),
     sponsorName: parties.sponsorName,
     contractNumber: parties.contractNumber,
     contractTitle: parties.contractTitle,
     purchaseOrderNumber: null,
     issuedOn,
     dueOn,
-    terms: parties.termsDays === 0 ? 'Due on receipt' : `Net ${parties.termsDays}`,
     creditsNumber: null,
     reason: null,
     lines: [{ description, quantity: 1, unitCents: null, amountCents }],

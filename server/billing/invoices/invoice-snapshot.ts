@@ -67,15 +67,11 @@ export function taxNoteOf(parties: Parties, issuedOn: string): string | null {
   return `Sales tax is charged because exemption certificate ${exemptionNumber} expired on ${dayText(exemptionExpiresOn, parties.locale)}.`;
 }
 
-export function snapshotOf(
-  parties: Parties,
-  document: { number: string; issuedOn: string; dueOn: string; lines: readonly BilledLine[]; amounts: InvoiceAmounts; note: string | null },
-): InvoiceSnapshot {
-  const tax = taxOn(parties, document.issuedOn);
-  const taxes = taxByLine(document.lines, tax.basisPoints);
+type Head = 'sellerName' | 'sellerAddress' | 'remitTo' | 'taxIdentity' | 'contactName' | 'contactEmail' | 'contactPhone' | 'payerName' | 'payerAddress' | 'payerEmail' | 'termsDays' | 'locale' | 'currency';
+
+/** Who asks whom for money, and when it is due, as every document of a seller says it. */
+export function headOf(parties: Pick<Parties, Head>): Pick<InvoiceSnapshot, 'locale' | 'currency' | 'seller' | 'payer' | 'terms'> {
   return {
-    kind: 'invoice',
-    number: document.number,
     locale: parties.locale,
     currency: parties.currency,
     seller: {
@@ -88,13 +84,26 @@ export function snapshotOf(
       contactPhone: parties.contactPhone,
     },
     payer: { name: parties.payerName, address: parties.payerAddress, email: parties.payerEmail },
+    terms: parties.termsDays === 0 ? 'Due on receipt' : `Net ${parties.termsDays}`,
+  };
+}
+
+export function snapshotOf(
+  parties: Parties,
+  document: { number: string; issuedOn: string; dueOn: string; lines: readonly BilledLine[]; amounts: InvoiceAmounts; note: string | null },
+): InvoiceSnapshot {
+  const tax = taxOn(parties, document.issuedOn);
+  const taxes = taxByLine(document.lines, tax.basisPoints);
+  return {
+    kind: 'invoice',
+    number: document.number,
+    ...headOf(parties),
     sponsorName: parties.sponsorName,
     contractNumber: parties.contractNumber,
     contractTitle: parties.contractTitle,
     purchaseOrderNumber: parties.purchaseOrderNumber,
     issuedOn: document.issuedOn,
     dueOn: document.dueOn,
-    terms: parties.termsDays === 0 ? 'Due on receipt' : `Net ${parties.termsDays}`,
     creditsNumber: null,
     reason: null,
     lines: document.lines.map(({ text, quantity, unitCents, amountCents }, place) => ({
