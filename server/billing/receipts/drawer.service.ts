@@ -1,5 +1,4 @@
 import { Inject, Injectable } from '@nestjs/common';
-import { refuse } from '../../domain/refusals.ts';
 import { UnitOfWork } from '../../platform/database/unit-of-work.ts';
 import type { DrawerLineView, DrawerView } from './deposit-slip.dto.ts';
 
@@ -20,10 +19,6 @@ const LINES = `select payment.id, payment.number, payment.seller_id as "sellerId
 
 const SUMS = `select count(*) as total, coalesce(sum(payment.amount_cents), 0)::bigint as "totalCents", min(payment.received_on) as "oldestOn" from payment ${UNDEPOSITED}`;
 
-const WHERE_IT_LIES = `select payment.drawer = 'undepositedReceipts' and not exists (select from deposit_slip_line as line
-    where line.department_id = $1 and line.payment_id = payment.id) as undeposited
-  from payment where payment.department_id = $1 and payment.id = $2`;
-
 /** What was taken in and is not at the bank yet. */
 @Injectable()
 export class DrawerService {
@@ -34,12 +29,5 @@ export class DrawerService {
     const data = await this.work.sql<DrawerLineView>(LINES, [sellerId ?? null]);
     const [sums] = await this.work.sql<Omit<DrawerView, 'data'>>(SUMS, [sellerId ?? null]);
     return { data, ...sums! };
-  }
-
-  /** Where the money of a payment lies; asked after the payment's lock was taken. */
-  async drawerOf(paymentId: string): Promise<'undeposited' | 'banked'> {
-    const [row] = await this.work.sql<{ undeposited: boolean | null }>(WHERE_IT_LIES, [paymentId]);
-    if (!row) return refuse('not-found');
-    return row.undeposited === true ? 'undeposited' : 'banked';
   }
 }
