@@ -66,6 +66,7 @@ export const SPONSOR_STATUSES = choices(SPONSOR_STATUS_WORDS);
 export const TIMINGS = choices(TIMING_WORDS);
 export const COUNTINGS = choices(COUNTING_WORDS);
 export const WHOSES = choices(WHOSE_WORDS);
+export const SEPARATIONS = choices({ none: 'Anywhere', window: 'Not in one window', next: 'Not in one window nor the next', game: 'Not in one game' });
 export const PRIORITIES = [1, 2, 3].map((id) => ({ id, name: PRIORITY_WORDS[id]! }));
 export const PRICINGS = choices(PRICING_WORDS);
 export const POLICIES = choices(POLICY_WORDS);

@@ -2,7 +2,9 @@ import { Entity } from 'typeorm';
 import type { Day } from '../domain/day.ts';
 import type { Cents } from '../domain/money.ts';
 import type { Level } from '../domain/season/game.ts';
+import type { WindowKind } from '../domain/season/sport-profile.ts';
 import type { Counting } from '../domain/sponsorship/contract-terms.ts';
+import type { Separation } from '../domain/sponsorship/separation.ts';
 import { CentsColumn, CountColumn, DayColumn, DepartmentColumn, FlagColumn, IdColumn, ListColumn, RefColumn, TextColumn, VersionColumn } from '../platform/database/columns.ts';
 
 /** N reads of one kind over certain teams, levels and days. */
@@ -29,7 +31,12 @@ export class Commitment {
   @ListColumn('text') levels: Level[];
   @CountColumn({ nullable: true }) leastPerGame: number | null;
   @CountColumn({ nullable: true }) mostPerGame: number | null;
-  @CountColumn({ nullable: true }) separationMinutes: number | null;
+  @TextColumn() separation: Separation;
+  /** narrower than the read kind's windows; empty: all of them */
+  @ListColumn('text') windowKinds: WindowKind[];
+  @ListColumn('date') blackoutDays: Day[];
+  /** games that were promised aloud: the planner keeps a read in each */
+  @ListColumn('uuid') pinnedGameIds: string[];
   @CountColumn() priority: number;
   @VersionColumn() version: number;
 }

@@ -1,7 +1,11 @@
 import type { Level } from '../domain/season/game.ts';
 import { LEVELS } from '../domain/season/game.ts';
+import { WINDOW_KINDS } from '../domain/season/sport-profile.ts';
+import type { WindowKind } from '../domain/season/sport-profile.ts';
 import type { Counting } from '../domain/sponsorship/contract-terms.ts';
-import { CentsField, ChoiceField, ChoicesField, CountField, DayField, FlagField, IdField, IdsField, TextField } from '../platform/http/fields.ts';
+import { SEPARATIONS } from '../domain/sponsorship/separation.ts';
+import type { Separation } from '../domain/sponsorship/separation.ts';
+import { CentsField, ChoiceField, ChoicesField, CountField, DayField, DaysField, FlagField, IdField, IdsField, TextField } from '../platform/http/fields.ts';
 import { MOST_RATE_CENTS, MOST_READS } from './amounts.ts';
 
 const OPEN = { optional: true, nullable: true };
@@ -28,7 +32,10 @@ export class CommitmentDto {
   @ChoicesField(LEVELS, { optional: true }) levels?: Level[];
   @CountField(0, 99, OPEN) leastPerGame?: number | null;
   @CountField(1, 99, OPEN) mostPerGame?: number | null;
-  @CountField(0, 600, OPEN) separationMinutes?: number | null;
+  @ChoiceField(SEPARATIONS, { optional: true }) separation?: Separation;
+  @ChoicesField(WINDOW_KINDS, { optional: true }) windowKinds?: WindowKind[];
+  @DaysField(60, { optional: true }) blackoutDays?: string[];
+  @IdsField(60, { optional: true }) pinnedGameIds?: string[];
   @CountField(1, 3, { optional: true }) priority?: number;
 }
 

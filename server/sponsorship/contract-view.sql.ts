@@ -53,7 +53,8 @@ export const COMMITMENTS = `select commitment.id, commitment.contract_id as "con
     commitment.reads_at_most as "readsAtMost", commitment.whose, commitment.several_count_as_one as "severalCountAsOne",
     commitment.rate_cents as "rateCents", commitment.price_each_cents as "priceEachCents", commitment.is_taxed as "isTaxed", commitment.starts_on as "startsOn",
     commitment.ends_on as "endsOn", commitment.team_ids as "teamIds", commitment.levels, commitment.least_per_game as "leastPerGame",
-    commitment.most_per_game as "mostPerGame", commitment.separation_minutes as "separationMinutes", commitment.priority
+    commitment.most_per_game as "mostPerGame", commitment.separation, commitment.window_kinds as "windowKinds",
+    commitment.blackout_days as "blackoutDays", commitment.pinned_game_ids as "pinnedGameIds", commitment.priority
   from commitment join read_kind on read_kind.department_id = commitment.department_id and read_kind.id = commitment.read_kind_id
   where commitment.department_id = $1 and commitment.contract_id = any($2::uuid[]) order by commitment.contract_id, commitment.place`;
 

@@ -3,6 +3,8 @@ import type { CancelledGamePolicy, Counting, Pricing } from '../domain/sponsorsh
 import type { Standing } from '../domain/sponsorship/standing.ts';
 import type { Day } from '../domain/day.ts';
 import type { Level } from '../domain/season/game.ts';
+import type { WindowKind } from '../domain/season/sport-profile.ts';
+import type { Separation } from '../domain/sponsorship/separation.ts';
 
 export type TermState = 'draft' | 'signed' | 'ended' | 'closed';
 
@@ -48,7 +50,10 @@ export interface CommitmentRow {
   levels: Level[];
   leastPerGame: number | null;
   mostPerGame: number | null;
-  separationMinutes: number | null;
+  separation: Separation;
+  windowKinds: WindowKind[];
+  blackoutDays: Day[];
+  pinnedGameIds: string[];
   priority: number;
 }
 

@@ -1,6 +1,6 @@
 import { Entity } from 'typeorm';
-import type { CancelledGamePolicy } from '../domain/sponsorship/contract-terms.ts';
-import { DepartmentColumn, FlagColumn, IdColumn, RefColumn, TextColumn, VersionColumn } from '../platform/database/columns.ts';
+import type { CancelledGamePolicy, PriceVariesWith } from '../domain/sponsorship/contract-terms.ts';
+import { CountColumn, DepartmentColumn, FlagColumn, IdColumn, RefColumn, TextColumn, VersionColumn } from '../platform/database/columns.ts';
 
 @Entity('contract')
 export class Contract {
@@ -16,6 +16,9 @@ export class Contract {
   @FlagColumn() isInKind: boolean;
   @TextColumn({ nullable: true }) categoryException: string | null;
   @TextColumn({ nullable: true }) categoryExceptionApprovedBy: string | null;
+  @CountColumn() years: number;
+  @CountColumn() increaseBasisPoints: number;
+  @TextColumn() priceVariesWith: PriceVariesWith;
   @TextColumn({ nullable: true }) outsideId: string | null;
   @TextColumn({ nullable: true }) note: string | null;
   @VersionColumn() version: number;

@@ -13,5 +13,7 @@ export class ReadKind {
   @CountColumn() sponsorsPerGame: number;
   @TextColumn({ nullable: true }) occurrence: string | null;
   @TextColumn({ nullable: true }) presents: string | null;
+  /** kinds of one group share places of their own within a window */
+  @TextColumn({ nullable: true }) placeGroup: string | null;
   @VersionColumn() version: number;
 }

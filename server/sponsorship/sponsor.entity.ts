@@ -18,6 +18,10 @@ export class Sponsor {
   @DayColumn({ nullable: true }) lastContactOn: string | null;
   @TextColumn({ nullable: true }) nextStep: string | null;
   @DayColumn({ nullable: true }) nextStepOn: string | null;
+  /** whose call it is */
+  @RefColumn({ nullable: true }) callerPersonId: string | null;
+  @DayColumn({ nullable: true }) lostOn: string | null;
+  @TextColumn({ nullable: true }) lostReason: string | null;
   @TextColumn({ nullable: true }) note: string | null;
   @TextColumn({ nullable: true }) outsideId: string | null;
   @VersionColumn() version: number;

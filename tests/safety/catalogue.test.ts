@@ -6,10 +6,10 @@ const BEFORE_A_DEPARTMENT = ['department', 'person', 'session', 'sign_in_attempt
 /** A second policy: my own memberships, the link whose token I bear. */
 const SECOND_POLICIES = { membership: ['my_own'], link: ['bearer'] } as Record<string, string[]>;
 const HISTORY = [
-  'amendment', 'application', 'audit_row', 'benefit_delivery', 'billing_run', 'billing_run_line', 'contract_assignment', 'contract_hold', 'credit_memo',
+  'amendment', 'application', 'audit_row', 'benefit_delivery', 'billing_run', 'billing_run_line', 'company_exception', 'contract_assignment', 'contract_hold', 'credit_memo',
   'credit_memo_line', 'deposit_slip', 'deposit_slip_line', 'exemption_file', 'goods_delivery', 'idempotency_record', 'invoice', 'invoice_discount', 'invoice_line',
   'invoice_void', 'journal_batch', 'journal_batch_entry', 'ledger_entry', 'ledger_event', 'log_entry', 'log_entry_aside', 'message', 'message_event', 'month_close',
-  'night_settlement', 'packet_issue', 'payment', 'payment_return', 'posting', 'receipt', 'refund', 'script_version', 'seal', 'sign_off', 'write_off',
+  'night_settlement', 'packet_issue', 'payment', 'payment_return', 'posting', 'receipt', 'refund', 'script_version', 'seal', 'sign_off', 'sponsor_contact', 'write_off',
 ];
 
 async function rows<T extends Record<string, any>>(sql: string): Promise<T[]> {

@@ -8,7 +8,7 @@ import { DayInput } from '../../inputs/day-input.tsx';
 import { FlagInput } from '../../inputs/flag-input.tsx';
 import { MoneyInput } from '../../inputs/money-input.tsx';
 import { PickInput } from '../../inputs/pick-input.tsx';
-import { COUNTINGS, LEVELS, PRIORITIES, WHOSES } from '../../words/choices.ts';
+import { COUNTINGS, LEVELS, PRIORITIES, SEPARATIONS, WHOSES } from '../../words/choices.ts';
 import { RateFromCard } from './rate-from-card.tsx';
 
 const READS: Record<string, string> = { perGame: 'Reads in each game', perNight: 'Reads on each night' };
@@ -24,7 +24,7 @@ function Finer() {
         <ChoiceInput source="priority" label="When places are short" choices={PRIORITIES} defaultValue={2} required />
         <CountInput source="leastPerGame" label="At least in one game" max={99} helperText="A wish for the planner; nothing is billed by it" />
         <CountInput source="mostPerGame" label="At most in one game" min={1} max={99} />
-        <CountInput source="separationMinutes" label="Minutes apart" max={600} />
+        <ChoiceInput source="separation" label="Kept apart from its competitors" choices={SEPARATIONS} defaultValue="window" required />
         <DayInput source="startsOn" label="Not before" />
         <DayInput source="endsOn" label="Not after" />
       </FormGrid>

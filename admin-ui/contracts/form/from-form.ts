@@ -5,7 +5,7 @@ import type { Benefit, BillingPlan, Commitment, Contract } from '../types.ts';
 
 const COMMITMENT = [
   'id', 'readKindId', 'counting', 'reads', 'readsAtLeast', 'readsAtMost', 'whose', 'severalCountAsOne', 'rateCents', 'priceEachCents', 'isTaxed', 'startsOn', 'endsOn',
-  'teamIds', 'levels', 'leastPerGame', 'mostPerGame', 'separationMinutes', 'priority',
+  'teamIds', 'levels', 'leastPerGame', 'mostPerGame', 'separation', 'windowKinds', 'blackoutDays', 'pinnedGameIds', 'priority',
 ] as const;
 const BENEFIT = ['id', 'name', 'quantity', 'rateCents', 'fairValueCents', 'isTaxed', 'earns', 'startsOn', 'endsOn', 'dueOn'] as const;
 const TERM = ['seasonId', 'startsOn', 'endsOn', 'pricing', 'priceCents', 'billAtLeastCents', 'billAtMostCents'] as const;

@@ -19,7 +19,7 @@ export interface NewLine {
   insert: () => Promise<void>;
 }
 
-const NO_NUMBERS = { readsAtLeast: null, readsAtMost: null, priceEachCents: null, startsOn: null, endsOn: null, leastPerGame: null, mostPerGame: null, separationMinutes: null };
+const NO_NUMBERS = { readsAtLeast: null, readsAtMost: null, priceEachCents: null, startsOn: null, endsOn: null, leastPerGame: null, mostPerGame: null };
 
 /** The rows of a contract's lines follow what is booked, so that planning sees the promise as it stands. */
 @Injectable()
@@ -43,7 +43,7 @@ export class PromiseRows {
     const kind = (await this.work.first(ReadKind, { id: form.readKindId })) ?? refuse('unknown-read-kind');
     const startsOn = form.startsOn && form.startsOn > on ? form.startsOn : on < term.startsOn ? null : on;
     const row = {
-      reads: 0, whose: 'ours', severalCountAsOne: false, rateCents: 0, teamIds: [], levels: [], priority: 2, ...NO_NUMBERS,
+      reads: 0, whose: 'ours', severalCountAsOne: false, rateCents: 0, teamIds: [], levels: [], windowKinds: [], blackoutDays: [], pinnedGameIds: [], separation: 'window', priority: 2, ...NO_NUMBERS,
       ...form, startsOn, id: form.id ?? newId(), termId: term.id, contractId: term.contractId, place,
     } as unknown as Commitment;
     const line = readLineOf({ ...row, readKindName: kind.name }, term, await this.games.ofSeasons([term.seasonId]));

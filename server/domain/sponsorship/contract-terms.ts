@@ -11,6 +11,15 @@ export type Pricing = 'fixed' | 'perRead';
 /** What becomes of the reads of a cancelled game that were counted for that game. */
 export type CancelledGamePolicy = 'credit' | 'valueMovesOn';
 
+/**
+ * What the price goes up and down with. A payment that depends on attendance or on how many see or hear it is no
+ * qualified sponsorship payment; one that depends only on the game being held is.
+ *
+ * @source 26 U.S.C. 513(i)(2)(B)(i)
+ */
+export const PRICE_VARIES_WITH = ['nothing', 'attendance', 'audience'] as const;
+export type PriceVariesWith = (typeof PRICE_VARIES_WITH)[number];
+
 /** The reads promised in one game (or night, whose id then stands in `gameId`). */
 export interface GameReads {
   gameId: string;

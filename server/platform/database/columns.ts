@@ -14,7 +14,7 @@ export const FlagColumn = (options: ColumnOptions = {}) => Column('boolean', opt
 export const DayColumn = (options: ColumnOptions = {}) => Column('date', options);
 /** A moment stays the text it is: ISO 8601 in UTC. */
 export const InstantColumn = (options: ColumnOptions = {}) => Column('text', options);
-export const ListColumn = (of: 'text' | 'uuid', options: ColumnOptions = {}): PropertyDecorator =>
+export const ListColumn = (of: 'text' | 'uuid' | 'date', options: ColumnOptions = {}): PropertyDecorator =>
   Column({ ...options, type: of, array: true } satisfies ColumnOptions);
 export const JsonColumn = (options: ColumnOptions = {}) => Column('jsonb', options);
 export const VersionColumn = () => Column('integer', { default: 1 });

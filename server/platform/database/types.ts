@@ -3,6 +3,8 @@ import pg from 'pg';
 const INT8 = 20;
 const NUMERIC = 1700;
 const DATE = 1082;
+/** An array of days, which the driver's types do not name. */
+const DATES = 1182 as typeof DATE;
 const TIMESTAMPTZ = 1184;
 
 /**
@@ -13,6 +15,7 @@ export function setTypeParsers(): void {
   pg.types.setTypeParser(INT8, wholeNumber);
   pg.types.setTypeParser(NUMERIC, (text) => (/^-?\d+$/.test(text) ? wholeNumber(text) : Number(text)));
   pg.types.setTypeParser(DATE, (text) => text);
+  pg.types.setTypeParser(DATES, (text) => (text === '{}' ? [] : text.slice(1, -1).split(',')));
   pg.types.setTypeParser(TIMESTAMPTZ, moment);
 }
 

@@ -196,6 +196,17 @@ export function IdsField(most: number, options: FieldOptions = {}): PropertyDeco
   );
 }
 
+/** A list of days. */
+export function DaysField(most: number, options: FieldOptions = {}): PropertyDecorator {
+  return field(
+    options,
+    { type: 'array', items: { type: 'string', format: 'date' }, maxItems: most } as ApiPropertyOptions,
+    IsArray({ message: 'is a list' }),
+    ArrayMaxSize(most, { message: `has at most ${most} entries` }),
+    Validate(IsDayOfTheCalendar, { each: true, message: 'holds something that is no day' }),
+  );
+}
+
 /** A list of whole counts. */
 export function CountsField(least: number, most: number, bounds: { most: number }, options: FieldOptions = {}): PropertyDecorator {
   return field(
