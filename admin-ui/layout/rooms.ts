@@ -13,10 +13,16 @@ export const ROOMS: readonly Room[] = [
     pages: [page('games', 'Games'), page('teams', 'Teams'), page('schools', 'Schools'), page('venues', 'Venues'), page('seasons', 'Seasons')],
   },
   {
+    title: 'Selling',
+    pages: [
+      page('rate-card-lines', 'Rate card'),
+    ],
+  },
+  {
     title: 'Promises',
     pages: [
       page('contracts', 'Contracts'), page('sponsors', 'Sponsors'), page('copies', 'Copy'), page('read-kinds', 'Read kinds'),
-      page('rate-card-lines', 'Rate card'), page('sponsor-categories', 'Categories'), page('scripts', 'Scripts'),
+      page('sponsor-categories', 'Categories'), page('scripts', 'Scripts'),
     ],
   },
   {

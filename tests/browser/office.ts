@@ -6,7 +6,7 @@ import type { Season } from '../support/season.ts';
 
 /** The address of a page and the heading it carries. */
 export type Sheet = readonly [path: string, heading: string];
-export type Rooms = Record<'Now' | 'Calendar' | 'Promises' | 'Changes' | 'Money' | 'Books' | 'Office', Sheet[]>;
+export type Rooms = Record<'Now' | 'Calendar' | 'Selling' | 'Promises' | 'Changes' | 'Money' | 'Books' | 'Office', Sheet[]>;
 
 const LISTS: Record<string, string> = {
   games: 'Games', teams: 'Teams', schools: 'Schools', venues: 'Venues', seasons: 'Seasons', contracts: 'Contracts', sponsors: 'Sponsors',
@@ -157,8 +157,11 @@ function roomsOf(records: Record<string, any>, { night, played, draft, batch }: 
       ...tabs(`/nights/${played.id}/show`, played.title, 'requests', 'log', 'tidy'),
     ],
     Calendar: all('games', 'teams', 'schools', 'venues', 'seasons'),
+    Selling: [
+      ...all('rate-card-lines'),
+    ],
     Promises: [
-      ...all('contracts', 'sponsors', 'copies', 'read-kinds', 'rate-card-lines', 'sponsor-categories', 'scripts'),
+      ...all('contracts', 'sponsors', 'copies', 'read-kinds', 'sponsor-categories', 'scripts'),
       ...tabs(`/contracts/${records['contracts'].id}/show`, nameOf(records['contracts']), 'delivery', 'credits', 'account', 'explanation', 'invoices', 'copy'),
       ...tabs(`/scripts/${records['scripts'].id}/show`, nameOf(records['scripts']), 'versions'),
       [`/contracts/${draft.id}`, `Change ${draft.title}`],
