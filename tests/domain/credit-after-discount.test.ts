@@ -23,3 +23,25 @@ describe('the tax of a discount', () => {
     expect(-books.position!.memos[0]!.taxCents / 100).toBeCloseTo(taxOfMemo, 2);
   });
 });
+
+describe('a price that falls after a discount', () => {
+  test('ended before any read, the memo gives back what the discount left, with its tax, and the discount is gone', () => {
+    const books = discounted(14);
+    books.book({ kind: 'ended', memoId: 'CM', keepsMinimum: false });
+    expect(books.position!.memos[0]!.parts).toEqual([{ invoiceId: 'INV', netCents: dollars(686), taxCents: dollars(34.3) }]);
+    expect([books.position!.allowancesCents, books.position!.billedCents]).toEqual([0, 0]);
+  });
+
+  test.each([[1, 14], [0, 0]])('with %d of the reads given, the discount that stays is %d.00', (given, stays) => {
+    const books = discounted(14);
+    books.reading('line', given);
+    books.book({ kind: 'ended', memoId: 'CM', keepsMinimum: false });
+    expect(books.position!.allowancesCents).toBe(dollars(stays));
+  });
+
+  test('carried over before any read, no more leaves the invoice than stands on it', () => {
+    const books = discounted(14);
+    books.book({ kind: 'carriedOut', carryId: 'NEXT', toContractId: 'next', lineId: 'line', count: 14 });
+    expect([books.position!.documents[0]!.carriedCents, books.position!.allowancesCents]).toEqual([dollars(686), 0]);
+  });
+});

@@ -1,6 +1,6 @@
 import { refuse } from '../refusals.ts';
 import { amountsOf } from './contract-amounts.ts';
-import { lowerPrice, takeFromDocuments } from './credit-price.ts';
+import { fallWithPrice, lowerPrice, takeFromDocuments } from './credit-price.ts';
 import type { HappeningOf } from './happening.ts';
 import { fitValues, isPricedByRead, resplitOpen, sumOf, takeFromEnd } from './line-values.ts';
 import { checkCount, checkOwed, countsByGame, lineOf, slotOf } from './line-of.ts';
@@ -78,7 +78,8 @@ export function carryOut(position: Position, { carryId, lineId, gameId, count }:
   const before = amountsOf(position);
   const valuesCents = takeFromEnd(line, count);
   slot.carriedOut += count;
-  const billedCents = Math.max(0, sumOf(valuesCents) - Math.max(0, before.toBillCents));
+  fallWithPrice(position);
+  const billedCents = Math.min(position.billedCents, Math.max(0, sumOf(valuesCents) - Math.max(0, before.toBillCents)));
   const parts = takeFromDocuments(position, billedCents, undefined, (document, part, tax) => {
     document.carriedCents += part;
     document.creditedTaxCents += tax;

@@ -14,10 +14,17 @@ import type { BilledDocument, MemoPart, Position } from './position.ts';
 export function lowerPrice(position: Position, memo: MayNeedMemo, change: () => void): void {
   const before = amountsOf(position);
   change();
+  fallWithPrice(position);
   const lowered = before.priceCents - amountsOf(position).priceCents;
   const billedPart = lowered - Math.max(0, before.toBillCents);
   if (lowered <= 0 || billedPart <= 0) return;
   creditBilled(position, memo, billedPart);
+}
+
+/** An allowance falls with what it was an allowance on, so that no price ends below zero. */
+export function fallWithPrice(position: Position): void {
+  const { priceCents } = amountsOf(position);
+  if (priceCents < 0) position.allowancesCents += priceCents;
 }
 
 /**

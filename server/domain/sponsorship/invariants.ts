@@ -70,6 +70,8 @@ function brokenMoney(position: Position): string[] {
     ...unless(balanced, 'an entry does not sum to zero'),
     ...unless(!isFixed || toBillCents - contractBalanceCents === openCents, 'the bridge of the two ledgers is broken'),
     ...unless(!isFixed || toBillCents >= 0, 'more is billed than agreed'),
+    ...unless(amounts.priceCents >= 0, 'the price is below zero'),
+    ...unless(creditedWithoutInvoice(position) <= position.goodsCents, 'more goods are credited than were received'),
     ...unless(balanceOf(balances, 'money', MONEY.contractBalance) === contractBalanceCents, 'the contract balance is not revenue less billed'),
     ...unless(amounts.billedCents === billedBy(position), 'billed is not what the documents come to'),
   ];
@@ -77,13 +79,16 @@ function brokenMoney(position: Position): string[] {
 
 function billedBy(position: Position): number {
   const documents = position.documents.filter((one) => !one.isVoid);
-  const memosWithoutInvoice = position.memos.flatMap((memo) => memo.parts).filter((part) => part.invoiceId === undefined);
   return (
     sumOf(documents.map((one) => one.netCents - one.creditedCents - one.carriedCents - one.discountCents)) +
     position.goodsCents -
-    sumOf(memosWithoutInvoice.map((part) => part.netCents)) -
+    creditedWithoutInvoice(position) -
     carriedWithoutInvoice(position)
   );
+}
+
+function creditedWithoutInvoice(position: Position): number {
+  return sumOf(position.memos.flatMap((memo) => memo.parts).filter((part) => part.invoiceId === undefined).map((part) => part.netCents));
 }
 
 /** Goods that were billed and carried over stand on no invoice. */
