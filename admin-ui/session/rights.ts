@@ -22,6 +22,8 @@ const RIGHTS: Record<string, { see: Right; change: Right }> = {
   payers: { see: 'see contracts', change: 'change contracts' },
   'read-kinds': { see: 'see contracts', change: 'change contracts' },
   'rate-card-lines': { see: 'see contracts', change: 'change contracts' },
+  'reserved-categories': { see: 'see contracts', change: 'make offers' },
+  'window-places': { see: 'see the season', change: 'change the season' },
   contracts: { see: 'see contracts', change: 'change contracts' },
   'contract-changes': { see: 'see contracts', change: 'sign contracts' },
   copies: { see: 'see copy', change: 'change copy' },

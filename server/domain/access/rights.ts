@@ -12,6 +12,7 @@ export const ROLE_RIGHTS = {
   'see contracts': ['director', 'bookkeeper'],
   'change contracts': ['director'],
   'sign contracts': ['director'],
+  'make offers': ['director'],
   'see copy': ['director', 'bookkeeper', 'announcer'],
   'change copy': ['director'],
   'give out links': ['director'],
