@@ -48,6 +48,17 @@ alter table commitment add column window_kinds text[] not null default '{}';
 alter table commitment add column blackout_days date[] not null default '{}';
 alter table commitment add column pinned_game_ids uuid[] not null default '{}';
 
+-- The least above the most could be kept until now; the least is what was promised.
+do $$
+declare one uuid;
+begin
+  for one in select id from department loop
+    execute format('set local app.department_id = %L', one);
+    update commitment set most_per_game = least_per_game where department_id = one and least_per_game > most_per_game;
+  end loop;
+end $$;
+alter table commitment add constraint "least-above-most" check (least_per_game <= most_per_game);
+
 alter table contract add column years smallint not null default 1 check (years between 1 and 5);
 alter table contract add column increase_basis_points integer not null default 0 check (increase_basis_points between 0 and 10000);
 alter table contract add column price_varies_with text not null default 'nothing' check (price_varies_with in ('nothing', 'attendance', 'audience'));

@@ -59,6 +59,7 @@ export class ContractService {
   }
 
   private async writeCommitments(contractId: string, termId: string, commitments: readonly CommitmentDto[]): Promise<void> {
+    checkCommitments(commitments);
     const rows = commitments.map((form, place) => ({ ...form, id: form.id ?? newId(), contractId, termId, place: place + 1 }));
     await this.work.insert(Commitment, rows as Partial<Commitment>[]);
   }
@@ -76,4 +77,12 @@ function termOf(form: TermDto | ChangeTermDto): Partial<Term> {
   }
   const { billingPlan, ...term } = form;
   return { ...(term as Partial<Term>), ...(billingPlan ? { billingPlan: planOf(billingPlan) } : {}) };
+}
+
+/** @throws Refused `least-above-most`, at the field of the form */
+function checkCommitments(commitments: readonly CommitmentDto[]): void {
+  commitments.forEach(({ leastPerGame, mostPerGame }, place) => {
+    if (leastPerGame == null || mostPerGame == null || leastPerGame <= mostPerGame) return;
+    refuse('least-above-most', {}, { commitments: { [place]: { leastPerGame: sentenceOfRefusal('least-above-most') } } });
+  });
 }
