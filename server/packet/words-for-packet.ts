@@ -4,7 +4,7 @@ import type { Instant } from '../domain/instant.ts';
 import type { PacketWindow } from '../domain/packet/night-for-packet.ts';
 import type { Level } from '../domain/season/game.ts';
 import { spokenClock } from '../domain/season/night.ts';
-import { kindOfWindow } from '../planning/game-windows.ts';
+import { kindOfWindow } from '../domain/season/window-names.ts';
 
 const LEVELS: Readonly<Record<Level, string>> = {
   varsity: 'varsity',

@@ -42,7 +42,7 @@ interface Change {
 }
 
 const SIGNED = `select commitment.id, commitment.counting, commitment.reads, commitment.starts_on as "startsOn", commitment.ends_on as "endsOn",
-    commitment.team_ids as "teamIds", commitment.levels, term.id as "termId", term.season_id as "seasonId", term.starts_on as "termStartsOn",
+    commitment.team_ids as "teamIds", commitment.levels, commitment.blackout_days as "blackoutDays", term.id as "termId", term.season_id as "seasonId", term.starts_on as "termStartsOn",
     term.ends_on as "termEndsOn", contract.id as "contractId", contract.cancelled_game_policy as policy
   from commitment
     join term on term.department_id = commitment.department_id and term.id = commitment.term_id

@@ -1,5 +1,6 @@
 import type { Day } from '../domain/day.ts';
 import { profileFor, schoolYearOf, windowsOf } from '../domain/season/sport-profile.ts';
+import { kindOfWindow } from '../domain/season/window-names.ts';
 import type { GameWindow, Sport, WindowKind, WindowOwner } from '../domain/season/sport-profile.ts';
 
 /** What a game's row says of its windows. */
@@ -19,12 +20,6 @@ export function windowsOfGame(game: GameOfWindows, allowsDeadBall: boolean, stat
     if (failure instanceof RangeError) return [];
     throw failure;
   }
-}
-
-/** `timeOut2` is a `timeOut`. */
-export function kindOfWindow(key: string): string {
-  const kind = key.replace(/\d+$/, '');
-  return kind === 'timeout' ? 'timeOut' : kind;
 }
 
 /** The keys of the windows a read kind may be voiced in, its first choice first. */

@@ -8,13 +8,16 @@ interface Standing {
   id: string;
   nightId: string;
   isCancelled: boolean;
+  /** the game has come to lie on a day on which nothing of the commitment is read */
+  isBlackedOut: boolean;
   latestNightId: string | null;
 }
 
-const STANDING = `select placement.id, placement.night_id as "nightId", game.status = 'cancelled' as "isCancelled",
+const STANDING = `select placement.id, placement.night_id as "nightId", game.status = 'cancelled' as "isCancelled", game.played_on = any(commitment.blackout_days) as "isBlackedOut",
     (select night.id from game_night join night on night.department_id = $1 and night.id = game_night.night_id
       where game_night.department_id = $1 and game_night.game_id = game.id order by night.held_on desc, night.id desc limit 1) as "latestNightId"
   from placement join game on game.department_id = placement.department_id and game.id = placement.game_id
+  join commitment on commitment.department_id = placement.department_id and commitment.id = placement.commitment_id
   where placement.department_id = $1 and placement.game_id = any($2::uuid[])
     and not exists (select 1 from log_entry where log_entry.department_id = $1 and log_entry.placement_id = placement.id)`;
 
@@ -25,7 +28,7 @@ export class PlacementsFollow {
 
   async follow(gameIds: readonly string[]): Promise<void> {
     const standing = await this.work.sql<Standing>(STANDING, [gameIds]);
-    const gone = standing.filter((one) => one.isCancelled || one.latestNightId === null).map((one) => one.id);
+    const gone = standing.filter((one) => one.isCancelled || one.isBlackedOut || one.latestNightId === null).map((one) => one.id);
     if (gone.length > 0) await this.work.remove(Placement, { id: In(gone) });
     for (const { id, nightId, latestNightId } of standing) {
       if (!gone.includes(id) && latestNightId !== nightId) await this.work.update(Placement, id, null, { nightId: latestNightId! });

@@ -39,7 +39,7 @@ export interface ReadyToSign extends ContractRecord {
 
 const LINES = `select commitment.id, commitment.counting, commitment.reads, commitment.reads_at_least as "readsAtLeast",
     commitment.reads_at_most as "readsAtMost", commitment.rate_cents as "rateCents", commitment.price_each_cents as "priceEachCents", commitment.is_taxed as "isTaxed",
-    commitment.starts_on as "startsOn", commitment.ends_on as "endsOn", commitment.team_ids as "teamIds", commitment.levels,
+    commitment.starts_on as "startsOn", commitment.ends_on as "endsOn", commitment.team_ids as "teamIds", commitment.levels, commitment.blackout_days as "blackoutDays",
     read_kind.name as "readKindName"
   from commitment join read_kind on read_kind.department_id = commitment.department_id and read_kind.id = commitment.read_kind_id
   where commitment.department_id = $1 and commitment.term_id = $2 order by commitment.place`;

@@ -22,6 +22,7 @@ export interface CommitmentOfTerm {
   endsOn: Day | null;
   teamIds: string[];
   levels: Level[];
+  blackoutDays: Day[];
   seasonId: string;
   termStartsOn: Day;
   termEndsOn: Day;

@@ -45,6 +45,7 @@ describe('a game moves from state to state', () => {
 
 const perGame: CommitmentTerms = {
   id: 'gameBall', counting: 'perGame', reads: 2, startsOn: dayOf('2026-12-01'), endsOn: dayOf('2027-02-28'), teamIds: ['varsityBoys'], levels: [],
+  blackoutDays: [dayOf('2026-12-25')],
 };
 const game: CoveredGame = {
   id: 'herons', playedOn: dayOf('2026-12-04'), movedFromOn: null, status: 'planned', class: 'regular', level: 'varsity',
@@ -63,6 +64,10 @@ describe('which games a commitment counts over', () => {
     ['a game on the last day', { playedOn: dayOf('2027-02-28') }, true],
     ['a game after the last day', { playedOn: dayOf('2027-03-01') }, false],
     ['a game moved past the last day', { playedOn: dayOf('2027-03-01'), movedFromOn: dayOf('2027-02-27') }, true],
+    ['a game on the day before a blackout day', { playedOn: dayOf('2026-12-24') }, true],
+    ['a game on a blackout day', { playedOn: dayOf('2026-12-25') }, false],
+    ['a game moved onto a blackout day', { playedOn: dayOf('2026-12-25'), movedFromOn: dayOf('2026-12-18') }, false],
+    ['a game moved away from a blackout day', { playedOn: dayOf('2026-12-26'), movedFromOn: dayOf('2026-12-25') }, true],
   ] as const)('%s counts: %s', (_, change, counts) => {
     expect(covers(perGame, { ...game, ...change })).toBe(counts);
   });

@@ -6,7 +6,8 @@ import { CoveredGames, coveredBy } from '../../sponsorship/covered-games.service
 import type { CommitmentOfTerm } from '../../sponsorship/covered-games.service.ts';
 import type { Deal } from './deal.ts';
 
-const COMMITMENTS = `select id, term_id as "termId", counting, reads, starts_on as "startsOn", ends_on as "endsOn", team_ids as "teamIds", levels
+const COMMITMENTS = `select id, term_id as "termId", counting, reads, starts_on as "startsOn", ends_on as "endsOn", team_ids as "teamIds", levels,
+    blackout_days as "blackoutDays"
   from commitment where department_id = $1 and term_id = any($2::uuid[]) order by place`;
 
 const OPPONENTS = `select game.id, string_agg(school.short_name, ', ' order by participant.place) as names

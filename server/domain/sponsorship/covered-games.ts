@@ -16,6 +16,8 @@ export interface CommitmentTerms {
   readonly teamIds: readonly string[];
   /** none named: every level */
   readonly levels: readonly Level[];
+  /** days on which nothing is read */
+  readonly blackoutDays?: readonly Day[];
 }
 
 export interface CoveredGame {
@@ -35,7 +37,7 @@ export interface CoveredGame {
  * Whether a commitment counts over a game: an announced home game of its teams, levels and days, of the
  * regular season or the conference. Invitational games are somebody else's program and state-series games
  * belong to the association, so neither is owed. A moved game is judged by the day it was first planned
- * for: it takes its reads along.
+ * for: it takes its reads along. A blackout day is judged by the day the game is held: the sponsor is away then.
  *
  * @source common practice, no source
  */
@@ -45,6 +47,7 @@ export function covers(commitment: CommitmentTerms, game: CoveredGame): boolean 
   const day = game.movedFromOn ?? game.playedOn;
   if (commitment.startsOn !== null && day < commitment.startsOn) return false;
   if (commitment.endsOn !== null && day > commitment.endsOn) return false;
+  if (commitment.blackoutDays?.includes(game.playedOn)) return false;
   if (commitment.levels.length > 0 && !commitment.levels.includes(game.level)) return false;
   return commitment.teamIds.length === 0 || commitment.teamIds.some((team) => game.teamIds.includes(team));
 }
