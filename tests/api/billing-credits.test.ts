@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { aDepartment } from '../support/department.ts';
 import type { Department } from '../support/department.ts';
-import { TableDevice, aSeason, aSignedContract } from '../support/season.ts';
+import { TableDevice, aLaterSeason, aSeason, aSignedContract } from '../support/season.ts';
 import type { Season } from '../support/season.ts';
 
 /** Forty concession reads for 1,000.00, at 25.00 each; 5 % tax. */
@@ -158,7 +158,7 @@ test('a memo on an invoice that was written off undoes the write-off first, and 
 test('a placement makes good only what was agreed for its commitment, and no more reads than were agreed', async () => {
   const department = await aDepartment();
   const { director } = department;
-  const season = await aSeason(department, 1);
+  const season = await aLaterSeason(department, 1);
   const contract = await aSignedContract(department, season);
   const [ball, concession] = contract.commitments;
   const { data: [makegood] } = await director.make(`/api/contracts/${contract.id}/makegoods`, { commitmentId: ball.id, missed: 1, replacementReadKindId: season.readKinds.concession, replacements: 1, agreedOn: '2026-12-01', agreedWith: 'Hazel Juniper' });

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { aDepartment } from '../support/department.ts';
 import type { Department } from '../support/department.ts';
-import { TableDevice, aSeason, aSignedContract } from '../support/season.ts';
+import { TableDevice, aLaterSeason, aSignedContract } from '../support/season.ts';
 import type { Season } from '../support/season.ts';
 
 async function approvedCopy({ director }: Department, season: Season, title: string, more: Record<string, unknown> = {}): Promise<any> {
@@ -14,7 +14,7 @@ async function approvedCopy({ director }: Department, season: Season, title: str
 const packetOf = async ({ director }: Department, nightId: string): Promise<string> => JSON.stringify(await director.look(`/api/nights/${nightId}/packet`));
 
 async function aPlannedSeason(department: Department, games: number): Promise<Season> {
-  const season = await aSeason(department, games);
+  const season = await aLaterSeason(department, games);
   await aSignedContract(department, season, { commitments: [{ readKindId: season.readKinds.gameBall, counting: 'perTerm', reads: games, rateCents: 7500 }] });
   return season;
 }

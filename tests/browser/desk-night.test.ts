@@ -12,6 +12,9 @@ const BETWEEN_TAPS_MILLISECONDS = 550;
 
 const DECEMBER = { overrideReason: 'the test does not wait for the night' };
 
+/** Three at halftime, two in each time-out. */
+const CONCESSION_WINDOWS = ['halftime', 'halftime', 'halftime', ...[1, 2, 3, 4].flatMap((one) => [`timeOut${one}`, `timeOut${one}`])];
+
 async function aSoldNight(department: Department) {
   const season = await aSeason(department, 1);
   const { gameBall, concession, bankShot } = season.readKinds;
@@ -24,8 +27,10 @@ async function aSoldNight(department: Department) {
       { readKindId: bankShot, counting: 'onOccurrence', readsAtLeast: 0, readsAtMost: 9, rateCents: 1000 },
     ],
   });
-  await department.director.make('/api/plan/spread', { seasonId: season.seasonId });
-  const nightId = season.games[0]!.nightId;
+  const { gameId, nightId } = season.games[0]!;
+  const [ball, concessions] = contract.commitments as { id: string }[];
+  await department.director.make('/api/placements', { commitmentId: ball!.id, gameId, windowKey: 'pregame' });
+  for (const windowKey of CONCESSION_WINDOWS) await department.director.make('/api/placements', { commitmentId: concessions!.id, gameId, windowKey });
   const bundle = (await department.announcer.look(`/api/nights/${nightId}/bundle`)) as NightBundle;
   return { contract, nightId, bundle };
 }

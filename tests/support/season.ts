@@ -12,6 +12,8 @@ export interface Season {
   venueId: string;
   floorId: string;
   seasonId: string;
+  startsOn: Day;
+  endsOn: Day;
   teamId: string;
   opponentTeamId: string;
   playerIds: string[];
@@ -25,15 +27,24 @@ export interface Season {
   readKinds: { gameBall: string; concession: string; bankShot: string };
 }
 
+const DAYS = { name: 'Basketball 2026-27', startsOn: '2026-11-20', endsOn: '2027-03-13' } as const;
 const FIRST_FRIDAY = friday('2026-12-04');
 
-export async function aSeason(department: Department, gameCount = 3): Promise<Season> {
+/** So far ahead that its nights are always still to come: for what plans, on whatever day the tests run. */
+const LATER = { name: 'Basketball 2150-51', startsOn: '2150-11-20', endsOn: '2151-03-13' } as const;
+const FIRST_LATER_FRIDAY = friday('2150-12-04');
+
+export const aSeason = (department: Department, gameCount = 3): Promise<Season> => seasonOf(department, gameCount, DAYS, FIRST_FRIDAY);
+
+export const aLaterSeason = (department: Department, gameCount = 3): Promise<Season> => seasonOf(department, gameCount, LATER, FIRST_LATER_FRIDAY);
+
+async function seasonOf(department: Department, gameCount: number, days: typeof DAYS | typeof LATER, firstFriday: Day): Promise<Season> {
   const { director } = department;
   const colours = { firstColour: '#1F5C3A', secondColour: '#B8632A' };
   const school = await director.make('/api/schools', { name: 'Tamarack Ridge High School', shortName: 'Tamarack Ridge', nickname: 'Kestrels', isOurs: true, ...colours });
   const opponent = await director.make('/api/schools', { name: 'Port Ansel High School', shortName: 'Port Ansel', nickname: 'Herons', firstColour: '#14213D', secondColour: '#C9A227' });
   const venue = await director.make('/api/venues', { name: 'Alder Fieldhouse', isOurs: true, floors: [{ name: 'the Perch' }], exitsText: 'North doors and south doors.', evacuationText: 'Please walk to the nearest exit.' });
-  const season = await director.make('/api/seasons', { name: 'Basketball 2026-27', sport: 'basketball', startsOn: '2026-11-20', endsOn: '2027-03-13' });
+  const season = await director.make('/api/seasons', { ...days, sport: 'basketball' });
   const team = await director.make('/api/teams', { seasonId: season.id, schoolId: school.id, name: 'Varsity boys', level: 'varsity', headCoach: 'Bram Okonkwo' });
   const opponentTeam = await director.make('/api/teams', { seasonId: season.id, schoolId: opponent.id, name: 'Varsity boys', level: 'varsity' });
   const roster = await director.put(`/api/teams/${team.id}/roster`, { players: [
@@ -44,7 +55,7 @@ export async function aSeason(department: Department, gameCount = 3): Promise<Se
   if (roster.status >= 300) throw new Error(`the roster was refused: ${JSON.stringify(roster.body)}`);
   const games: Season['games'] = [];
   for (let week = 0; week < gameCount; week += 1) {
-    const playedOn = addDays(FIRST_FRIDAY, 7 * week);
+    const playedOn = addDays(firstFriday, 7 * week);
     const game = await director.make('/api/games', { seasonId: season.id, level: 'varsity', homeTeamId: team.id, visitorTeamIds: [opponentTeam.id], playedOn, startsAtClock: '19:00', venueId: venue.id, floorId: venue.floors[0].id });
     games.push({ gameId: game.id, nightId: game.nightIds[0], playedOn });
   }
@@ -59,6 +70,8 @@ export async function aSeason(department: Department, gameCount = 3): Promise<Se
     venueId: venue.id,
     floorId: venue.floors[0].id,
     seasonId: season.id,
+    startsOn: days.startsOn as Day,
+    endsOn: days.endsOn as Day,
     teamId: team.id,
     opponentTeamId: opponentTeam.id,
     playerIds: roster.body.roster.map((player: { playerId: string }) => player.playerId),
@@ -84,7 +97,7 @@ export async function aSeasonThatIsOver(department: Department): Promise<Season>
     await director.make('/api/teams', { seasonId: season.id, schoolId: here.schoolId, name: 'Varsity boys', level: 'varsity' }),
     await director.make('/api/teams', { seasonId: season.id, schoolId: here.opponentId, name: 'Varsity boys', level: 'varsity' }),
   ];
-  return { ...here, seasonId: season.id, teamId: team.id, opponentTeamId: opponentTeam.id };
+  return { ...here, seasonId: season.id, startsOn: season.startsOn, endsOn: season.endsOn, teamId: team.id, opponentTeamId: opponentTeam.id };
 }
 
 /** A night of the Kestrels so many days from today, for what goes by the clock: the links of its table. */
@@ -121,8 +134,8 @@ export async function aContract({ director }: Department, season: Season, drawn:
     title: drawn.title ?? 'Game balls and concession reads',
     term: {
       seasonId: season.seasonId,
-      startsOn: '2026-11-20',
-      endsOn: '2027-03-13',
+      startsOn: season.startsOn,
+      endsOn: season.endsOn,
       pricing: drawn.pricing ?? 'fixed',
       priceCents: drawn.priceCents ?? 70_000,
       billingPlan: drawn.billingPlan ?? { kind: 'installments', installments: [{ on: '2026-11-23', share: 1 }, { on: '2027-01-15', share: 1 }] },
