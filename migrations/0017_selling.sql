@@ -269,6 +269,9 @@ call keep_as_history('company_exception');
 alter table number_series drop constraint number_series_kind_check;
 alter table number_series add constraint number_series_kind_check check (kind in ('contract', 'invoice', 'creditMemo', 'payment', 'receipt', 'depositSlip', 'offer'));
 
+-- Why a read stands beside a competitor all the same, as the director said.
+alter table placement add column beside_competitor_reason text;
+
 -- The version of a season's plan: whatever changes a placement of the season moves it on, so that a plan worked out on another one is not accepted.
 create table season_plan (
   department_id uuid not null references department (id),

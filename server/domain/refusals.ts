@@ -120,6 +120,14 @@ export const REFUSALS = {
   'window-not-of-the-kind': no(422, '{readKind} is not read in this window.'),
   'window-full': no(409, 'This window has {places} places and all are taken.'),
   'read-kind-full': no(409, '{readKind} already has {most} sponsors in this game.'),
+  'night-locked': no(409, 'This night is locked: nothing is planned into or out of it.'),
+  'place-group-full': no(409, 'This window holds {places} reads of this kind and all are taken.'),
+  'placement-more-than-owed': no(409, '{what}'),
+  'placement-not-planned': no(422, 'The contract of this read is on hold or over, so it can be taken out but not moved.'),
+  'competitors-too-close': no(409, '{what} The director may allow it this once, saying why.', 'director'),
+  'unknown-board-read': no(422, 'This read is not in the plan of this season any more. Look at the board again.'),
+  'board-change-without-target': no(422, 'Say into which window of which game the read goes.'),
+  'board-changes-refused': no(409, '{refused} of the {changes} changes cannot be made, so none was made.'),
 
   // packet
   'document-too-long': no(422, 'This document is too long to be set in one piece. Take out what nobody reads, such as a script of many pages, and print again.'),

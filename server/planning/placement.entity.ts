@@ -14,5 +14,7 @@ export class Placement {
   @RefColumn({ nullable: true }) copyVersionId: string | null;
   @RefColumn({ nullable: true }) makegoodId: string | null;
   @FlagColumn() isPinned: boolean;
+  /** why it stands beside a competitor all the same */
+  @TextColumn({ nullable: true }) besideCompetitorReason: string | null;
   @VersionColumn() version: number;
 }
