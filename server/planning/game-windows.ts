@@ -1,7 +1,7 @@
 import type { Day } from '../domain/day.ts';
 import { profileFor, schoolYearOf, windowsOf } from '../domain/season/sport-profile.ts';
 import { kindOfWindow } from '../domain/season/window-names.ts';
-import type { GameWindow, Sport, WindowKind, WindowOwner } from '../domain/season/sport-profile.ts';
+import type { GameWindow, Sport, SportProfile, WindowKind, WindowOwner } from '../domain/season/sport-profile.ts';
 
 /** What a game's row says of its windows. */
 export interface GameOfWindows {
@@ -11,15 +11,20 @@ export interface GameOfWindows {
   readonly windowOwners: Readonly<Partial<Record<WindowKind, WindowOwner>>>;
 }
 
-/** The windows of a game by its sport's profile, the state's own where there is one; none for a sport without a profile. */
-export function windowsOfGame(game: GameOfWindows, allowsDeadBall: boolean, state: string | null = null): GameWindow[] {
+/** The rules a game is played by, the state's own where there are any; null for a sport without a profile. */
+export function profileOfGame(sport: string, playedOn: Day, state: string | null): SportProfile | null {
   try {
-    const profile = profileFor(game.sport as Sport, schoolYearOf(game.playedOn), state);
-    return windowsOf(profile, { windowsOwnedBy: game.windowsOwnedBy, windowOwners: game.windowOwners }, allowsDeadBall);
+    return profileFor(sport as Sport, schoolYearOf(playedOn), state);
   } catch (failure) {
-    if (failure instanceof RangeError) return [];
+    if (failure instanceof RangeError) return null;
     throw failure;
   }
+}
+
+/** The windows of a game by its sport's profile; none for a sport without one. */
+export function windowsOfGame(game: GameOfWindows, allowsDeadBall: boolean, state: string | null = null): GameWindow[] {
+  const profile = profileOfGame(game.sport, game.playedOn, state);
+  return profile === null ? [] : windowsOf(profile, { windowsOwnedBy: game.windowsOwnedBy, windowOwners: game.windowOwners }, allowsDeadBall);
 }
 
 /** The keys of the windows a read kind may be voiced in, its first choice first. */

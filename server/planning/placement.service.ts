@@ -12,6 +12,7 @@ import { PlannedGames } from './planned-games.service.ts';
 import type { PlannedGame } from './planned-games.service.ts';
 import type { PlacementDto, PlacementView } from './placement.dto.ts';
 import { Placement } from './placement.entity.ts';
+import { SeasonPlans } from './proposals/season-plans.service.ts';
 import { SignedCommitments } from './signed-commitments.service.ts';
 import type { SignedCommitment } from './signed-commitments.service.ts';
 
@@ -44,6 +45,7 @@ export class PlacementService {
     @Inject(SignedCommitments) private readonly commitments: SignedCommitments,
     @Inject(CopyShelves) private readonly shelves: CopyShelves,
     @Inject(Replacements) private readonly replacing: Replacements,
+    @Inject(SeasonPlans) private readonly plans: SeasonPlans,
   ) {}
 
   async ofNight(nightId: string): Promise<Listed<PlacementView>> {
@@ -64,6 +66,7 @@ export class PlacementService {
 
   /** Places one read by hand; it is pinned, so that nothing but a person moves it. */
   async add(form: PlacementDto): Promise<PlacementView> {
+    await this.plans.moveOnWith([form.gameId]);
     await this.work.sql('select 1 from game where department_id = $1 and id = $2 for update', [form.gameId]);
     const game = (await this.games.one(form.gameId)) ?? refuse('unknown-game');
     const signed = (await this.commitments.byId([form.commitmentId])).get(form.commitmentId) ?? refuse('unknown-commitment');
@@ -90,6 +93,7 @@ export class PlacementService {
 
   async remove(id: string): Promise<void> {
     const placement = await this.work.one(Placement, id);
+    await this.plans.moveOnWith([placement.gameId]);
     await this.work.sql('select 1 from night where department_id = $1 and id = $2 for update', [placement.nightId]);
     const [used] = await this.work.sql<{ signedOff: boolean; logged: boolean }>(
       `select exists (select from sign_off where department_id = $1 and night_id = $2) as "signedOff",

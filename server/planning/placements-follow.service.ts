@@ -2,6 +2,7 @@ import { Inject, Injectable } from '@nestjs/common';
 import { In } from 'typeorm';
 import { UnitOfWork } from '../platform/database/unit-of-work.ts';
 import { Placement } from './placement.entity.ts';
+import { SeasonPlans } from './proposals/season-plans.service.ts';
 
 /** Where a placement that nobody has logged stands, and the latest night of its game. */
 interface Standing {
@@ -24,10 +25,14 @@ const STANDING = `select placement.id, placement.night_id as "nightId", game.sta
 /** Planned reads go where their game goes; those of a game that is not held any more are gone. What was logged stays. */
 @Injectable()
 export class PlacementsFollow {
-  constructor(@Inject(UnitOfWork) private readonly work: UnitOfWork) {}
+  constructor(
+    @Inject(UnitOfWork) private readonly work: UnitOfWork,
+    @Inject(SeasonPlans) private readonly plans: SeasonPlans,
+  ) {}
 
   async follow(gameIds: readonly string[]): Promise<void> {
     const standing = await this.work.sql<Standing>(STANDING, [gameIds]);
+    if (standing.length > 0) await this.plans.moveOnWith(gameIds);
     const gone = standing.filter((one) => one.isCancelled || one.isBlackedOut || one.latestNightId === null).map((one) => one.id);
     if (gone.length > 0) await this.work.remove(Placement, { id: In(gone) });
     for (const { id, nightId, latestNightId } of standing) {
@@ -38,6 +43,8 @@ export class PlacementsFollow {
   /** Before a game leaves the schedule for good. */
   async drop(gameId: string): Promise<void> {
     const standing = await this.work.sql<Standing>(STANDING, [[gameId]]);
-    if (standing.length > 0) await this.work.remove(Placement, { id: In(standing.map((one) => one.id)) });
+    if (standing.length === 0) return;
+    await this.plans.moveOnWith([gameId]);
+    await this.work.remove(Placement, { id: In(standing.map((one) => one.id)) });
   }
 }

@@ -3,6 +3,9 @@ import { BillingModule } from '../billing/billing.module.ts';
 import { SeasonModule } from '../season/season.module.ts';
 import { SponsorshipModule } from '../sponsorship/sponsorship.module.ts';
 import { CopyShelves } from './copy-shelf.service.ts';
+import { FactsRows } from './facts/facts-rows.service.ts';
+import { PromisesToPlan } from './facts/promises-to-plan.service.ts';
+import { SeasonFacts } from './facts/season-facts.service.ts';
 import { GamePromises } from './game-promises.service.ts';
 import { MoveController } from './move.controller.ts';
 import { MoveService } from './move.service.ts';
@@ -11,6 +14,7 @@ import { Placement } from './placement.entity.ts';
 import { PlacementService } from './placement.service.ts';
 import { PlacementsFollow } from './placements-follow.service.ts';
 import { PlannedGames } from './planned-games.service.ts';
+import { SeasonPlans } from './proposals/season-plans.service.ts';
 import { Replacements } from './replacements.service.ts';
 import { ScheduleImportController } from './schedule-import.controller.ts';
 import { ScheduleImportService } from './schedule-import.service.ts';
@@ -22,7 +26,7 @@ export const planningEntities = [Placement];
 @Module({
   imports: [SeasonModule, SponsorshipModule, BillingModule],
   controllers: [PlacementController, MoveController, ScheduleImportController],
-  providers: [PlannedGames, SignedCommitments, CopyShelves, Replacements, PlacementService, SpreadService, GamePromises, PlacementsFollow, MoveService, ScheduleImportService],
-  exports: [PlannedGames, SignedCommitments, CopyShelves],
+  providers: [FactsRows, PromisesToPlan, SeasonFacts, SeasonPlans, PlannedGames, SignedCommitments, CopyShelves, Replacements, PlacementService, SpreadService, GamePromises, PlacementsFollow, MoveService, ScheduleImportService],
+  exports: [PlannedGames, SignedCommitments, CopyShelves, SeasonFacts, SeasonPlans],
 })
 export class PlanningModule {}

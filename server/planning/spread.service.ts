@@ -12,6 +12,7 @@ import { CopyShelves } from './copy-shelf.service.ts';
 import { keysOfKind } from './game-windows.ts';
 import type { SpreadView } from './placement.dto.ts';
 import { Placement } from './placement.entity.ts';
+import { SeasonPlans } from './proposals/season-plans.service.ts';
 import { PlannedGames } from './planned-games.service.ts';
 import type { PlannedGame } from './planned-games.service.ts';
 import { SignedCommitments } from './signed-commitments.service.ts';
@@ -31,11 +32,13 @@ export class SpreadService {
     @Inject(SignedCommitments) private readonly commitments: SignedCommitments,
     @Inject(CopyShelves) private readonly shelves: CopyShelves,
     @Inject(TermLedger) private readonly ledger: TermLedger,
+    @Inject(SeasonPlans) private readonly plans: SeasonPlans,
   ) {}
 
   async spread(seasonId: string): Promise<SpreadView> {
     const season = await this.work.sql('select 1 from season where department_id = $1 and id = $2 for update', [seasonId]);
     if (season.length === 0) refuse('unknown-season');
+    await this.plans.moveOn(seasonId);
     const today = await this.departments.today();
     const all = await this.games.ofSeason(seasonId);
     const remaining = all.filter((game) => isRemaining(game, today));
