@@ -96,12 +96,15 @@ function seasonOf(loaded: Loaded, { settings }: DepartmentView): PlanSeason {
   });
   const placed = placedOn(games, loaded);
   const promises = toPlan.map((promise) => planPromise(promise, remaining, placed.filter((read) => read.promiseId === promise.id)));
-  const isPromised = new Set(promises.map((promise) => promise.promiseId));
+  const gamesOf = new Map(promises.map((promise) => [promise.promiseId, new Set(promise.slots.flatMap((slot) => slot.gameIds))]));
   return {
     games,
     promises: promises.filter((promise) => promise.slots.some((slot) => slot.reads > 0) || placed.some((read) => read.promiseId === promise.promiseId)),
-    // Of a promise that is not planned here, a read only takes a place.
-    placed: placed.filter((read) => read.placementId !== null || isPromised.has(read.promiseId)),
+    placed: placed.filter((read) => read.placementId !== null || gamesOf.has(read.promiseId)).map((read) => {
+      const isStray = read.isFixed && read.placementId !== null && gamesOf.get(read.promiseId)?.has(read.gameId) === false;
+      // It stays where it is and only takes a place.
+      return isStray ? { ...read, promiseId: read.placementId! } : read;
+    }),
   };
 }
 

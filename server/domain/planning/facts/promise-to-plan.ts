@@ -51,7 +51,7 @@ export function windowsOfPromise(kindWindows: readonly string[], windowKinds: re
 
 /**
  * A promise with its slots: one for the whole term, or one for each game or night that is counted by itself. A slot never
- * asks for fewer reads than are fixed in it.
+ * asks for fewer reads than are fixed in it. A read that is fixed on a game the promise no longer covers counts for the term.
  *
  * @param games those still to be played, in the order of play
  * @param placed reads of this promise that have a place on those games
@@ -87,7 +87,11 @@ function slotsOf(promise: PromiseToPlan, games: readonly GameOfPromise[], placed
     return { reads: Math.max(fixed, promise.owed(key)), gameIds };
   };
   if (promise.counting === 'onOccurrence') return [];
-  if (promise.counting === 'perTerm') return [slot(null, games.map((game) => game.id))];
+  if (promise.counting === 'perTerm') {
+    const strays = placed.filter((read) => read.isFixed && !games.some((game) => game.id === read.gameId)).length;
+    const whole = slot(null, games.map((game) => game.id));
+    return [{ ...whole, reads: Math.max(0, whole.reads - strays) }];
+  }
   const keyOf = (game: GameOfPromise): string => (promise.counting === 'perGame' ? game.id : (game.nightId ?? game.id));
   const slots = [...new Set(games.map(keyOf))].map((key) => slot(key, games.filter((game) => keyOf(game) === key).map((game) => game.id)));
   return slots.filter((one) => one.reads > 0 || placed.some((read) => one.gameIds.includes(read.gameId)));
