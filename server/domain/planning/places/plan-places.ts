@@ -1,0 +1,117 @@
+import { minCostFlow } from '../flow/min-cost-flow.ts';
+import type { PlanRead, PlanSeason, PlanWishes, SeasonPlan, Shortfall } from '../season.ts';
+import { bottlenecks } from './bottlenecks.ts';
+import type { SplitRooms } from './game-nodes.ts';
+import { movesOf } from './moves-of-plan.ts';
+import { keyOf, openSeason } from './open-season.ts';
+import type { OpenSeason } from './open-season.ts';
+import { placeNumbers } from './place-numbers.ts';
+import { LEVEL, placesNetwork } from './places-network.ts';
+import type { PlacesNetwork } from './places-network.ts';
+import { windowsOfGame } from './windows-of-game.ts';
+import type { GameReads, WindowReads } from './windows-of-game.ts';
+
+/**
+ * The best plan of a season in places, by an exact flow. First as little as possible is left without a place, by priority
+ * (`WEIGHT_OF_PRIORITY`); then as many games as possible that were promised aloud have their read; then, with
+ * `keeps: 'whatIsPlaced'`, as few reads as possible leave their game; then the pace is as even as it can be, after each
+ * bucket of each slot; then floors and even shares of single games. Last, reads keep their window where they can.
+ * The same season gives the same plan in whatever order promises and placed reads are listed. Common practice, no source.
+ */
+export function planPlaces(season: PlanSeason, wishes: PlanWishes): SeasonPlan {
+  const open = openSeason(season);
+  const first = solve(open, wishes, new Map());
+  let best = first;
+  const splits = new Map<string, ReadonlyMap<string, number>>();
+  while (best.undecided.size > 0) {
+    for (const [kind, rooms] of best.undecided) splits.set(kind, rooms);
+    best = solve(open, wishes, splits);
+  }
+  const bound = first.weightedShortfall;
+  const reads = [...open.fixed.map(({ promiseId, gameId, windowKey, place }) => ({ promiseId, gameId, windowKey, place })), ...best.reads];
+  return {
+    reads,
+    shortfall: best.shortfall,
+    shortfallReads: best.shortfall.reduce((sum, one) => sum + one.reads, 0),
+    weightedShortfall: best.weightedShortfall,
+    bound,
+    isProven: best.weightedShortfall === bound,
+    by: 'places',
+    bottlenecks: bottlenecks(open, best.places, best.flow),
+    ...movesOf(open.loose, best.reads),
+  };
+}
+
+interface Solved {
+  readonly places: PlacesNetwork;
+  readonly flow: Float64Array;
+  readonly reads: readonly PlanRead[];
+  readonly shortfall: readonly Shortfall[];
+  readonly weightedShortfall: number;
+  /** rooms of kinds that the flow gave to windows their promises may not go to, divided as they can be used */
+  readonly undecided: ReadonlyMap<string, ReadonlyMap<string, number>>;
+}
+
+function solve(open: OpenSeason, wishes: PlanWishes, splits: SplitRooms): Solved {
+  const places = placesNetwork(open, wishes, splits);
+  const { flow, costs } = minCostFlow(places.network);
+  const atGame = readsByGame(open, places, flow);
+  const before = looseByWindow(open);
+  const reads: PlanRead[] = [];
+  const undecided = new Map<string, ReadonlyMap<string, number>>();
+  open.games.forEach((game, at) => {
+    const here = [...atGame[at]!.values()];
+    if (here.length === 0) return;
+    const { gameId } = game.game;
+    const inWindows = windowsOfGame(game, here, before[at]!);
+    for (const [kind, rooms] of undecidedKinds(places, at, gameId, here, inWindows)) undecided.set(kind, rooms);
+    reads.push(...placeNumbers(gameId, inWindows, open.taken, open.loose));
+  });
+  const shortfall = open.slots.flatMap(({ promise, slot }, index) => {
+    const missing = flow[places.shortfallArcs[index]!]!;
+    return missing === 0 ? [] : [{ promiseId: promise.promiseId, slot, reads: missing }];
+  });
+  return { places, flow, reads, shortfall, weightedShortfall: costs[LEVEL.shortfall]!, undecided };
+}
+
+function readsByGame(open: OpenSeason, places: PlacesNetwork, flow: Float64Array): Map<string, GameReads>[] {
+  const atGame = open.games.map(() => new Map<string, GameReads>());
+  for (const { slot, game, firstArc, untilArc } of places.gameArcs) {
+    let reads = 0;
+    for (let arc = firstArc; arc < untilArc; arc += 1) reads += flow[arc]!;
+    if (reads === 0) continue;
+    const { promise } = open.slots[slot]!;
+    const known = atGame[game]!.get(promise.promiseId)?.reads ?? 0;
+    atGame[game]!.set(promise.promiseId, { promise, reads: known + reads });
+  }
+  return atGame;
+}
+
+function looseByWindow(open: OpenSeason): Map<string, number>[] {
+  const index = new Map(open.games.map(({ game }, at) => [game.gameId, at]));
+  const before = open.games.map(() => new Map<string, number>());
+  for (const { promiseId, gameId, windowKey } of open.loose) {
+    const at = index.get(gameId);
+    if (at === undefined) continue;
+    const key = keyOf(promiseId, windowKey);
+    before[at]!.set(key, (before[at]!.get(key) ?? 0) + 1);
+  }
+  return before;
+}
+
+/** Where a kind's promises may go to different windows, the flow may have given one the window of another. */
+function undecidedKinds(places: PlacesNetwork, at: number, gameId: string, here: readonly GameReads[], inWindows: readonly WindowReads[]): Map<string, Map<string, number>> {
+  const placed = new Map<string, number>();
+  for (const { promise, reads } of inWindows) placed.set(promise.promiseId, (placed.get(promise.promiseId) ?? 0) + reads);
+  const kinds = new Set(here.filter(({ promise, reads }) => (placed.get(promise.promiseId) ?? 0) < reads).map(({ promise }) => promise.readKindId));
+  const undecided = new Map<string, Map<string, number>>();
+  for (const { promise } of here) {
+    if (!kinds.has(promise.readKindId)) continue;
+    const key = keyOf(promise.readKindId, gameId);
+    const rooms = undecided.get(key) ?? new Map<string, number>();
+    const classKey = places.games.classKey(promise, at)!;
+    rooms.set(classKey, (rooms.get(classKey) ?? 0) + (placed.get(promise.promiseId) ?? 0));
+    undecided.set(key, rooms);
+  }
+  return undecided;
+}
