@@ -267,7 +267,7 @@ create index company_exception_offer on company_exception (department_id, offer_
 call keep_as_history('company_exception');
 
 alter table number_series drop constraint number_series_kind_check;
-alter table number_series add constraint number_series_kind_check check (kind in ('contract', 'invoice', 'creditMemo', 'payment', 'receipt', 'depositSlip', 'offer'));
+alter table number_series add constraint number_series_kind_check check (kind in ('contract', 'invoice', 'creditMemo', 'payment', 'receipt', 'depositSlip', 'journalBatch', 'offer'));
 
 -- Why a read stands beside a competitor all the same, as the director said.
 alter table placement add column beside_competitor_reason text;

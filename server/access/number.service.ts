@@ -2,7 +2,7 @@ import { Inject, Injectable } from '@nestjs/common';
 import { newId } from '../platform/database/ids.ts';
 import { UnitOfWork } from '../platform/database/unit-of-work.ts';
 
-export type NumberKind = 'contract' | 'invoice' | 'creditMemo' | 'payment' | 'receipt' | 'depositSlip' | 'journalBatch';
+export type NumberKind = 'contract' | 'invoice' | 'creditMemo' | 'payment' | 'receipt' | 'depositSlip' | 'journalBatch' | 'offer';
 
 /** Business numbers without a gap: the counter is the last row a unit locks, and moves in the same transaction. */
 @Injectable()

@@ -255,6 +255,20 @@ export const REFUSALS = {
   'nights-not-signed-off': no(422, '{nights} not signed off. Look at the list and close it with the list acknowledged; what they count is booked into the next month.'),
   'month-closed': no(422, 'The month of {day} is closed; book it on the first open day.'),
 
+  // offers
+  'offer-not-a-draft': no(422, 'This offer was put to the sponsor, so its words stay. Withdraw it and offer again.'),
+  'offer-already-put': no(409, 'This offer was put to the sponsor already.'),
+  'offer-not-put': no(422, 'This offer was not put to the sponsor yet.'),
+  'offer-already-accepted': no(409, 'This offer was accepted already, and a contract was made of it.'),
+  'offer-declined': no(422, 'The sponsor declined this offer. Offer again to make a new one of it.'),
+  'offer-withdrawn': no(422, 'This offer was withdrawn. Offer again to make a new one of it.'),
+  'offer-lapsed': no(422, 'This offer lapsed on {lapsesOn}, so its places may be sold by now. Offer again, or give the reason why it is taken up all the same.', 'director'),
+  'offer-lapsed-already': no(422, 'This offer lapsed on {lapsesOn} and holds no places any more. Offer again, so that the places are proven anew.'),
+  'offer-lapses-too-soon': no(422, 'The offer would lapse on {lapsesOn}, before the day it is put to the sponsor. Choose a later day.'),
+  'offer-lapses-no-later': no(422, 'The offer holds until {lapsesOn} already. Choose a later day.'),
+  'offer-without-lines': no(422, 'An offer needs at least one read or benefit.'),
+  'offer-without-payer': no(422, 'Say who pays: the contract needs a payer.'),
+
   // contracts: what stands in them
   'contract-not-a-draft': no(422, 'This contract is signed, so its terms stay. Amend it instead.'),
   'category-blocked': no(422, 'The department does not take sponsors of the category {category}. Record the exception and who approved it.', 'director'),

@@ -25,6 +25,13 @@ import { LineGames } from './line-games.service.ts';
 import { MakegoodController } from './makegoods/makegood.controller.ts';
 import { Makegood } from './makegoods/makegood.entity.ts';
 import { MakegoodService } from './makegoods/makegood.service.ts';
+import { OfferController } from './offers/offer.controller.ts';
+import { OfferLine } from './offers/offer-line.entity.ts';
+import { Offer } from './offers/offer.entity.ts';
+import { OfferPutting } from './offers/offer-putting.service.ts';
+import { OfferRecords } from './offers/offer-records.service.ts';
+import { OfferService } from './offers/offer.service.ts';
+import { OfferViews } from './offers/offer-views.service.ts';
 import { PayerController } from './payer.controller.ts';
 import { Payer } from './payer.entity.ts';
 import { PayerService } from './payer.service.ts';
@@ -57,19 +64,21 @@ import { Term } from './term.entity.ts';
 
 export const sponsorshipEntities = [
   SponsorCategory, Sponsor, Seller, Payer, ReadKind, RateCardLine, Contract, Term, Commitment, Benefit, BenefitDelivery, ContractHold, ContractAssignment, Copy, CopyVersion, Slogan,
-  Makegood, ExemptionFile,
+  Makegood, ExemptionFile, Offer, OfferLine,
 ];
 
 const nouns = [SponsorCategoryService, SponsorService, SellerService, PayerService, ReadKindService, RateCardLineService, CopyService, SloganService, SponsorPageService, ExemptionFiles];
 const contracts = [ContractRecords, ContractViews, ContractService, ContractSigning, ContractHappenings, CoveredGames, TermLedger, LineGames, MakegoodService, ContractsThereReader, ContractImport];
+const offers = [OfferRecords, OfferViews, OfferService, OfferPutting];
 
 @Module({
   imports: [LedgerModule],
   controllers: [
     SponsorCategoryController, SponsorController, SellerController, PayerController, ExemptionFileController, ReadKindController, RateCardLineController,
     ContractController, ContractHappeningsController, CopyController, SloganController, SponsorLinkController, SponsorPageController, ContractImportController, MakegoodController,
+    OfferController,
   ],
-  providers: [...nouns, ...contracts],
-  exports: [...nouns, ...contracts],
+  providers: [...nouns, ...contracts, ...offers],
+  exports: [...nouns, ...contracts, ...offers],
 })
 export class SponsorshipModule {}

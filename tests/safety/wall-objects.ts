@@ -41,8 +41,10 @@ export async function everyObject(department: Department): Promise<Objects> {
   const atTheDoors = { id: v7(), sequence: 1, kind: 'note', occurredAt: '2026-12-05T02:00:00.000Z' };
   for (const text of ['Doors open', 'Doors shut']) await director.make(`/api/nights/${season.games[0]!.nightId}/log`, { deviceId: signed.id, entries: [{ ...atTheDoors, detail: { text } }] });
   const aside = (await director.look(`/api/nights/${season.games[0]!.nightId}/log/aside`)).data[0];
+  const offer = await director.make('/api/offers', { sponsorId: season.sponsorId, sellerId: season.sellerId, seasonId: season.seasonId, title: 'Offer of the walls', priceCents: 7500, startsOn: '2026-11-20', endsOn: '2027-03-13', lapsesOn: '2027-01-15' });
   const message = await director.make('/api/messages', { kind: 'invoice', aboutId: invoice.id, toAddress: 'hazel@juniper.example' });
   return {
+    'offers/id': offer.id,
     'write-off-requests/id': waitingWriteOff.id,
     'messages/id': message.id,
     'people/id': people.data[0].id, 'requests/id': asked.id, 'ask/token': link.token,

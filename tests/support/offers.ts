@@ -1,0 +1,37 @@
+import { addDays } from '../../server/domain/day.ts';
+import type { Day } from '../../server/domain/day.ts';
+import { dayAt, instantOf } from '../../server/domain/instant.ts';
+import type { Department } from './department.ts';
+import type { Season } from './season.ts';
+
+/** What an offer is written from; the rest is as below. */
+export type Offered = Record<string, unknown>;
+
+/** So many days from today by the department's calendar. */
+export function inDays(days: number): Day {
+  return addDays(dayAt(instantOf(new Date().toISOString()), 'America/Denver'), days);
+}
+
+export function offerForm(season: Season, offered: Offered = {}): Record<string, unknown> {
+  return {
+    sponsorId: season.sponsorId,
+    sellerId: season.sellerId,
+    payerId: season.payerId,
+    seasonId: season.seasonId,
+    title: 'Game balls and concession reads',
+    priceCents: 70_000,
+    startsOn: '2026-11-20',
+    endsOn: '2027-03-13',
+    lapsesOn: inDays(14),
+    readLines: [
+      { readKindId: season.readKinds.gameBall, counting: 'perTerm', reads: 6, rateCents: 7500 },
+      { readKindId: season.readKinds.concession, counting: 'perTerm', reads: 8, rateCents: 4000 },
+    ],
+    ...offered,
+  };
+}
+
+/** A draft of an offer to the season's sponsor. */
+export async function anOffer({ director }: Department, season: Season, offered: Offered = {}): Promise<any> {
+  return director.make('/api/offers', offerForm(season, offered));
+}
