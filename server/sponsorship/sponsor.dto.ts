@@ -1,6 +1,6 @@
 import { PartialType } from '@nestjs/swagger';
 import { ChoiceField, DayField, EmailField, IdField, OptionalTextField, TextField } from '../platform/http/fields.ts';
-import { ListQuery } from '../platform/http/lists.ts';
+import { ListQuery, QueryFlag } from '../platform/http/lists.ts';
 import type { SponsorStatus } from './sponsor.entity.ts';
 
 const STATUSES = ['prospect', 'active', 'past'];
@@ -17,6 +17,7 @@ export class SponsorDto {
   @DayField({ optional: true, nullable: true }) lastContactOn?: string | null;
   @OptionalTextField(400) nextStep?: string | null;
   @DayField({ optional: true, nullable: true }) nextStepOn?: string | null;
+  @IdField({ optional: true, nullable: true, description: 'Whose call it is: a person of the department' }) callerPersonId?: string | null;
   @OptionalTextField(2000) note?: string | null;
   @OptionalTextField(60) outsideId?: string | null;
 }
@@ -26,6 +27,8 @@ export class ChangeSponsorDto extends PartialType(SponsorDto) {}
 export class SponsorListQuery extends ListQuery {
   @IdField({ optional: true }) categoryId?: string;
   @ChoiceField(STATUSES, { optional: true }) status?: SponsorStatus;
+  @IdField({ optional: true }) callerPersonId?: string;
+  @QueryFlag() isLost?: boolean;
 }
 
 export interface SponsorView {
@@ -42,6 +45,11 @@ export interface SponsorView {
   lastContactOn: string | null;
   nextStep: string | null;
   nextStepOn: string | null;
+  /** whose call it is */
+  callerPersonId: string | null;
+  callerName: string | null;
+  lostOn: string | null;
+  lostReason: string | null;
   note: string | null;
   outsideId: string | null;
   /** how many contracts it has or had */

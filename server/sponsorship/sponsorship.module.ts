@@ -4,6 +4,11 @@ import { BenefitDelivery } from './benefit-delivery.entity.ts';
 import { Benefit } from './benefit.entity.ts';
 import { Commitment } from './commitment.entity.ts';
 import { ContractAssignment } from './contract-assignment.entity.ts';
+import { CallController } from './contacts/call.controller.ts';
+import { CallService } from './contacts/call.service.ts';
+import { SponsorContactController } from './contacts/sponsor-contact.controller.ts';
+import { SponsorContact } from './contacts/sponsor-contact.entity.ts';
+import { SponsorContacts } from './contacts/sponsor-contact.service.ts';
 import { ContractHappeningsController } from './contract-happenings.controller.ts';
 import { ContractHappenings } from './contract-happenings.service.ts';
 import { ContractHold } from './contract-hold.entity.ts';
@@ -65,11 +70,13 @@ import { Term } from './term.entity.ts';
 export const sponsorshipEntities = [
   SponsorCategory, Sponsor, Seller, Payer, ReadKind, RateCardLine, Contract, Term, Commitment, Benefit, BenefitDelivery, ContractHold, ContractAssignment, Copy, CopyVersion, Slogan,
   Makegood, ExemptionFile, Offer, OfferLine,
+  SponsorContact,
 ];
 
 const nouns = [SponsorCategoryService, SponsorService, SellerService, PayerService, ReadKindService, RateCardLineService, CopyService, SloganService, SponsorPageService, ExemptionFiles];
 const contracts = [ContractRecords, ContractViews, ContractService, ContractSigning, ContractHappenings, CoveredGames, TermLedger, LineGames, MakegoodService, ContractsThereReader, ContractImport];
 const offers = [OfferRecords, OfferViews, OfferService, OfferPutting];
+const contacts = [SponsorContacts, CallService];
 
 @Module({
   imports: [LedgerModule],
@@ -77,8 +84,9 @@ const offers = [OfferRecords, OfferViews, OfferService, OfferPutting];
     SponsorCategoryController, SponsorController, SellerController, PayerController, ExemptionFileController, ReadKindController, RateCardLineController,
     ContractController, ContractHappeningsController, CopyController, SloganController, SponsorLinkController, SponsorPageController, ContractImportController, MakegoodController,
     OfferController,
+    SponsorContactController, CallController,
   ],
-  providers: [...nouns, ...contracts, ...offers],
-  exports: [...nouns, ...contracts, ...offers],
+  providers: [...nouns, ...contracts, ...offers, ...contacts],
+  exports: [...nouns, ...contracts, ...offers, ...contacts],
 })
 export class SponsorshipModule {}

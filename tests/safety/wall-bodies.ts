@@ -35,6 +35,8 @@ export const BODIES: Record<string, Record<string, unknown>> = {
   'POST /api/contracts/{id}/benefits/{benefitId}/earned': { throughOn: on },
   'POST /api/nights/{id}/table-links': { label: 'Odell, substitute', maySignOff: false },
   'POST /api/sponsors/{id}/links': { label: 'Hazel Juniper', expiresAt: '2099-01-01T00:00:00.000Z' },
+  'POST /api/sponsors/{id}/contacts': { contactedOn: '2024-12-04', how: 'call', what: 'Asked for the season' },
+  'POST /api/sponsors/{id}/lose': { lostOn: '2024-12-04', reason: 'Went with the league' },
   'POST /api/copies/{id}/stop': { stoppedByName: 'Hazel Juniper', reason: 'The store moves' },
   'POST /api/sponsor-page/versions/{versionId}/approve': { name: 'Hazel Juniper' },
   'POST /api/sponsor-page/versions/{versionId}/ask-for-change': { name: 'Hazel Juniper', note: 'The street is Third' },
