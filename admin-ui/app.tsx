@@ -3,6 +3,7 @@ import { Route } from 'react-router';
 import { accounts } from './accounts/resource.ts';
 import { audit } from './audit/resource.ts';
 import { authProvider } from './auth-provider.ts';
+import { CallsPage } from './calls/page.tsx';
 import { CheckEntryPage } from './check-entry/page.tsx';
 import { CHANGE_KINDS } from './contracts/changes/change-kinds.tsx';
 import { ChangePage } from './contracts/changes/change-page.tsx';
@@ -78,6 +79,7 @@ export const App = () => (
     {RESOURCES.map((resource) => <Resource key={resource.name} {...resource} />)}
     <CustomRoutes>
       {CHANGE_KINDS.map((kind) => <Route key={kind.key} path={`/contracts/:id/${kind.key}`} element={<ChangePage key={kind.key} kind={kind} />} />)}
+      <Route path="/calls" element={<CallsPage />} />
       <Route path="/trial-balance" element={<TrialBalancePage />} />
       <Route path="/account-ledger" element={<AccountLedgerPage />} />
       <Route path="/aging" element={<AgingPage />} />

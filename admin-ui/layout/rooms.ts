@@ -15,6 +15,7 @@ export const ROOMS: readonly Room[] = [
   {
     title: 'Selling',
     pages: [
+      page('calls', 'Who to call'),
       page('rate-card-lines', 'Rate card'),
     ],
   },

@@ -1,3 +1,4 @@
+import { CallerInput } from '../calls/caller-input.tsx';
 import { FormGrid, FormPart } from '../forms/form-grid.tsx';
 import { ChoiceInput } from '../inputs/choice-input.tsx';
 import { DayInput } from '../inputs/day-input.tsx';
@@ -26,8 +27,9 @@ export function SponsorFields() {
         <FormGrid>
           <DayInput source="lastContactOn" label="Last contact" />
           <DayInput source="nextStepOn" label="Next step on" />
+          <WordsInput source="nextStep" label="Next step" longest={300} />
+          <CallerInput />
         </FormGrid>
-        <WordsInput source="nextStep" label="Next step" longest={300} />
         <WordsInput source="note" label="Note" longest={2000} lines={3} />
         <WordsInput source="outsideId" label="Id in the file you import" longest={60} />
       </FormPart>

@@ -1,4 +1,5 @@
 import { Go } from '../fields/go.tsx';
+import { Tag } from '../fields/tag.tsx';
 import { Name } from '../fields/name.tsx';
 import { dayText } from '../format/day.ts';
 import { choiceFilter, findFilter } from '../lists/filters.tsx';
@@ -17,8 +18,9 @@ export const SponsorList = () => (
     columns={[
       { label: 'Sponsor', sortBy: 'name', show: (sponsor) => <Go resource="sponsors" id={sponsor.id}><Name name={sponsor.name} sayAs={sponsor.sayAs} /></Go> },
       { label: 'Category', show: (sponsor) => sponsor.categoryName },
-      { label: 'State', sortBy: 'status', show: (sponsor) => wordFor(SPONSOR_STATUS_WORDS, sponsor.status) },
+      { label: 'State', sortBy: 'status', show: (sponsor) => (sponsor.lostOn ? <Tag mood="bad">Lost</Tag> : wordFor(SPONSOR_STATUS_WORDS, sponsor.status)) },
       { label: 'Contracts', show: (sponsor) => count(sponsor.contracts ?? 0, 'contract') },
+      { label: 'Whose call', show: (sponsor) => sponsor.callerName ?? '–' },
       { label: 'Next step', show: (sponsor) => (sponsor.nextStep ? `${sponsor.nextStep}${sponsor.nextStepOn ? `, ${dayText(sponsor.nextStepOn, 'weekday')}` : ''}` : '–') },
     ]}
   />

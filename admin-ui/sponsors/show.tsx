@@ -8,6 +8,10 @@ import { Facts } from '../show/facts.tsx';
 import { Section } from '../show/section.tsx';
 import { ShowPage } from '../show/show-page.tsx';
 import { SPONSOR_STATUS_WORDS, wordFor } from '../words/choices.ts';
+import { ContactsOfSponsor } from '../calls/contacts-of-sponsor.tsx';
+import { Telephone } from '../calls/call-rows.tsx';
+import { LostButton, WonBackButton } from '../calls/lost-button.tsx';
+import { Tag } from '../fields/tag.tsx';
 import { ContractsOfSponsor } from '../contracts/contracts-of-sponsor.tsx';
 import { CopiesOfSponsor } from '../copies/copies-of-sponsor.tsx';
 import { LinksOfSponsor } from '../links/links-of-sponsor.tsx';
@@ -25,6 +29,7 @@ const NewContract = ({ sponsor }: { sponsor: Sponsor }) =>
 const Actions = ({ sponsor }: { sponsor: Sponsor }) => (
   <>
     <NewContract sponsor={sponsor} />
+    {iMay('calls', 'edit') && (sponsor.lostOn ? <WonBackButton sponsor={sponsor} /> : <LostButton sponsor={sponsor} />)}
     {iMay('invoices', 'list') && <SendButton label="Send the account…" which={{ kind: 'statement', aboutId: sponsor.id }} />}
   </>
 );
@@ -41,14 +46,17 @@ export const SponsorShow = () => (
               ['State', wordFor(SPONSOR_STATUS_WORDS, sponsor.status)],
               ['Contact', sponsor.contactName],
               ['E-mail', sponsor.email],
-              ['Telephone', sponsor.phone],
+              ['Telephone', sponsor.phone && <Telephone key="phone" number={sponsor.phone} />],
               ['Address', sponsor.address],
+              sponsor.lostOn !== null && ['Lost', <Tag key="lost" mood="bad">{`${dayText(sponsor.lostOn)}: ${sponsor.lostReason}`}</Tag>],
+              ['Whose call', sponsor.callerName],
               ['Last contact', sponsor.lastContactOn && dayText(sponsor.lastContactOn)],
               ['Next step', sponsor.nextStep && `${sponsor.nextStep}${sponsor.nextStepOn ? `, ${dayText(sponsor.nextStepOn)}` : ''}`],
               ['Note', sponsor.note],
             ]}
           />
         </Section>
+        {iMay('calls', 'list') && <ContactsOfSponsor sponsor={sponsor} />}
         <ContractsOfSponsor sponsorId={sponsor.id} />
         {iMay('aging', 'list') && <AccountOfSponsor sponsor={sponsor} />}
         <CopiesOfSponsor sponsorId={sponsor.id} />

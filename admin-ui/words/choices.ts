@@ -21,6 +21,7 @@ export const ANNOUNCE_WORDS: Record<string, string> = {
   name: 'By name', numberOnly: 'Number only', aMember: '“A member of the team”', silence: 'Not at all',
 };
 export const SPONSOR_STATUS_WORDS: Record<string, string> = { prospect: 'Prospect', active: 'Active', past: 'Past' };
+export const CONTACT_WAY_WORDS: Record<string, string> = { call: 'Call', visit: 'Visit', message: 'Message', letter: 'Letter' };
 export const TIMING_WORDS: Record<string, string> = { scheduled: 'Planned into a window', onOccurrence: 'When something happens' };
 export const COUNTING_WORDS: Record<string, string> = {
   perTerm: 'Over the whole term', perGame: 'In every game', perNight: 'On every night', onOccurrence: 'Each time it happens',
@@ -63,6 +64,7 @@ export const GAME_STATUSES = choices(GAME_STATUS_WORDS);
 export const OWNERS = choices(OWNER_WORDS);
 export const ANNOUNCES = choices(ANNOUNCE_WORDS);
 export const SPONSOR_STATUSES = choices(SPONSOR_STATUS_WORDS);
+export const CONTACT_WAYS = choices(CONTACT_WAY_WORDS);
 export const TIMINGS = choices(TIMING_WORDS);
 export const COUNTINGS = choices(COUNTING_WORDS);
 export const WHOSES = choices(WHOSE_WORDS);

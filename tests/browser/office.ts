@@ -31,6 +31,7 @@ export async function aBusyOffice(department: Department): Promise<{ rooms: Room
     sponsorId: season.sponsorId, readKindId: season.readKinds.gameBall, title: 'Game ball, opening night', fallbackText: 'We thank Juniper & Pike Hardware.',
     text: 'Tonight’s game ball is presented by Juniper & Pike Hardware, on Alder Street.',
   });
+  await director.make(`/api/sponsors/${season.sponsorId}/contacts`, { contactedOn: '2025-11-20', how: 'visit', withWhom: 'Hazel Juniper', what: 'The game ball again, and a banner if the north rail is free.', nextStep: 'Bring the rate card', nextStepOn: '2025-11-24' });
   const draft = await director.make('/api/contracts', {
     sponsorId: season.sponsorId, sellerId: season.sellerId, payerId: season.payerId, title: 'Spring banner',
     term: { seasonId: season.seasonId, startsOn: '2026-11-20', endsOn: '2027-03-13', pricing: 'fixed', priceCents: 12_000, billingPlan: { kind: 'inFull', on: '2027-01-15' } },
@@ -158,6 +159,7 @@ function roomsOf(records: Record<string, any>, { night, played, draft, batch }: 
     ],
     Calendar: all('games', 'teams', 'schools', 'venues', 'seasons'),
     Selling: [
+      ['/calls', 'Who to call'],
       ...all('rate-card-lines'),
     ],
     Promises: [
