@@ -2,6 +2,11 @@ import { Module } from '@nestjs/common';
 import { BillingModule } from '../billing/billing.module.ts';
 import { SeasonModule } from '../season/season.module.ts';
 import { SponsorshipModule } from '../sponsorship/sponsorship.module.ts';
+import { BoardChanges } from './board/board-changes.service.ts';
+import { BoardController } from './board/board.controller.ts';
+import { BoardRows } from './board/board-rows.service.ts';
+import { BoardService } from './board/board.service.ts';
+import { BoardWriting } from './board/board-writing.service.ts';
 import { CopyShelves } from './copy-shelf.service.ts';
 import { FactsRows } from './facts/facts-rows.service.ts';
 import { PromisesToPlan } from './facts/promises-to-plan.service.ts';
@@ -25,8 +30,8 @@ export const planningEntities = [Placement];
 
 @Module({
   imports: [SeasonModule, SponsorshipModule, BillingModule],
-  controllers: [PlacementController, MoveController, ScheduleImportController],
-  providers: [FactsRows, PromisesToPlan, SeasonFacts, SeasonPlans, PlannedGames, SignedCommitments, CopyShelves, Replacements, PlacementService, SpreadService, GamePromises, PlacementsFollow, MoveService, ScheduleImportService],
+  controllers: [PlacementController, MoveController, ScheduleImportController, BoardController],
+  providers: [BoardService, BoardChanges, BoardRows, BoardWriting, FactsRows, PromisesToPlan, SeasonFacts, SeasonPlans, PlannedGames, SignedCommitments, CopyShelves, Replacements, PlacementService, SpreadService, GamePromises, PlacementsFollow, MoveService, ScheduleImportService],
   exports: [PlannedGames, SignedCommitments, CopyShelves, SeasonFacts, SeasonPlans],
 })
 export class PlanningModule {}

@@ -59,7 +59,7 @@ describe('a person moves reads on the board', () => {
       for (const { gameId, windows } of season.games) {
         for (const { key } of windows) {
           const change = move(read.placementId!, gameId, key);
-          const near = seasonAround(season, [read.gameId, gameId], read.promiseId);
+          const near = seasonAround(season, [read.gameId, gameId], [read.promiseId]);
           expect(brokenBy(near, [change])).toEqual(brokenBy(season, [change]));
         }
       }

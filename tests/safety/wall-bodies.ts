@@ -8,6 +8,8 @@ export const BODIES: Record<string, Record<string, unknown>> = {
   'POST /api/messages/{id}/bounced': { detail: 'The mailbox is full' },
   'PUT /api/teams/{id}/roster': { players: [] },
   'PUT /api/nights/{id}/people': { people: [] },
+  'POST /api/placements/{id}/move': { gameId: v7(), windowKey: 'pregame' },
+  'POST /api/seasons/{id}/board-changes': { changes: [{ kind: 'pin', placementId: v7(), version: 1 }] },
   'POST /api/games/{id}/play': { scores: [] },
   'POST /api/games/{id}/postpone': { reason: 'Snow' },
   'POST /api/games/{id}/cancel': { reason: 'Snow' },

@@ -83,10 +83,10 @@ function keyOf(fault: PlanFault): string {
  * The season as far as these games and promises show it: quick enough to ask about every window of every game. Reads that stand
  * on other games are taken off what their slots ask for.
  */
-export function seasonAround(season: PlanSeason, gameIds: readonly string[], promiseId: string): PlanSeason {
+export function seasonAround(season: PlanSeason, gameIds: readonly string[], promiseIds: readonly string[]): PlanSeason {
   const here = new Set(gameIds);
   const placed = season.placed.filter((read) => here.has(read.gameId));
-  const named = new Set([promiseId, ...placed.map((read) => read.promiseId)]);
+  const named = new Set([...promiseIds, ...placed.map((read) => read.promiseId)]);
   const elsewhere = season.placed.filter((read) => !here.has(read.gameId) && named.has(read.promiseId));
   const promises = season.promises.filter((promise) => named.has(promise.promiseId)).map((promise) => {
     const away = elsewhere.filter((read) => read.promiseId === promise.promiseId);
