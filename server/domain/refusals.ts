@@ -119,6 +119,7 @@ export const REFUSALS = {
   'window-not-ours': no(422, 'This window belongs to the conference or the association, so it has no places for our sponsors.'),
   'window-not-of-the-kind': no(422, '{readKind} is not read in this window.'),
   'window-full': no(409, 'This window has {places} places and all are taken.'),
+  'window-group-full': no(409, 'No place for {group} is left in this window: it holds {places} of them.'),
   'read-kind-full': no(409, '{readKind} already has {most} sponsors in this game.'),
   'night-locked': no(409, 'This night is locked: nothing is planned into or out of it.'),
   'place-group-full': no(409, 'This window holds {places} reads of this kind and all are taken.'),

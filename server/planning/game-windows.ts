@@ -1,7 +1,7 @@
 import type { Day } from '../domain/day.ts';
 import { profileFor, schoolYearOf, windowsOf } from '../domain/season/sport-profile.ts';
 import { kindOfWindow } from '../domain/season/window-names.ts';
-import type { GameWindow, Sport, SportProfile, WindowKind, WindowOwner } from '../domain/season/sport-profile.ts';
+import type { GameWindow, PlacesSaid, Sport, SportProfile, WindowKind, WindowOwner } from '../domain/season/sport-profile.ts';
 
 /** What a game's row says of its windows. */
 export interface GameOfWindows {
@@ -21,10 +21,10 @@ export function profileOfGame(sport: string, playedOn: Day, state: string | null
   }
 }
 
-/** The windows of a game by its sport's profile; none for a sport without one. */
-export function windowsOfGame(game: GameOfWindows, allowsDeadBall: boolean, state: string | null = null): GameWindow[] {
+/** The windows of a game by its sport's profile, with the places the department says; none for a sport without one. */
+export function windowsOfGame(game: GameOfWindows, allowsDeadBall: boolean, state: string | null = null, said: readonly PlacesSaid[] = []): GameWindow[] {
   const profile = profileOfGame(game.sport, game.playedOn, state);
-  return profile === null ? [] : windowsOf(profile, { windowsOwnedBy: game.windowsOwnedBy, windowOwners: game.windowOwners }, allowsDeadBall);
+  return profile === null ? [] : windowsOf(profile, { windowsOwnedBy: game.windowsOwnedBy, windowOwners: game.windowOwners }, allowsDeadBall, said);
 }
 
 /** The keys of the windows a read kind may be voiced in, its first choice first. */

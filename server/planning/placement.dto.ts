@@ -24,6 +24,7 @@ export interface PlacementView {
   sponsorSayAs: string | null;
   readKindId: string;
   readKindName: string;
+  placeGroup: string | null;
   gameId: string;
   gameLabel: string;
   nightId: string;

@@ -17,7 +17,7 @@ import { SignedCommitments } from './signed-commitments.service.ts';
 import type { SignedCommitment } from './signed-commitments.service.ts';
 
 const SELECT = `select placement.id, placement.commitment_id as "commitmentId", contract.id as "contractId", sponsor.id as "sponsorId", sponsor.name as "sponsorName",
-    sponsor.say_as as "sponsorSayAs", read_kind.id as "readKindId", read_kind.name as "readKindName", placement.game_id as "gameId", placement.night_id as "nightId",
+    sponsor.say_as as "sponsorSayAs", read_kind.id as "readKindId", read_kind.name as "readKindName", read_kind.place_group as "placeGroup", placement.game_id as "gameId", placement.night_id as "nightId",
     placement.window_key as "windowKey", placement.place, placement.copy_version_id as "copyVersionId", placement.makegood_id as "makegoodId",
     placement.is_pinned as "isPinned", placement.version
   from placement
@@ -34,6 +34,7 @@ interface Neighbour {
   commitmentId: string;
   sponsorId: string;
   readKindId: string;
+  placeGroup: string | null;
   makegoodId: string | null;
 }
 
@@ -125,7 +126,11 @@ export class PlacementService {
     if (!sponsors.has(commitment.sponsorId) && sponsors.size >= commitment.sponsorsPerGame) {
       refuse('read-kind-full', { readKind: commitment.readKindName, most: commitment.sponsorsPerGame });
     }
-    const taken = new Set(neighbours.filter((one) => one.windowKey === window.key).map((one) => one.place));
+    const inWindow = neighbours.filter((one) => one.windowKey === window.key);
+    const group = commitment.placeGroup;
+    const ofGroup = group === null ? undefined : window.groupPlaces[group];
+    if (group !== null && ofGroup !== undefined && inWindow.filter((one) => one.placeGroup === group).length >= ofGroup) refuse('window-group-full', { group, places: ofGroup });
+    const taken = new Set(inWindow.map((one) => one.place));
     if (form.place !== undefined) {
       if (form.place > window.places) refuse('window-full', { places: window.places });
       return taken.has(form.place) ? refuse('placement-place-taken') : form.place;

@@ -4,6 +4,7 @@ import type { Day } from '../domain/day.ts';
 import type { GameClass, GameStatus, Level } from '../domain/season/game.ts';
 import type { GameWindow, WindowKind, WindowOwner } from '../domain/season/sport-profile.ts';
 import { UnitOfWork } from '../platform/database/unit-of-work.ts';
+import { WindowPlacesService } from '../season/window-places.service.ts';
 import { windowsOfGame } from './game-windows.ts';
 
 interface GameRow {
@@ -58,6 +59,7 @@ export class PlannedGames {
   constructor(
     @Inject(UnitOfWork) private readonly work: UnitOfWork,
     @Inject(DepartmentService) private readonly departments: DepartmentService,
+    @Inject(WindowPlacesService) private readonly places: WindowPlacesService,
   ) {}
 
   async ofSeason(seasonId: string): Promise<PlannedGame[]> {
@@ -80,6 +82,7 @@ export class PlannedGames {
   private async load(sql: string, id: string): Promise<PlannedGame[]> {
     const rows = await this.work.sql<GameRow>(sql, [id]);
     const { settings } = await this.departments.here();
-    return rows.map((row) => ({ ...row, windows: windowsOfGame(row, settings.bankShotMention === 'deadBall', settings.state) }));
+    const said = await this.places.bySport();
+    return rows.map((row) => ({ ...row, windows: windowsOfGame(row, settings.bankShotMention === 'deadBall', settings.state, said.get(row.sport)) }));
   }
 }

@@ -28,6 +28,6 @@ export class Replacements {
     );
     if (placed!.reads >= makegood.replacementReads) refuse('makegood-all-placed');
     const kind = await this.work.one(ReadKind, makegood.replacementReadKindId);
-    return { ...commitment, readKindId: kind.id, readKindName: kind.name, windows: kind.windows, sponsorsPerGame: kind.sponsorsPerGame, counting: 'perTerm' };
+    return { ...commitment, readKindId: kind.id, readKindName: kind.name, windows: kind.windows, placeGroup: kind.placeGroup, sponsorsPerGame: kind.sponsorsPerGame, counting: 'perTerm' };
   }
 }

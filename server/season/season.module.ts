@@ -35,6 +35,9 @@ import { TeamService } from './team.service.ts';
 import { VenueController } from './venue.controller.ts';
 import { Venue } from './venue.entity.ts';
 import { VenueService } from './venue.service.ts';
+import { WindowPlacesController } from './window-places.controller.ts';
+import { WindowPlaces } from './window-places.entity.ts';
+import { WindowPlacesService } from './window-places.service.ts';
 
 export const seasonEntities = [
   School,
@@ -49,6 +52,7 @@ export const seasonEntities = [
   GameParticipant,
   GameNight,
   PersonOfNight,
+  WindowPlaces,
 ];
 
 const services = [
@@ -68,6 +72,7 @@ const services = [
   ImportedPlaces,
   RosterImport,
   ScheduleImport,
+  WindowPlacesService,
 ];
 
 @Module({
@@ -80,6 +85,7 @@ const services = [
     GameController,
     ProfileController,
     RosterImportController,
+    WindowPlacesController,
   ],
   providers: services,
   exports: services,

@@ -26,6 +26,8 @@ export class ReadKindDto {
   @OptionalTextField(40) occurrence?: string | null;
   /** what is handed over before the crowd when it is read before the game: "game ball" */
   @OptionalTextField(60) presents?: string | null;
+  /** kinds that name the same group share places of their own within a window */
+  @OptionalTextField(60) placeGroup?: string | null;
 }
 
 export class ChangeReadKindDto extends PartialType(ReadKindDto) {}
@@ -45,6 +47,7 @@ export interface ReadKindView {
   sponsorsPerGame: number;
   occurrence: string | null;
   presents: string | null;
+  placeGroup: string | null;
   /** price of one read by season */
   rates: { seasonId: string; priceCents: number }[];
   /** price of one read in the season asked for; null without one */

@@ -8,7 +8,7 @@ import type { ChangeReadKindDto, ReadKindDto, ReadKindListQuery, ReadKindView } 
 import { ReadKind } from './read-kind.entity.ts';
 
 const VIEW = `read_kind.id, read_kind.name, read_kind.timing, read_kind.windows, read_kind.default_seconds as "defaultSeconds",
-  read_kind.sponsors_per_game as "sponsorsPerGame", read_kind.occurrence, read_kind.presents, read_kind.version,
+  read_kind.sponsors_per_game as "sponsorsPerGame", read_kind.occurrence, read_kind.presents, read_kind.place_group as "placeGroup", read_kind.version,
   (select coalesce(jsonb_agg(jsonb_build_object('seasonId', line.season_id, 'priceCents', line.price_cents)), '[]')
      from rate_card_line as line where line.department_id = $1 and line.read_kind_id = read_kind.id) as rates`;
 const SORTS = { name: 'name collate "und-x-icu"', timing: 'timing', defaultSeconds: 'default_seconds' };

@@ -4,7 +4,7 @@ import { foulAward, foulSheet } from '../../server/domain/season/fouls.ts';
 import { isLegalNumber } from '../../server/domain/season/legal-numbers.ts';
 import { PROFILES } from '../../server/domain/season/profiles.ts';
 import { ALL_OURS, placesInGame, profileFor, schoolYearOf, windowsOf } from '../../server/domain/season/sport-profile.ts';
-import type { SportProfile } from '../../server/domain/season/sport-profile.ts';
+import type { PlacesSaid, SportProfile } from '../../server/domain/season/sport-profile.ts';
 import { capacityOf } from '../../server/domain/season/window-capacity.ts';
 
 const byHalves = profileFor('basketball', 2022);
@@ -101,6 +101,18 @@ describe('windows have places only where we own them', () => {
 
   test('one window may be the conference’s and the rest ours', () => {
     expect(placesInGame(byQuarters, { ...ALL_OURS, windowOwners: { halftime: 'conference' } })).toBe(14);
+  });
+
+  test.each([
+    ['nothing', [], [3, {}]],
+    ['five of the window', [{ windowKind: 'halftime', placeGroup: null, places: 5 }], [5, {}]],
+    ['two of a group', [{ windowKind: 'halftime', placeGroup: 'long reads', places: 2 }], [3, { 'long reads': 2 }]],
+    ['more of a group than the window holds', [{ windowKind: 'halftime', placeGroup: 'long reads', places: 4 }], [3, { 'long reads': 3 }]],
+    ['none of the window', [{ windowKind: 'halftime', placeGroup: null, places: 0 }, { windowKind: 'halftime', placeGroup: 'long reads', places: 2 }], [0, { 'long reads': 0 }]],
+    ['something of another window', [{ windowKind: 'timeOut', placeGroup: null, places: 1 }], [3, {}]],
+  ] as [string, PlacesSaid[], [number, Record<string, number>]][])('halftime where the department says %s', (_, said, [places, groupPlaces]) => {
+    expect(windowsOf(byQuarters, ALL_OURS, false, said).find((window) => window.kind === 'halftime')).toMatchObject({ places, groupPlaces });
+    expect(windowsOf(byQuarters, { ...ALL_OURS, windowOwners: { halftime: 'conference' } }, false, said).find((window) => window.kind === 'halftime')?.places).toBe(0);
   });
 
   test('the dead-ball mention is there only where the department allows it, four seconds or less', () => {

@@ -4,6 +4,7 @@ const on = '2026-12-04';
 
 /** Bodies that fit, so that the request reaches the object in its address. */
 export const BODIES: Record<string, Record<string, unknown>> = {
+  'PATCH /api/window-places/{id}': { places: 1 },
   'PATCH /api/people/{id}': { roles: ['announcer'] },
   'POST /api/messages/{id}/bounced': { detail: 'The mailbox is full' },
   'PUT /api/teams/{id}/roster': { players: [] },

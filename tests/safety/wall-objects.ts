@@ -17,6 +17,7 @@ export async function everyObject(department: Department): Promise<Objects> {
   const tonight = await aNightInDays(department, 0);
   const tableLink = await director.make(`/api/nights/${tonight.nightId}/table-links`, { label: 'Odell, substitute', maySignOff: true });
   const line = await director.make('/api/rate-card-lines', { seasonId: season.seasonId, readKindId: season.readKinds.gameBall, priceCents: 7500 });
+  const windowPlaces = await director.make('/api/window-places', { sport: 'wrestling', windowKind: 'pregame', places: 2 });
   const script = await director.make('/api/scripts', { moment: 'welcome', title: 'Welcome of the walls', text: 'Good evening.' });
   await director.make(`/api/nights/${season.games[0]!.nightId}/packet-issues`);
   const placement = await director.make('/api/placements', { commitmentId: signed.commitments[0].id, gameId: season.games[0]!.gameId, windowKey: 'pregame' });
@@ -45,6 +46,7 @@ export async function everyObject(department: Department): Promise<Objects> {
   const message = await director.make('/api/messages', { kind: 'invoice', aboutId: invoice.id, toAddress: 'hazel@juniper.example' });
   return {
     'offers/id': offer.id,
+    'window-places/id': windowPlaces.id,
     'write-off-requests/id': waitingWriteOff.id,
     'messages/id': message.id,
     'people/id': people.data[0].id, 'requests/id': asked.id, 'ask/token': link.token,

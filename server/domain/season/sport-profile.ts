@@ -44,7 +44,17 @@ export interface GameWindow {
   readonly owner: WindowOwner;
   /** sponsor reads it holds; none where its owner is not us */
   readonly places: number;
+  /** of those, how many of one group of read kinds; a group that is not named may take them all */
+  readonly groupPlaces: Readonly<Record<string, number>>;
   readonly longestReadSeconds: number | null;
+}
+
+/** What a department says of a sport's windows of one kind, in place of the profile. */
+export interface PlacesSaid {
+  readonly windowKind: WindowKind;
+  /** a group of read kinds with places of its own within the window; null: all reads of the window */
+  readonly placeGroup: string | null;
+  readonly places: number;
 }
 
 /** Who owns the windows of one game, and where a single kind differs. */
@@ -61,16 +71,21 @@ export const ALL_OURS: GameOwners = { windowsOwnedBy: 'us', windowOwners: {} };
  * window the conference or the association owns has none.
  *
  * @param allowsDeadBall whether the department allows the mention of four seconds or less at a dead ball
+ * @param said what the department says of the places; a group never has more than its window
  */
-export function windowsOf(profile: SportProfile, owners: GameOwners = ALL_OURS, allowsDeadBall = false): GameWindow[] {
+export function windowsOf(profile: SportProfile, owners: GameOwners = ALL_OURS, allowsDeadBall = false, said: readonly PlacesSaid[] = []): GameWindow[] {
   return profile.windows.flatMap((rule) => {
     const times = rule.kind === 'deadBall' && allowsDeadBall ? 1 : rule.timesPerGame;
     const owner = owners.windowOwners[rule.kind] ?? (owners.windowsOwnedBy === 'us' ? rule.owner : owners.windowsOwnedBy);
+    const ofKind = said.filter((one) => one.windowKind === rule.kind);
+    const places = owner === 'us' ? (ofKind.find((one) => one.placeGroup === null)?.places ?? rule.places) : 0;
+    const groupPlaces = Object.fromEntries(ofKind.flatMap((one) => (one.placeGroup === null ? [] : [[one.placeGroup, Math.min(one.places, places)]])));
     return Array.from({ length: times }, (_, place) => ({
       key: times === 1 ? rule.kind : `${rule.kind}${place + 1}`,
       kind: rule.kind,
       owner,
-      places: owner === 'us' ? rule.places : 0,
+      places,
+      groupPlaces,
       longestReadSeconds: rule.longestReadSeconds,
     }));
   });
