@@ -52,6 +52,9 @@ export class ContractService {
   /** @throws Refused `contract-not-a-draft`, `still-in-use` */
   async remove(id: string): Promise<void> {
     const { contract, term } = await this.records.lockDraft(id);
+    // An offer that the draft was made of is open again, with what it promised of others.
+    await this.work.sql('update offer set contract_id = null, version = version + 1 where department_id = $1 and contract_id = $2', [contract.id]);
+    await this.work.sql('delete from exclusivity where department_id = $1 and contract_id = $2', [contract.id]);
     await this.work.remove(Commitment, { contractId: contract.id });
     await this.work.remove(Benefit, { contractId: contract.id });
     await this.work.remove(Term, { id: term.id });

@@ -30,13 +30,7 @@ import { LineGames } from './line-games.service.ts';
 import { MakegoodController } from './makegoods/makegood.controller.ts';
 import { Makegood } from './makegoods/makegood.entity.ts';
 import { MakegoodService } from './makegoods/makegood.service.ts';
-import { OfferController } from './offers/offer.controller.ts';
-import { OfferLine } from './offers/offer-line.entity.ts';
-import { Offer } from './offers/offer.entity.ts';
-import { OfferPutting } from './offers/offer-putting.service.ts';
-import { OfferRecords } from './offers/offer-records.service.ts';
-import { OfferService } from './offers/offer.service.ts';
-import { OfferViews } from './offers/offer-views.service.ts';
+import { offerControllers, offerEntities, offerServices } from './offers/offer-parts.ts';
 import { PayerController } from './payer.controller.ts';
 import { Payer } from './payer.entity.ts';
 import { PayerService } from './payer.service.ts';
@@ -69,13 +63,12 @@ import { Term } from './term.entity.ts';
 
 export const sponsorshipEntities = [
   SponsorCategory, Sponsor, Seller, Payer, ReadKind, RateCardLine, Contract, Term, Commitment, Benefit, BenefitDelivery, ContractHold, ContractAssignment, Copy, CopyVersion, Slogan,
-  Makegood, ExemptionFile, Offer, OfferLine,
+  Makegood, ExemptionFile, ...offerEntities,
   SponsorContact,
 ];
 
 const nouns = [SponsorCategoryService, SponsorService, SellerService, PayerService, ReadKindService, RateCardLineService, CopyService, SloganService, SponsorPageService, ExemptionFiles];
 const contracts = [ContractRecords, ContractViews, ContractService, ContractSigning, ContractHappenings, CoveredGames, TermLedger, LineGames, MakegoodService, ContractsThereReader, ContractImport];
-const offers = [OfferRecords, OfferViews, OfferService, OfferPutting];
 const contacts = [SponsorContacts, CallService];
 
 @Module({
@@ -83,10 +76,10 @@ const contacts = [SponsorContacts, CallService];
   controllers: [
     SponsorCategoryController, SponsorController, SellerController, PayerController, ExemptionFileController, ReadKindController, RateCardLineController,
     ContractController, ContractHappeningsController, CopyController, SloganController, SponsorLinkController, SponsorPageController, ContractImportController, MakegoodController,
-    OfferController,
+    ...offerControllers,
     SponsorContactController, CallController,
   ],
-  providers: [...nouns, ...contracts, ...offers, ...contacts],
-  exports: [...nouns, ...contracts, ...offers, ...contacts],
+  providers: [...nouns, ...contracts, ...offerServices, ...contacts],
+  exports: [...nouns, ...contracts, ...offerServices, ...contacts],
 })
 export class SponsorshipModule {}

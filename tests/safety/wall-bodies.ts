@@ -5,6 +5,9 @@ const on = '2026-12-04';
 /** Bodies that fit, so that the request reaches the object in its address. */
 export const BODIES: Record<string, Record<string, unknown>> = {
   'PATCH /api/window-places/{id}': { places: 1 },
+  'POST /api/offers/{id}/decline': { reason: 'Too dear this year' },
+  'POST /api/offers/{id}/extend': { lapsesOn: '2027-02-01' },
+  'POST /api/offers/{id}/accept': { signedOn: on, signedByName: 'Hazel Juniper' },
   'PATCH /api/people/{id}': { roles: ['announcer'] },
   'POST /api/messages/{id}/bounced': { detail: 'The mailbox is full' },
   'PUT /api/teams/{id}/roster': { players: [] },

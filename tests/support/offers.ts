@@ -35,3 +35,17 @@ export function offerForm(season: Season, offered: Offered = {}): Record<string,
 export async function anOffer({ director }: Department, season: Season, offered: Offered = {}): Promise<any> {
   return director.make('/api/offers', offerForm(season, offered));
 }
+
+/** An offer that lies with the sponsor since today. */
+export async function anOpenOffer(department: Department, season: Season, offered: Offered = {}): Promise<any> {
+  const draft = await anOffer(department, season, offered);
+  await department.ask('update offer set put_on = $3, version = version + 1 where department_id = $1 and id = $2', [department.id, draft.id, inDays(0)]);
+  return department.director.look(`/api/offers/${draft.id}`);
+}
+
+/** The same, as it stands when its last day is over: nobody waits for that day in a test. */
+export async function aLapsedOffer(department: Department, season: Season, offered: Offered = {}): Promise<any> {
+  const open = await anOpenOffer(department, season, offered);
+  await department.ask('update offer set put_on = $3, lapses_on = $4 where department_id = $1 and id = $2', [department.id, open.id, inDays(-15), inDays(-1)]);
+  return department.director.look(`/api/offers/${open.id}`);
+}
