@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { signedPosition } from '../../server/domain/sponsorship/apply-signing.ts';
 import { aDepartment } from '../support/department.ts';
+import { pagesOfPdf } from '../support/pdf.ts';
 import type { Department } from '../support/department.ts';
 import { aLapsedOffer, anOffer, anOpenOffer, inDays } from '../support/offers.ts';
 import { aSeason } from '../support/season.ts';
@@ -133,4 +134,18 @@ test('who pays is asked for where the sponsor has two payers', async () => {
   expect((await director.look(`/api/offers/${open.id}`)).state).toBe('open');
   const { body } = await director.post(`/api/offers/${open.id}/accept`, { ...SIGNATURE, payerId: other.id });
   expect((await director.look(`/api/contracts/${body.contractId}`)).payerName).toBe('Pike family');
+});
+
+test('the paper of an offer shows what signing will credit, and the office copy what the sponsor is not given', async () => {
+  const { department, season, director } = await aSellingDepartment(2);
+  const offer = await anOpenOffer(department, season, {
+    priceVariesWith: 'attendance', note: 'Hazel likes Fridays', years: 2, increaseBasisPoints: 300,
+    readLines: [{ readKindId: season.readKinds.gameBall, counting: 'perGame', reads: 2, rateCents: 7500, teamIds: [season.teamId], pinnedGameIds: [season.games[0]!.gameId] }],
+  });
+  const [paper, office] = await Promise.all(['', '?office=true'].map(async (query) => (await pagesOfPdf((await director.bytes(`/api/offers/${offer.id}/pdf${query}`)).bytes)).join(' ')));
+  for (const words of ['Juniper & Pike Hardware', 'Kestrels Varsity boys', '2 in each game, 4 in all', '$175.00 a read', 'December 4, 2026 (Herons at Kestrels)', 'Price: $700.00', 'Year 2: $721.00', 'Billed in full on November 20, 2026']) expect(paper).toContain(words);
+  for (const words of ['tax adviser', 'Hazel likes Fridays']) {
+    expect(paper).not.toContain(words);
+    expect(office).toContain(words);
+  }
 });

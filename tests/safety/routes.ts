@@ -18,6 +18,7 @@ export const ROUTES: Record<string, Right | 'open'> = {
   'POST /api/offers': 'make offers',
   'GET /api/offers': 'see contracts',
   'GET /api/offers/{id}': 'see contracts',
+  'GET /api/offers/{id}/pdf': 'see contracts',
   'PATCH /api/offers/{id}': 'make offers',
   'DELETE /api/offers/{id}': 'make offers',
   'POST /api/offers/{id}/withdraw': 'make offers',

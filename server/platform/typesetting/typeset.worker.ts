@@ -9,6 +9,7 @@ import accountTemplate from './templates/account.typ?raw';
 import depositSlipTemplate from './templates/deposit-slip.typ?raw';
 import invoiceTemplate from './templates/invoice.typ?raw';
 import letterTemplate from './templates/letter.typ?raw';
+import offerTemplate from './templates/offer.typ?raw';
 import packetCard from './templates/packet/card.typ?raw';
 import packetCues from './templates/packet/cues.typ?raw';
 import packetForms from './templates/packet/forms.typ?raw';
@@ -20,7 +21,7 @@ import receiptTemplate from './templates/receipt.typ?raw';
 import statementTemplate from './templates/statement.typ?raw';
 
 const packetTemplate = [packetFurniture, packetCard, packetCues, packetLineUps, packetSheets, packetForms, packetPages].join('\n');
-const TEMPLATES = { packet: packetTemplate, invoice: invoiceTemplate, statement: statementTemplate, account: accountTemplate, letter: letterTemplate, receipt: receiptTemplate, depositSlip: depositSlipTemplate };
+const TEMPLATES = { packet: packetTemplate, invoice: invoiceTemplate, statement: statementTemplate, account: accountTemplate, letter: letterTemplate, receipt: receiptTemplate, depositSlip: depositSlipTemplate, offer: offerTemplate };
 const FACES = ['400Regular', '400Regular_Italic', '600SemiBold', '600SemiBold_Italic', '700Bold'];
 /** Compilations a memoised result is kept for. */
 const KEPT_FOR = 3;

@@ -9,6 +9,8 @@ import { invoiceTexts } from './invoice-sheet.ts';
 import type { InvoiceSheet } from './invoice-sheet.ts';
 import { letterTexts } from './letter-sheet.ts';
 import type { LetterSheet } from './letter-sheet.ts';
+import { offerTexts } from './offer-sheet.ts';
+import type { OfferSheet } from './offer-sheet.ts';
 import { packetTexts } from './packet-sheet.ts';
 import type { PacketSheet } from './packet-sheet.ts';
 import { receiptTexts } from './receipt-sheet.ts';
@@ -26,6 +28,7 @@ export interface Sheets {
   readonly letter: LetterSheet;
   readonly receipt: ReceiptSheet;
   readonly depositSlip: DepositSlipSheet;
+  readonly offer: OfferSheet;
 }
 
 const TEXTS: { readonly [T in TemplateName]: (sheet: Sheets[T]) => unknown } = {
@@ -36,6 +39,7 @@ const TEXTS: { readonly [T in TemplateName]: (sheet: Sheets[T]) => unknown } = {
   letter: letterTexts,
   receipt: receiptTexts,
   depositSlip: depositSlipTexts,
+  offer: offerTexts,
 };
 
 /** A document that could not be set; the reason is for the log, not for a reader. */

@@ -2,6 +2,7 @@ import { DealCompany } from './deal-company.service.ts';
 import { OfferLifeController } from './offer-life.controller.ts';
 import { OfferLife } from './offer-life.service.ts';
 import { OfferLine } from './offer-line.entity.ts';
+import { OfferPrinting } from './offer-printing.service.ts';
 import { OfferPutting } from './offer-putting.service.ts';
 import { OfferRecords } from './offer-records.service.ts';
 import { OfferTakingUp } from './offer-taking-up.service.ts';
@@ -15,4 +16,4 @@ export const offerEntities = [Offer, OfferLine];
 
 export const offerControllers = [OfferController, OfferLifeController];
 
-export const offerServices = [OfferRecords, OfferViews, OfferService, OfferPutting, OfferLife, OfferTakingUp, DealCompany];
+export const offerServices = [OfferRecords, OfferViews, OfferService, OfferPutting, OfferPrinting, OfferLife, OfferTakingUp, DealCompany];

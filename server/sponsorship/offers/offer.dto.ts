@@ -51,3 +51,8 @@ export class OfferListQuery extends ListQuery {
   /** open, and the last day on which it holds is within a week */
   @QueryFlag() lapsesSoon?: boolean;
 }
+
+export class OfferPdfQuery {
+  /** the department's own copy, with what the sponsor is not given */
+  @QueryFlag() office?: boolean;
+}
