@@ -24,14 +24,15 @@ import { Replacements } from './replacements.service.ts';
 import { ScheduleImportController } from './schedule-import.controller.ts';
 import { ScheduleImportService } from './schedule-import.service.ts';
 import { SignedCommitments } from './signed-commitments.service.ts';
+import { SolverModule } from './solver/solver.module.ts';
 import { SpreadService } from './spread.service.ts';
 
 export const planningEntities = [Placement];
 
 @Module({
-  imports: [SeasonModule, SponsorshipModule, BillingModule],
+  imports: [SeasonModule, SponsorshipModule, BillingModule, SolverModule],
   controllers: [PlacementController, MoveController, ScheduleImportController, BoardController],
   providers: [BoardService, BoardChanges, BoardRows, BoardWriting, FactsRows, PromisesToPlan, SeasonFacts, SeasonPlans, PlannedGames, SignedCommitments, CopyShelves, Replacements, PlacementService, SpreadService, GamePromises, PlacementsFollow, MoveService, ScheduleImportService],
-  exports: [PlannedGames, SignedCommitments, CopyShelves, SeasonFacts, SeasonPlans],
+  exports: [PlannedGames, SignedCommitments, CopyShelves, SeasonFacts, SeasonPlans, SolverModule],
 })
 export class PlanningModule {}
