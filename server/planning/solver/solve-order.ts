@@ -13,5 +13,6 @@ export interface SolveOrder {
 
 /** What it answers: plans that could be used already, then the last one, or why there is none. */
 export type SolveAnswer =
-  | { readonly id: number; readonly kind: 'soFar' | 'plan'; readonly plan: SeasonPlan }
+  | { readonly id: number; readonly kind: 'soFar'; readonly plan: SeasonPlan }
+  | { readonly id: number; readonly kind: 'plan'; readonly plan: SeasonPlan }
   | { readonly id: number; readonly kind: 'failed'; readonly reason: string };

@@ -1,4 +1,5 @@
 import type { PlanPromise, PlanSeason } from '../season.ts';
+import { mayStandApart } from './rivals.ts';
 
 /** A window of a game, numbered through the season. */
 export interface Site {
@@ -103,6 +104,17 @@ function cellsOf(season: PlanSeason, promise: number, sitesOfGame: readonly (rea
   return [...cells, ...outside];
 }
 
+/** Without the cells in which a rival that stays leaves no room. */
+function besideWhatStays(season: PlanSeason, sites: readonly Site[], cells: readonly Cell[]): Cell[] {
+  const stays = cells.filter((cell) => cell.staying > 0);
+  const isFree = (cell: Cell): boolean =>
+    stays.every((other) => sites[other.site]!.game !== sites[cell.site]!.game || mayStandApart(season.promises[cell.promise]!, season.promises[other.promise]!, Math.abs(sites[other.site]!.order - sites[cell.site]!.order)));
+  return cells.flatMap((cell) => {
+    const most = cell.staying === cell.most || isFree(cell) ? cell.most : cell.staying;
+    return most === 0 ? [] : [{ ...cell, most }];
+  });
+}
+
 const isLastSlotOf = (promise: PlanPromise, index: number, gameId: string): boolean => !promise.slots.some((slot, other) => other > index && slot.gameIds.includes(gameId));
 
 function numbered(cells: readonly Cell[], length: number, of: (cell: Cell) => number): number[][] {
@@ -119,7 +131,7 @@ export function companySeason(season: PlanSeason): CompanySeason {
   const sitesOfGame: number[][] = season.games.map(() => []);
   sites.forEach((site, index) => sitesOfGame[site.game]!.push(index));
   const { before, staying } = placedBySite(season, sites, promiseAt);
-  const cells = season.promises.flatMap((_, promise) => cellsOf(season, promise, sitesOfGame, sites, gameAt, staying));
+  const cells = besideWhatStays(season, sites, season.promises.flatMap((_, promise) => cellsOf(season, promise, sitesOfGame, sites, gameAt, staying)));
   return {
     season, sites, sitesOfGame, cells, before,
     cellsOfPromise: numbered(cells, season.promises.length, (cell) => cell.promise),
