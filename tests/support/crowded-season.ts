@@ -7,8 +7,8 @@ const SPONSORS = ['Juniper & Pike Hardware', 'Snowmelt Creamery', 'Blue Lantern 
 export function aCrowdedSeason(sponsors: number, games: number): PlanSeason {
   const night = Array.from({ length: games }, (_, at) =>
     aGame(at + 1, [
-      aWindow('pregame', { kind: 'pregame', places: 3, seconds: 60 }), aWindow('timeOut1', { seconds: 50 }), aWindow('timeOut2', { seconds: 50 }), aWindow('quarterBreak1', { kind: 'quarterBreak', seconds: 50 }),
-      aWindow('halftime', { kind: 'halftime', places: 4, seconds: 90 }), aWindow('timeOut3', { seconds: 50 }), aWindow('timeOut4', { seconds: 50 }), aWindow('quarterBreak2', { kind: 'quarterBreak', seconds: 50 }),
+      aWindow('pregame', { kind: 'pregame', places: 3, seconds: 60 }), aWindow('timeOut1', { seconds: 50 }), aWindow('timeOut2', { seconds: 50 }), aWindow('quarterBreak1', { kind: 'betweenPeriods', seconds: 50 }),
+      aWindow('halftime', { kind: 'halftime', places: 4, seconds: 90 }), aWindow('timeOut3', { seconds: 50 }), aWindow('timeOut4', { seconds: 50 }), aWindow('quarterBreak2', { kind: 'betweenPeriods', seconds: 50 }),
     ]),
   );
   const ids = night.map((game) => game.gameId);
@@ -20,7 +20,7 @@ function promisesOf(at: number, games: readonly string[]): PlanPromise[] {
   const of = { sponsorId: name, sponsorName: name, categoryId: ['tools', 'food', 'health'][at % 3]!, separation: (['window', 'next', 'window', 'game'] as const)[at % 4]! };
   const reads = games.length;
   return [
-    aPromise(`${name} time-outs`, reads + (at % 3) * 3, games, { ...of, seconds: [15, 25, 20][at % 3]!, priority: 2, mostPerGame: 3, windows: ['timeOut', 'quarterBreak'] }),
+    aPromise(`${name} time-outs`, reads + (at % 3) * 3, games, { ...of, seconds: [15, 25, 20][at % 3]!, priority: 2, mostPerGame: 3, windows: ['timeOut', 'betweenPeriods'] }),
     aPromise(`${name} halftime`, Math.ceil(reads / 2), games, { ...of, readKindId: 'halftimeRead', sponsorsPerGame: 3, seconds: 30, priority: at % 4 === 0 ? 1 : 2, mostPerGame: 2, windows: ['halftime'] }),
     aPromise(`${name} pregame`, Math.ceil(reads / 3), games, { ...of, readKindId: 'pregameRead', seconds: [20, 30][at % 2]!, priority: 3, windows: ['pregame', 'halftime'] }),
   ];
