@@ -33,6 +33,7 @@ import { months } from './months/resource.ts';
 import { letters } from './letters/resource.ts';
 import { nights } from './nights/resource.ts';
 import { OpenMoneyPage } from './open-money/page.tsx';
+import { packages } from './packages/resource.ts';
 import { payers } from './payers/resource.ts';
 import { payments } from './payments/resource.ts';
 import { people } from './people/resource.ts';
@@ -54,7 +55,7 @@ import { venues } from './venues/resource.ts';
 import { i18nProvider } from './words/english.ts';
 
 const RESOURCES = [
-  nights, games, teams, schools, venues, seasons, contracts, sponsors, copies, readKinds, rateCard, sponsorCategories, scripts,
+  nights, games, teams, schools, venues, seasons, contracts, sponsors, copies, readKinds, rateCard, packages, sponsorCategories, scripts,
   billingRuns, invoices, creditMemos, payments, receipts, depositSlips, payers, sellers, letters, months, journalBatches, journalLayouts, accounts, people, audit, seals,
 ];
 

@@ -16,6 +16,7 @@ export const ROOMS: readonly Room[] = [
     title: 'Selling',
     pages: [
       page('calls', 'Who to call'),
+      page('packages', 'Packages'),
       page('rate-card-lines', 'Rate card'),
     ],
   },

@@ -21,7 +21,7 @@ export const SeasonShow = () => (
             ['Teams', <Go key="teams" to={listOf('teams', season.id)}>Teams of this season</Go>],
             ['Games', <Go key="games" to={listOf('games', season.id)}>Games of this season</Go>],
             ['Contracts', <Go key="contracts" to={listOf('contracts', season.id)}>Contracts of this season</Go>],
-            ['Rate card', <Go key="card" to={listOf('rate-card-lines', season.id)}>Prices of this season</Go>],
+            ['Rate card', <Go key="card" to={`/rate-card-lines?seasonId=${season.id}`}>Prices of this season</Go>],
           ]}
         />
       </Section>

@@ -17,6 +17,7 @@ const RIGHTS: Record<string, { see: Right; change: Right }> = {
   'sign-off': { see: 'sign off a night', change: 'sign off a night' },
   amendments: { see: 'log a night', change: 'amend a night' },
   sponsors: { see: 'see contracts', change: 'change contracts' },
+  packages: { see: 'see contracts', change: 'make offers' },
   calls: { see: 'see contracts', change: 'make offers' },
   'sponsor-categories': { see: 'see contracts', change: 'change contracts' },
   sellers: { see: 'see contracts', change: 'change contracts' },

@@ -58,6 +58,7 @@ const messages = {
     sellers: named('Seller of record', 'Sellers of record'),
     payers: named('Payer', 'Payers'),
     'read-kinds': named('Read kind', 'Read kinds'),
+    packages: named('Package', 'Packages'),
     'rate-card-lines': named('Price', 'Rate card'),
     contracts: named('Contract', 'Contracts'),
     copies: named('Copy', 'Copy'),

@@ -214,6 +214,7 @@ export const REFUSALS = {
   'number-prefix-taken': no(409, 'Another seller of record uses this prefix for its numbers.'),
   'payer-name-taken': no(409, 'A payer of that name is there already.'),
   'read-kind-name-taken': no(409, 'A read kind of that name is there already.'),
+  'rate-card-onto-itself': no(422, 'A rate card is copied to another season.'),
   'rate-already-set': no(409, 'The rate card of this season has a price for that already.'),
   'rate-of-nothing': no(422, 'A rate is the price of one read kind or of one other benefit.'),
   'slogan-taken': no(409, 'This slogan of the sponsor is registered already.'),

@@ -1,10 +1,10 @@
-import { Body, Controller, Get, Inject, Param, Patch, Post, Query } from '@nestjs/common';
+import { Body, Controller, Get, HttpCode, Inject, Param, Patch, Post, Query } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
 import { Needs } from '../access/needs.ts';
 import type { Listed } from '../platform/http/lists.ts';
 import { IfMatch } from '../platform/http/version.ts';
-import { ChangeRateCardLineDto, RateCardLineDto, RateCardLineListQuery } from './rate-card-line.dto.ts';
-import type { RateCardLineView } from './rate-card-line.dto.ts';
+import { ChangeRateCardLineDto, CopyRateCardDto, RateCardLineDto, RateCardLineListQuery } from './rate-card-line.dto.ts';
+import type { RateCardCopyView, RateCardLineView } from './rate-card-line.dto.ts';
 import { RateCardLineService } from './rate-card-line.service.ts';
 
 @ApiTags('sponsorship')
@@ -28,6 +28,14 @@ export class RateCardLineController {
   @Needs('change contracts')
   async add(@Body() form: RateCardLineDto): Promise<RateCardLineView> {
     return this.lines.add(form);
+  }
+
+  /** Another season's prices, so much higher; what has a price already keeps it. */
+  @Post('copies')
+  @HttpCode(200)
+  @Needs('change contracts')
+  async copy(@Body() form: CopyRateCardDto): Promise<RateCardCopyView> {
+    return this.lines.copy(form);
   }
 
   @Patch(':id')

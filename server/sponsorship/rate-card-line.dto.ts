@@ -1,5 +1,5 @@
 import { PartialType } from '@nestjs/swagger';
-import { CentsField, IdField, OptionalTextField } from '../platform/http/fields.ts';
+import { CentsField, CountField, IdField, OptionalTextField } from '../platform/http/fields.ts';
 import { ListQuery } from '../platform/http/lists.ts';
 import { MOST_RATE_CENTS } from './amounts.ts';
 
@@ -11,6 +11,13 @@ export class RateCardLineDto {
 }
 
 export class ChangeRateCardLineDto extends PartialType(RateCardLineDto) {}
+
+export class CopyRateCardDto {
+  @IdField() fromSeasonId: string;
+  @IdField() toSeasonId: string;
+  /** hundredths of a percent; 300 is 3 % */
+  @CountField(0, 10_000, { optional: true }) increaseBasisPoints?: number;
+}
 
 export class RateCardLineListQuery extends ListQuery {
   @IdField({ optional: true }) seasonId?: string;
@@ -26,4 +33,10 @@ export interface RateCardLineView {
   benefitName: string | null;
   priceCents: number;
   version: number;
+}
+
+export interface RateCardCopyView {
+  copied: RateCardLineView[];
+  /** what had a price already, and keeps it */
+  left: { name: string; priceCents: number; code: 'rate-already-set'; sentence: string }[];
 }

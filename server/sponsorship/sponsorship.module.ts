@@ -31,6 +31,11 @@ import { MakegoodController } from './makegoods/makegood.controller.ts';
 import { Makegood } from './makegoods/makegood.entity.ts';
 import { MakegoodService } from './makegoods/makegood.service.ts';
 import { offerControllers, offerEntities, offerServices } from './offers/offer-parts.ts';
+import { PackageController } from './packages/package.controller.ts';
+import { Package } from './packages/package.entity.ts';
+import { PackageLine } from './packages/package-line.entity.ts';
+import { PackageService } from './packages/package.service.ts';
+import { PackageViews } from './packages/package-views.service.ts';
 import { PayerController } from './payer.controller.ts';
 import { Payer } from './payer.entity.ts';
 import { PayerService } from './payer.service.ts';
@@ -64,12 +69,12 @@ import { Term } from './term.entity.ts';
 export const sponsorshipEntities = [
   SponsorCategory, Sponsor, Seller, Payer, ReadKind, RateCardLine, Contract, Term, Commitment, Benefit, BenefitDelivery, ContractHold, ContractAssignment, Copy, CopyVersion, Slogan,
   Makegood, ExemptionFile, ...offerEntities,
-  SponsorContact,
+  SponsorContact, Package, PackageLine,
 ];
 
 const nouns = [SponsorCategoryService, SponsorService, SellerService, PayerService, ReadKindService, RateCardLineService, CopyService, SloganService, SponsorPageService, ExemptionFiles];
 const contracts = [ContractRecords, ContractViews, ContractService, ContractSigning, ContractHappenings, CoveredGames, TermLedger, LineGames, MakegoodService, ContractsThereReader, ContractImport];
-const contacts = [SponsorContacts, CallService];
+const contacts = [SponsorContacts, CallService, PackageViews, PackageService];
 
 @Module({
   imports: [LedgerModule],
@@ -77,7 +82,7 @@ const contacts = [SponsorContacts, CallService];
     SponsorCategoryController, SponsorController, SellerController, PayerController, ExemptionFileController, ReadKindController, RateCardLineController,
     ContractController, ContractHappeningsController, CopyController, SloganController, SponsorLinkController, SponsorPageController, ContractImportController, MakegoodController,
     ...offerControllers,
-    SponsorContactController, CallController,
+    SponsorContactController, CallController, PackageController,
   ],
   providers: [...nouns, ...contracts, ...offerServices, ...contacts],
   exports: [...nouns, ...contracts, ...offerServices, ...contacts],

@@ -10,13 +10,13 @@ export type Rooms = Record<'Now' | 'Calendar' | 'Selling' | 'Promises' | 'Change
 
 const LISTS: Record<string, string> = {
   games: 'Games', teams: 'Teams', schools: 'Schools', venues: 'Venues', seasons: 'Seasons', contracts: 'Contracts', sponsors: 'Sponsors',
-  copies: 'Copy', 'read-kinds': 'Read kinds', 'rate-card-lines': 'Rate card', 'sponsor-categories': 'Categories', scripts: 'Scripts',
+  copies: 'Copy', 'read-kinds': 'Read kinds', packages: 'Packages', 'rate-card-lines': 'Rate card', 'sponsor-categories': 'Categories', scripts: 'Scripts',
   'billing-runs': 'Billing runs', invoices: 'Invoices', 'credit-memos': 'Credit memos', payments: 'Payments', receipts: 'Receipts', 'deposit-slips': 'Deposit slips', payers: 'Payers', sellers: 'Sellers of record', people: 'People and roles',
 };
 
 const FORMS: Record<string, string> = {
   games: 'Add a game', teams: 'Add a team', schools: 'Add a school', venues: 'Add a venue', seasons: 'Add a season', contracts: 'New contract',
-  sponsors: 'Add a sponsor', copies: 'Add copy', 'read-kinds': 'Add a read kind', 'rate-card-lines': 'Add a price',
+  sponsors: 'Add a sponsor', copies: 'Add copy', 'read-kinds': 'Add a read kind', packages: 'Put a package together', 'rate-card-lines': 'Add a price',
   'sponsor-categories': 'Add a category', scripts: 'Add a script', 'billing-runs': 'New billing run', payments: 'Record a payment', receipts: 'Write a receipt', 'deposit-slips': 'Make a deposit slip', payers: 'Add a payer',
   sellers: 'Add a seller of record', people: 'Add a person',
 };
@@ -27,6 +27,10 @@ export async function aBusyOffice(department: Department): Promise<{ rooms: Room
   const season = await aSeason(department, 2);
   const contract = await aSignedContract(department, season, { benefits: [{ name: 'Banner on the north rail', quantity: 1, rateCents: 10_000, fairValueCents: 0, earns: 'onDelivery' }] });
   await director.make('/api/rate-card-lines', { seasonId: season.seasonId, readKindId: season.readKinds.concession, priceCents: 4_000 });
+  await director.make('/api/packages', {
+    seasonId: season.seasonId, name: 'Courtside', priceCents: 60_000,
+    lines: [{ readKindId: season.readKinds.gameBall, counting: 'perTerm', quantity: 6, rateCents: 7_500 }, { readKindId: season.readKinds.concession, counting: 'perGame', quantity: 1 }, { benefitName: 'Banner on the north rail', quantity: 1, rateCents: 20_000 }],
+  });
   const copy = await director.make('/api/copies', {
     sponsorId: season.sponsorId, readKindId: season.readKinds.gameBall, title: 'Game ball, opening night', fallbackText: 'We thank Juniper & Pike Hardware.',
     text: 'Tonight’s game ball is presented by Juniper & Pike Hardware, on Alder Street.',
@@ -58,7 +62,7 @@ export async function aBusyOffice(department: Department): Promise<{ rooms: Room
     sponsors: season.sponsorId, copies: copy.id, 'read-kinds': season.readKinds.bankShot, 'sponsor-categories': season.categoryId,
     invoices: invoice.id, 'billing-runs': run.id, 'credit-memos': memoId, payments: payment.id, receipts: receipt.id, 'deposit-slips': slip.id, payers: season.payerId, sellers: season.sellerId,
   };
-  for (const resource of ['rate-card-lines', 'scripts', 'people']) ids[resource] = (await director.look(`/api/${resource}?perPage=1`)).data[0].id;
+  for (const resource of ['rate-card-lines', 'packages', 'scripts', 'people']) ids[resource] = (await director.look(`/api/${resource}?perPage=1`)).data[0].id;
   const records: Record<string, any> = {};
   for (const [resource, id] of Object.entries(ids)) records[resource] = await director.look(`/api/${resource}/${id}`);
   const honours = await director.make(`/api/nights/${second.nightId}/honours-lists`, { title: 'Senior night', kind: 'seniors', windowKind: 'pregame' });
@@ -160,7 +164,7 @@ function roomsOf(records: Record<string, any>, { night, played, draft, batch }: 
     Calendar: all('games', 'teams', 'schools', 'venues', 'seasons'),
     Selling: [
       ['/calls', 'Who to call'],
-      ...all('rate-card-lines'),
+      ...all('packages', 'rate-card-lines'),
     ],
     Promises: [
       ...all('contracts', 'sponsors', 'copies', 'read-kinds', 'sponsor-categories', 'scripts'),

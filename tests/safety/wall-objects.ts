@@ -42,6 +42,7 @@ export async function everyObject(department: Department): Promise<Objects> {
   const atTheDoors = { id: v7(), sequence: 1, kind: 'note', occurredAt: '2026-12-05T02:00:00.000Z' };
   for (const text of ['Doors open', 'Doors shut']) await director.make(`/api/nights/${season.games[0]!.nightId}/log`, { deviceId: signed.id, entries: [{ ...atTheDoors, detail: { text } }] });
   const aside = (await director.look(`/api/nights/${season.games[0]!.nightId}/log/aside`)).data[0];
+  const bundle = await director.make('/api/packages', { seasonId: season.seasonId, name: 'Package of the walls', priceCents: 7500, lines: [{ readKindId: season.readKinds.gameBall, counting: 'perTerm', quantity: 1, rateCents: 7500 }] });
   const offer = await director.make('/api/offers', { sponsorId: season.sponsorId, sellerId: season.sellerId, seasonId: season.seasonId, title: 'Offer of the walls', priceCents: 7500, startsOn: '2026-11-20', endsOn: '2027-03-13', lapsesOn: '2027-01-15' });
   const message = await director.make('/api/messages', { kind: 'invoice', aboutId: invoice.id, toAddress: 'hazel@juniper.example' });
   return {
@@ -53,7 +54,7 @@ export async function everyObject(department: Department): Promise<Objects> {
     'schools/id': season.schoolId, 'venues/id': season.venueId, 'seasons/id': season.seasonId, 'teams/id': season.teamId, 'players/id': season.playerIds[0]!,
     'games/id': season.games[0]!.gameId, 'nights/id': season.games[0]!.nightId,
     'sponsor-categories/id': season.categoryId, 'sponsors/id': season.sponsorId, 'sellers/id': season.sellerId, 'payers/id': season.payerId,
-    'read-kinds/id': season.readKinds.gameBall, 'rate-card-lines/id': line.id, 'contracts/id': signed.id, 'contracts/benefitId': signed.benefits[0].id,
+    'read-kinds/id': season.readKinds.gameBall, 'packages/id': bundle.id, 'rate-card-lines/id': line.id, 'contracts/id': signed.id, 'contracts/benefitId': signed.benefits[0].id,
     'copies/id': copy.id, 'copies/versionId': copy.versions[0].id, 'slogans/id': slogan.id, 'sponsors/linkId': link.id, 'sponsor-page/versionId': copy.versions[0].id, linkToken: link.token, 'nights/linkId': tableLink.id, tableAddress: tableLink.address, tablePin: tableLink.pin, tonightId: tonight.nightId, 'placements/id': placement.id, 'honours-lists/id': honours.id, 'scripts/id': script.id,
     'receipts/id': receipt.id, 'deposit-slips/id': slip.id,
     'billing-runs/id': run.id, 'payers/fileId': certificate.data[0].id,

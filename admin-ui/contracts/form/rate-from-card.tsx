@@ -4,6 +4,12 @@ import { useFormContext, useWatch } from 'react-hook-form';
 import { moneyText } from '../../format/money.ts';
 import type { RateCardLine } from '../../rate-card/types.ts';
 
+export const RateButton = ({ priceCents, onTake }: { priceCents: number; onTake: () => void }) => (
+  <Button variant="text" onClick={onTake}>
+    Take {moneyText(priceCents)} from the rate card
+  </Button>
+);
+
 /** Offers the price on the rate card of the season for the read kind chosen. */
 export function RateFromCard() {
   const rate = useWrappedSource('rateCents');
@@ -13,9 +19,5 @@ export function RateFromCard() {
   const { data = [] } = useGetList<RateCardLine>('rate-card-lines', { filter: { seasonId }, pagination: { page: 1, perPage: 100 }, sort: { field: 'priceCents', order: 'DESC' } }, { enabled: Boolean(seasonId) });
   const line = data.find((one) => one.readKindId === readKindId);
   if (!line || line.priceCents === typed) return null;
-  return (
-    <Button variant="text" onClick={() => setValue(rate, line.priceCents, { shouldDirty: true, shouldValidate: true })}>
-      Take {moneyText(line.priceCents)} from the rate card
-    </Button>
-  );
+  return <RateButton priceCents={line.priceCents} onTake={() => setValue(rate, line.priceCents, { shouldDirty: true, shouldValidate: true })} />;
 }
