@@ -19,7 +19,7 @@ export interface Agreement {
   benefitId: string;
   sponsor: SponsorKey;
 }
-export type Agreements = Record<'juniper' | 'copperline' | 'snowmelt' | 'halvorsen' | 'pinyon' | 'mirabel' | 'okafor' | 'lantern' | 'programs' | 'seniorNight', Agreement>;
+export type Agreements = Record<'juniper' | 'copperline' | 'snowmelt' | 'halvorsen' | 'pinyon' | 'mirabel' | 'okafor' | 'lantern' | 'programs', Agreement>;
 
 interface Deal {
   /** the number the director's old list gave it */
@@ -98,14 +98,6 @@ function deals({ calendar }: Story, { ours }: SeasonPlaces): Record<keyof Agreem
       term: { priceCents: 30_000, billingPlan: inFull },
       more: { isInKind: true },
     },
-    seniorNight: {
-      outsideId: 'B-204',
-      ...{ sponsor: 'snowmelt', seller: 'boosters', title: 'Senior night table and read', kind: 'concession' },
-      commitment: { counting: 'perNight', reads: 1, startsOn: calendar.gameDay(8), endsOn: calendar.gameDay(8) },
-      benefit: { name: 'Display table in the lobby', quantity: 1, rateCents: 7_500, earns: 'onDelivery', dueOn: calendar.gameDay(8) },
-      term: { priceCents: 11_000, billingPlan: { kind: 'inFull', on: calendar.gameDay(8) } },
-      more: { note: 'Offered; Elspeth asks whether the table may stand beside the doors.' },
-    },
   };
 }
 
@@ -119,7 +111,6 @@ export async function tellContracts(story: Story, places: SeasonPlaces, market: 
       await story.of(ContractService).add(formOf(deal, agreement, story, places, market));
       if (key === 'programs') await promisePrograms(story, agreement);
       agreements[key] = agreement;
-      if (key === 'seniorNight') continue;
       if (key === 'pinyon') await takeOver(story, agreement);
       else await story.of(ContractHappenings).sign(agreement.contractId, { signedOn: start, signedByName: SIGNERS[deal.sponsor] });
     }

@@ -10,6 +10,7 @@ import type { NightKey } from './nights.ts';
 import { issuePacket, tellPeople } from './people-of-nights.ts';
 import { tellSchedule } from './schedule.ts';
 import { tellScripts } from './scripts.ts';
+import { tellSelling } from './selling.ts';
 import { tellSchools } from './schools.ts';
 import { tellMarket } from './sponsors.ts';
 import type { Story } from './story.ts';
@@ -56,6 +57,7 @@ export async function tellSeason(story: Story): Promise<void> {
   await story.on(calendar.gameDay(-1), () => story.of(ContractHappenings).earnThrough(deals.halvorsen.contractId, deals.halvorsen.benefitId, calendar.gameDay(-1)));
   await tellAccountsOffice(story, market, deals, invoices);
   await night('last');
+  await tellSelling(story, places, market, games);
   await spread();
   await issuePacket(story, games['next']!);
 }

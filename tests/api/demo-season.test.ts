@@ -60,6 +60,14 @@ test('the demo shows a department in mid-season', async () => {
   expect(nights[1].readiness.missing).toEqual(['Nobody is down to announce.'])
 })
 
+test('the demo has offers in every state of a sale, and calls to make this week', async () => {
+  const offers: any[] = (await everything.look('/api/offers?perPage=50')).data
+  expect(offers.map((offer) => offer.state).toSorted()).toEqual(['declined', 'draft', 'open', 'open'])
+  const { calls } = await everything.look('/api/calls')
+  expect(calls[0]).toMatchObject({ sponsorName: "Mirabel's Kitchen", group: 'overdue' })
+  expect(calls.map((call: { sponsorName: string }) => call.sponsorName)).toContain('Halvorsen Orthodontics')
+})
+
 test('the example files change nothing of the demo and add what they name as new', async () => {
   const [{ id: seasonId }] = (await everything.look('/api/seasons')).data
   const created = { rosters: 1, schedule: 1, contracts: 2 }
