@@ -13,6 +13,8 @@ export class GameNodes {
   readonly windowArcs: { readonly arc: number; readonly game: number; readonly keys: readonly string[] }[] = [];
   /** by node of a kind: `kind game` and the arc of its room */
   readonly kinds = new Map<number, { readonly kindId: string; readonly game: number; readonly arc: number }>();
+  /** by `kind game`: the windows its promises may go to, by `group windows`, where they differ and its room is not divided */
+  readonly sharedRooms = new Map<string, readonly string[]>();
   private readonly doors = new Map<string, number>();
   private readonly kindNodes = new Map<string, number>();
   private readonly windowNodes: Map<string, number>[];
@@ -43,11 +45,12 @@ export class GameNodes {
     const known = this.kindNodes.get(nodeKey);
     if (known !== undefined) return known;
     if (split !== undefined) return this.kindNode(nodeKey, promise.readKindId, game, split.get(classKey!) ?? 0, [door]);
-    const doors = new Set(this.season.slots.filter((slot) => slot.promise.readKindId === promise.readKindId).flatMap((slot) => {
+    const classes = new Set(this.season.slots.filter((slot) => slot.promise.readKindId === promise.readKindId).flatMap((slot) => {
       const key = slot.reads > 0 && slot.games.some((one) => one.at === game) ? this.noteClass(slot.promise, game) : null;
-      return key === null ? [] : [this.doors.get(keyOf(game, key))!];
+      return key === null ? [] : [key];
     }));
-    return this.kindNode(nodeKey, promise.readKindId, game, room, [...doors]);
+    if (classes.size > 1) this.sharedRooms.set(kindKey, [...classes]);
+    return this.kindNode(nodeKey, promise.readKindId, game, room, [...new Set([...classes].map((key) => this.doors.get(keyOf(game, key))!))]);
   }
 
   private kindNode(key: string, kindId: string, game: number, room: number, doors: readonly number[]): number {

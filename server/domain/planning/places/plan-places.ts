@@ -1,6 +1,8 @@
 import { minCostFlow } from '../flow/min-cost-flow.ts';
 import type { PlanRead, PlanSeason, PlanWishes, SeasonPlan, Shortfall } from '../season.ts';
 import { bottlenecks } from './bottlenecks.ts';
+import { divideKinds } from './divided-kinds.ts';
+import type { Divided } from './divided-kinds.ts';
 import type { SplitRooms } from './game-nodes.ts';
 import { movesOf } from './moves-of-plan.ts';
 import { keyOf, openSeason } from './open-season.ts';
@@ -20,14 +22,7 @@ import type { GameReads, WindowReads } from './windows-of-game.ts';
  */
 export function planPlaces(season: PlanSeason, wishes: PlanWishes): SeasonPlan {
   const open = openSeason(season);
-  const first = solve(open, wishes, new Map());
-  let best = first;
-  const splits = new Map<string, ReadonlyMap<string, number>>();
-  while (best.undecided.size > 0) {
-    for (const [kind, rooms] of best.undecided) splits.set(kind, rooms);
-    best = solve(open, wishes, splits);
-  }
-  const bound = first.weightedShortfall;
+  const { best, bound } = divideKinds((splits) => solve(open, wishes, splits), (kind) => open.kindRoom.get(kind)!);
   const reads = [...open.fixed.map(({ promiseId, gameId, windowKey, place }) => ({ promiseId, gameId, windowKey, place })), ...best.reads];
   return {
     reads,
@@ -42,14 +37,11 @@ export function planPlaces(season: PlanSeason, wishes: PlanWishes): SeasonPlan {
   };
 }
 
-interface Solved {
+interface Solved extends Divided {
   readonly places: PlacesNetwork;
   readonly flow: Float64Array;
   readonly reads: readonly PlanRead[];
   readonly shortfall: readonly Shortfall[];
-  readonly weightedShortfall: number;
-  /** rooms of kinds that the flow gave to windows their promises may not go to, divided as they can be used */
-  readonly undecided: ReadonlyMap<string, ReadonlyMap<string, number>>;
 }
 
 function solve(open: OpenSeason, wishes: PlanWishes, splits: SplitRooms): Solved {
@@ -99,19 +91,16 @@ function looseByWindow(open: OpenSeason): Map<string, number>[] {
   return before;
 }
 
-/** Where a kind's promises may go to different windows, the flow may have given one the window of another. */
+/** Where reads find no window although the flow let them in, rooms of kinds have let in reads by windows of others: as they could be used. */
 function undecidedKinds(places: PlacesNetwork, at: number, gameId: string, here: readonly GameReads[], inWindows: readonly WindowReads[]): Map<string, Map<string, number>> {
-  const placed = new Map<string, number>();
-  for (const { promise, reads } of inWindows) placed.set(promise.promiseId, (placed.get(promise.promiseId) ?? 0) + reads);
-  const kinds = new Set(here.filter(({ promise, reads }) => (placed.get(promise.promiseId) ?? 0) < reads).map(({ promise }) => promise.readKindId));
+  const count = (reads: readonly GameReads[]): number => reads.reduce((sum, one) => sum + one.reads, 0);
   const undecided = new Map<string, Map<string, number>>();
-  for (const { promise } of here) {
-    if (!kinds.has(promise.readKindId)) continue;
-    const key = keyOf(promise.readKindId, gameId);
-    const rooms = undecided.get(key) ?? new Map<string, number>();
-    const classKey = places.games.classKey(promise, at)!;
-    rooms.set(classKey, (rooms.get(classKey) ?? 0) + (placed.get(promise.promiseId) ?? 0));
-    undecided.set(key, rooms);
+  if (count(inWindows) === count(here)) return undecided;
+  for (const kindId of new Set(here.map(({ promise }) => promise.readKindId))) {
+    const classes = places.games.sharedRooms.get(keyOf(kindId, gameId));
+    if (classes === undefined) continue;
+    const ofKind = inWindows.filter(({ promise }) => promise.readKindId === kindId);
+    undecided.set(keyOf(kindId, gameId), new Map(classes.map((key) => [key, count(ofKind.filter(({ promise }) => places.games.classKey(promise, at) === key))])));
   }
   return undecided;
 }
