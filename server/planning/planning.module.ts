@@ -11,6 +11,8 @@ import { CopyShelves } from './copy-shelf.service.ts';
 import { FactsRows } from './facts/facts-rows.service.ts';
 import { PromisesToPlan } from './facts/promises-to-plan.service.ts';
 import { SeasonFacts } from './facts/season-facts.service.ts';
+import { ForecastController } from './forecast/forecast.controller.ts';
+import { ForecastService } from './forecast/forecast.service.ts';
 import { GamePromises } from './game-promises.service.ts';
 import { MoveController } from './move.controller.ts';
 import { MoveService } from './move.service.ts';
@@ -31,8 +33,8 @@ export const planningEntities = [Placement];
 
 @Module({
   imports: [SeasonModule, SponsorshipModule, BillingModule, SolverModule],
-  controllers: [PlacementController, MoveController, ScheduleImportController, BoardController],
-  providers: [BoardService, BoardChanges, BoardRows, BoardWriting, FactsRows, PromisesToPlan, SeasonFacts, SeasonPlans, PlannedGames, SignedCommitments, CopyShelves, Replacements, PlacementService, SpreadService, GamePromises, PlacementsFollow, MoveService, ScheduleImportService],
+  controllers: [ForecastController, PlacementController, MoveController, ScheduleImportController, BoardController],
+  providers: [ForecastService, BoardService, BoardChanges, BoardRows, BoardWriting, FactsRows, PromisesToPlan, SeasonFacts, SeasonPlans, PlannedGames, SignedCommitments, CopyShelves, Replacements, PlacementService, SpreadService, GamePromises, PlacementsFollow, MoveService, ScheduleImportService],
   exports: [PlannedGames, SignedCommitments, CopyShelves, SeasonFacts, SeasonPlans, SolverModule],
 })
 export class PlanningModule {}

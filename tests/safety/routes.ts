@@ -32,6 +32,7 @@ export const ROUTES: Record<string, Right | 'open'> = {
   'PATCH /api/contracts/{id}': 'change contracts',
   'DELETE /api/contracts/{id}': 'change contracts',
   'GET /api/contracts/{id}': 'see contracts',
+  'GET /api/seasons/{id}/forecasts': 'see contracts',
   'GET /api/contracts/{id}/account-statement': 'see money',
   'POST /api/contracts/{id}/amend': 'sign contracts',
   'POST /api/contracts/{id}/amend/preview': 'sign contracts',
