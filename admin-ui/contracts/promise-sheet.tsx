@@ -7,6 +7,7 @@ import { POLICY_WORDS, PRICING_WORDS, TERM_STATE_WORDS, wordFor } from '../words
 import { BenefitRows } from './benefit-rows.tsx';
 import { planText } from './billing-plan.ts';
 import { CommitmentRows } from './commitment-rows.tsx';
+import { ForecastPanel } from './forecast/forecast-panel.tsx';
 import { TwoPercentNote } from './two-percent-note.tsx';
 import type { Contract } from './types.ts';
 
@@ -45,6 +46,7 @@ export function PromiseSheet({ contract }: { contract: Contract }) {
         />
       </Section>
       <Section title="Reads promised"><CommitmentRows contract={contract} /></Section>
+      <ForecastPanel contract={contract} />
       <Section title="Other benefits"><BenefitRows contract={contract} /><TwoPercentNote contract={contract} /></Section>
     </>
   );
