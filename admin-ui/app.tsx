@@ -34,6 +34,7 @@ import { letters } from './letters/resource.ts';
 import { nights } from './nights/resource.ts';
 import { OpenMoneyPage } from './open-money/page.tsx';
 import { packages } from './packages/resource.ts';
+import { PlanBoardPage } from './plan-board/page.tsx';
 import { payers } from './payers/resource.ts';
 import { payments } from './payments/resource.ts';
 import { people } from './people/resource.ts';
@@ -81,6 +82,7 @@ export const App = () => (
     <CustomRoutes>
       {CHANGE_KINDS.map((kind) => <Route key={kind.key} path={`/contracts/:id/${kind.key}`} element={<ChangePage key={kind.key} kind={kind} />} />)}
       <Route path="/calls" element={<CallsPage />} />
+      <Route path="/plan" element={<PlanBoardPage />} />
       <Route path="/trial-balance" element={<TrialBalancePage />} />
       <Route path="/account-ledger" element={<AccountLedgerPage />} />
       <Route path="/aging" element={<AgingPage />} />

@@ -12,6 +12,7 @@ const RIGHTS: Record<string, { see: Right; change: Right }> = {
   games: { see: 'see the season', change: 'change the season' },
   nights: { see: 'see the season', change: 'change the season' },
   packets: { see: 'see packets', change: 'issue packets' },
+  plan: { see: 'see contracts', change: 'plan placements' },
   placements: { see: 'see packets', change: 'plan placements' },
   log: { see: 'log a night', change: 'log a night' },
   'sign-off': { see: 'sign off a night', change: 'sign off a night' },

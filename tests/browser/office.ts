@@ -161,7 +161,7 @@ function roomsOf(records: Record<string, any>, { night, played, draft, batch }: 
       ...tabs(`/nights/${night.id}/show`, night.title, 'packet', 'placements', 'honours', 'people', 'table', 'requests', 'log', 'tidy'),
       ...tabs(`/nights/${played.id}/show`, played.title, 'requests', 'log', 'tidy'),
     ],
-    Calendar: all('games', 'teams', 'schools', 'venues', 'seasons'),
+    Calendar: [...all('games', 'teams', 'schools', 'venues', 'seasons'), ['/plan', 'Plan board'], ['/plan?view=list', 'Plan board']],
     Selling: [
       ['/calls', 'Who to call'],
       ...all('packages', 'rate-card-lines'),

@@ -1,0 +1,45 @@
+import type { SxProps, Theme } from '@mui/material';
+import { COLUMN_WIDTH, NAMES_WIDTH } from './measures.ts';
+
+/** Drawn by classes and not card by card, because hundreds are on the screen at once. */
+export const BOARD_STYLE: SxProps<Theme> = {
+  position: 'relative', overflow: 'auto', maxHeight: 'max(420px, calc(100vh - 150px))', border: 1, borderColor: 'divider', borderRadius: 1, bgcolor: 'background.paper', overscrollBehavior: 'contain', userSelect: 'none',
+  '& .plan-sheet': { position: 'relative', display: 'flex', alignItems: 'flex-start' },
+  '& .plan-names': { position: 'sticky', left: 0, zIndex: 3, width: NAMES_WIDTH, flexShrink: 0, bgcolor: 'background.paper', borderRight: 1, borderColor: 'divider' },
+  '& .plan-names > div': { display: 'flex', alignItems: 'center', px: 1, borderBottom: 1, borderColor: 'divider', fontSize: '0.875rem', fontWeight: 600, boxSizing: 'border-box' },
+  '& .plan-place': { position: 'absolute', top: 0, width: COLUMN_WIDTH, contain: 'layout style' },
+  '& .plan-column': { borderRight: 1, borderColor: 'divider' },
+  '& .plan-head': {
+    position: 'sticky', top: 0, zIndex: 2, boxSizing: 'border-box', px: 1, py: 0.75, bgcolor: 'background.paper', borderBottom: 2, borderColor: 'divider',
+    display: 'flex', flexDirection: 'column', gap: '1px', fontSize: '0.875rem', lineHeight: 1.25,
+  },
+  '& .plan-corner': { position: 'sticky', top: 0, zIndex: 4, bgcolor: 'background.paper' },
+  '& .plan-label': { overflow: 'hidden', textOverflow: 'ellipsis', whiteSpace: 'nowrap', color: 'text.secondary' },
+  '& .plan-lock, & .plan-state': { alignSelf: 'flex-start', minHeight: 28, mt: 'auto', px: 1, fontSize: '0.8125rem', lineHeight: '26px' },
+  '& .plan-state': { px: 0, color: 'text.secondary' },
+  '& .plan-lock': { font: 'inherit', fontSize: '0.8125rem', border: 1, borderColor: 'text.secondary', borderRadius: '14px', bgcolor: 'transparent', color: 'text.primary', cursor: 'pointer' },
+  '& .plan-lock[aria-pressed=true]': { bgcolor: 'text.primary', color: 'background.paper' },
+  '& .plan-cell': { boxSizing: 'border-box', p: '4px', borderBottom: 1, borderColor: 'divider', overflow: 'hidden', display: 'flex', flexDirection: 'column', gap: '4px' },
+  '& .is-locked .plan-cell': { bgcolor: 'action.hover' },
+  '& .plan-cell.is-none': { backgroundImage: 'repeating-linear-gradient(135deg, transparent 0 6px, rgba(128,128,128,0.16) 6px 7px)' },
+  '& .plan-cell.over-good': { outline: '3px solid', outlineColor: 'success.main', outlineOffset: -3 },
+  '& .plan-cell.over-care': { outline: '3px dashed', outlineColor: 'warning.main', outlineOffset: -3 },
+  '& .plan-cell.over-bad': { outline: '3px double', outlineColor: 'error.main', outlineOffset: -3 },
+  '& .plan-free': { height: 30, flexShrink: 0, border: '1px dashed', borderColor: 'divider', borderRadius: '4px', boxSizing: 'border-box' },
+  '& .plan-none': { color: 'text.secondary', m: 'auto' },
+  '& .plan-others': { height: 30, flexShrink: 0, lineHeight: '30px', fontSize: '0.8125rem', color: 'text.secondary', px: 0.5 },
+  '& .plan-card': {
+    height: 30, flexShrink: 0, display: 'flex', alignItems: 'center', gap: '5px', width: '100%', p: '0 5px 0 0', m: 0, border: '1px solid', borderRadius: '4px', overflow: 'hidden',
+    font: 'inherit', fontSize: '0.8125rem', lineHeight: 1.1, textAlign: 'left', color: 'text.primary', cursor: 'grab', boxSizing: 'border-box',
+  },
+  '& .plan-card.stays': { cursor: 'default' },
+  '& .plan-card.is-held': { backgroundColor: 'transparent', borderStyle: 'dashed', borderWidth: 2, fontStyle: 'italic' },
+  '& .plan-card.is-active': { boxShadow: (theme) => `inset 0 0 0 1px ${theme.palette.text.primary}` },
+  '& .plan-card.is-chosen': { boxShadow: (theme) => `inset 0 0 0 3px ${theme.palette.text.primary}`, fontWeight: 700 },
+  '& .plan-card.is-carried': { opacity: 0.75, outline: '3px dashed', outlineColor: 'text.primary', outlineOffset: -3 },
+  '& .plan-card:focus-visible': { outlineOffset: -3 },
+  '& .plan-mark': { alignSelf: 'stretch', display: 'grid', placeItems: 'center', width: 26, flexShrink: 0, color: 'background.paper', fontSize: '0.6875rem', fontWeight: 700, fontStyle: 'normal' },
+  '& .plan-name': { flex: 1, minWidth: 0, overflow: 'hidden', textOverflow: 'ellipsis', whiteSpace: 'nowrap' },
+  '& .plan-sign': { flexShrink: 0, fontWeight: 700 },
+  '& .plan-lock .plan-sign, & .plan-state .plan-sign': { mr: '5px', verticalAlign: '-2px' },
+};
