@@ -276,6 +276,8 @@ export const REFUSALS = {
   'offer-lapses-too-soon': no(422, 'The offer would lapse on {lapsesOn}, before the day it is put to the sponsor. Choose a later day.'),
   'offer-lapses-no-later': no(422, 'The offer holds until {lapsesOn} already. Choose a later day.'),
   'offer-without-lines': no(422, 'An offer needs at least one read or benefit.'),
+  'offer-beyond-places': no(409, 'The season does not carry all of this offer. {answer} {because}', 'director'),
+  'offer-fits-nothing': no(422, 'Not one read of this offer fits, so there is nothing to set it down to.'),
   'offer-without-payer': no(422, 'Say who pays: the contract needs a payer.'),
 
   // contracts: what stands in them

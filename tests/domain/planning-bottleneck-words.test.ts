@@ -66,6 +66,16 @@ test.each<[Partial<Bottleneck>, string]>([
   expect(said(bottleneck)).toBe(sentence);
 });
 
+test.each<[NamedPromise['reach'], string]>([
+  [{ gameIds: ['g1'], windowKinds: ['halftime'], isLocked: false }, 'Halftime of Herons at Kestrels on Jan 9 has no place for a sponsor read: this offer needs two places there.'],
+  [{ gameIds: ['g1'], windowKinds: [], isLocked: false }, 'Herons at Kestrels on Jan 9 has no window for this read kind: this offer needs two reads there.'],
+  [{ gameIds: ['g1', 'g2'], windowKinds: ['halftime'], isLocked: true }, 'The two games from Jan 9 to Jan 16 are on locked nights, to which nothing is added: this offer needs two reads there.'],
+  [{ gameIds: [], windowKinds: [], isLocked: false }, 'This offer needs two reads, and there is no game for them: none that we announce at home and that is still to come falls on these teams, levels and days.'],
+])('where games are there and none takes a read, it is said why %#', (reach, sentence) => {
+  const bottleneck: Bottleneck = { promiseIds: ['offer'], gameIds: [], windowKinds: [], needed: 2, places: 0, because: 'noGames' };
+  expect(bottleneckInWords(bottleneck, { ...names, promise: (id) => (PROMISES[id] && reach ? { ...PROMISES[id], reach } : undefined) })).toBe(sentence);
+});
+
 test('what is not known any more is left out of the sentence', () => {
   expect(said({ promiseIds: ['gone', 'offer'], gameIds: ['gone', 'g1'] })).toBe('Halftime of Herons at Kestrels on Jan 9 is full: this offer needs 40 places there, 33 exist.');
   expect(said({ promiseIds: ['gone'], gameIds: ['g1'] })).toBe('Halftime of Herons at Kestrels on Jan 9 is full: what is promised needs 40 places there, 33 exist.');

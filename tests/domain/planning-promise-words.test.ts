@@ -1,5 +1,7 @@
 import { expect, test } from 'vitest';
 import { dayOf } from '../../server/domain/day.ts';
+import { centsOf } from '../../server/domain/money.ts';
+import { mixInWords, orderOfMix, rankedExtras } from '../../server/domain/planning/promise/best-extra.ts';
 import { answerInWords, lineInWords, shortBeforeInWords, shortGamesInWords } from '../../server/domain/planning/promise/answer-in-words.ts';
 import type { LineAnswer, PromiseAnswer } from '../../server/domain/planning/promise/promise-answer.ts';
 
@@ -49,4 +51,24 @@ test('games without a place are named, and counted from four on', () => {
   expect(shortGamesInWords([])).toBeNull();
   expect(shortGamesInWords(games.slice(0, 2))).toBe('Too few places for it: Herons at Kestrels on Jan 9; Herons at Kestrels on Jan 15.');
   expect(shortGamesInWords(games)).toBe('The four games from Jan 9 to Feb 5 have too few places for it.');
+});
+
+const extra = (readKindName: string, priceCents: number | null, most: number) => ({ readKindId: readKindName, readKindName, priceCents: priceCents === null ? null : centsOf(priceCents), most });
+
+test('what earns the most comes first, and what has no price last', () => {
+  const ranked = rankedExtras([extra('Bank', null, 40), extra('Ball', 7_500, 2), extra('Concession read', 4_000, 5), extra('Time-out read', 3_000, 5)]);
+  expect(ranked.map((one) => [one.readKindName, one.earnsCents])).toEqual([['Concession read', 20_000], ['Ball', 15_000], ['Time-out read', 15_000], ['Bank', 0]].toSorted((one, other) => Number(other[1]) - Number(one[1])));
+});
+
+test('the mix takes the dearest read first and leaves out what has no price', () => {
+  expect(orderOfMix([extra('Concession read', 4_000, 5), extra('Bank', null, 40), extra('Ball', 7_500, 2), extra('Free', 0, 3)]).map((one) => one.readKindName)).toEqual(['Ball', 'Concession read']);
+});
+
+test.each([
+  [[['Time-out read', 3_000, 12], ['Concession read', 2_500, 4]], 'Twelve time-out reads and four concession reads: $460.00 at the rate card.'],
+  [[['Sponsored game ball', 7_500, 1], ['Concession read', 2_500, 0]], 'One sponsored game ball: $75.00 at the rate card.'],
+  [[['Concession read', 2_500, 0]], 'Nothing more fits that has a price on the rate card.'],
+  [[], 'Nothing more fits that has a price on the rate card.'],
+] as [[string, number, number][], string][])('the mix in words %#', (mix, sentence) => {
+  expect(mixInWords(mix.map(([readKindName, priceCents, reads]) => ({ readKindId: readKindName, readKindName, priceCents: centsOf(priceCents), reads })))).toBe(sentence);
 });

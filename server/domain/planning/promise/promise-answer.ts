@@ -37,7 +37,7 @@ export interface Solved {
   /** the season with what is asked, as `withAskedLast` gives it */
   readonly season: PlanSeason;
   readonly askedIds: ReadonlySet<string>;
-  /** of the season without what is asked */
+  /** of the season without what is asked, or `after` itself where no earlier promise is short in it */
   readonly before: SeasonPlan;
   readonly after: SeasonPlan;
   /** where `after` made earlier promises shorter than `before`: what is asked beside the plan `before` */
@@ -67,14 +67,24 @@ function shortGames(promise: PlanPromise, plan: SeasonPlan): string[] {
   return promise.slots.length < 2 ? [] : [...new Set(short.flatMap((slot) => slot?.gameIds ?? []))];
 }
 
+function bottlenecksOf({ askedIds, after, beside }: Solved, inPlaces: SeasonPlan | null, short: number): Bottleneck[] {
+  const about = (plan: SeasonPlan | null): Bottleneck[] => (plan?.bottlenecks ?? []).filter((one) => one.promiseIds.some((id) => askedIds.has(id)));
+  const own = [...about(after), ...about(beside)];
+  if (own.length > 0) return own;
+  const ofPlaces = about(inPlaces);
+  return ofPlaces.reduce((sum, one) => sum + one.needed - one.places, 0) === short ? ofPlaces : [];
+}
+
 /**
  * The answer to "can we promise this?". What is short already is not blamed on what is asked: the shortfall of earlier
  * promises is compared with the season in which nothing is asked.
  *
  * @param alone for each asked line the season in which only it is asked; a line that is not named is the only one
+ * @param inPlaces the plan in places alone, where seconds and company left no bottleneck to tell: where it lacks just as
+ *   many reads, its bottleneck is told
  * @source common practice, no source
  */
-export function promiseAnswer(solved: Solved, alone: ReadonlyMap<string, Solved>): PromiseAnswer {
+export function promiseAnswer(solved: Solved, alone: ReadonlyMap<string, Solved>, inPlaces: SeasonPlan | null = null): PromiseAnswer {
   const { season, askedIds, before } = solved;
   const shown = solved.beside ?? solved.after;
   const { asked, atLeast, atMost } = fitBetween(solved);
@@ -95,8 +105,8 @@ export function promiseAnswer(solved: Solved, alone: ReadonlyMap<string, Solved>
     atLeast,
     atMost,
     lines,
-    shortBefore: readsShort(before),
-    bottlenecks: [...solved.after.bottlenecks, ...(solved.beside?.bottlenecks ?? [])].filter((one) => one.promiseIds.some((id) => askedIds.has(id))),
+    shortBefore: readsShort(before, (id) => !askedIds.has(id)),
+    bottlenecks: atLeast === asked ? [] : bottlenecksOf(solved, inPlaces, asked - atMost),
     by: shown.by,
   };
 }
