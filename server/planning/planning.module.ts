@@ -22,6 +22,7 @@ import { PlacementService } from './placement.service.ts';
 import { PlacementsFollow } from './placements-follow.service.ts';
 import { PlannedGames } from './planned-games.service.ts';
 import { SeasonPlans } from './proposals/season-plans.service.ts';
+import { promiseControllers, promiseServices } from './promise/promise-parts.ts';
 import { Replacements } from './replacements.service.ts';
 import { ScheduleImportController } from './schedule-import.controller.ts';
 import { ScheduleImportService } from './schedule-import.service.ts';
@@ -33,8 +34,8 @@ export const planningEntities = [Placement];
 
 @Module({
   imports: [SeasonModule, SponsorshipModule, BillingModule, SolverModule],
-  controllers: [ForecastController, PlacementController, MoveController, ScheduleImportController, BoardController],
-  providers: [ForecastService, BoardService, BoardChanges, BoardRows, BoardWriting, FactsRows, PromisesToPlan, SeasonFacts, SeasonPlans, PlannedGames, SignedCommitments, CopyShelves, Replacements, PlacementService, SpreadService, GamePromises, PlacementsFollow, MoveService, ScheduleImportService],
+  controllers: [ForecastController, PlacementController, MoveController, ScheduleImportController, BoardController, ...promiseControllers],
+  providers: [...promiseServices, ForecastService, BoardService, BoardChanges, BoardRows, BoardWriting, FactsRows, PromisesToPlan, SeasonFacts, SeasonPlans, PlannedGames, SignedCommitments, CopyShelves, Replacements, PlacementService, SpreadService, GamePromises, PlacementsFollow, MoveService, ScheduleImportService],
   exports: [PlannedGames, SignedCommitments, CopyShelves, SeasonFacts, SeasonPlans, SolverModule],
 })
 export class PlanningModule {}

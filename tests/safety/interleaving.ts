@@ -14,8 +14,8 @@ type Steps = Readonly<Record<string, () => Promise<Answer>>>;
 export const WAYS = ['one after the other', 'all at once', 'all at once at the books'] as const;
 export type Way = (typeof WAYS)[number];
 
-/** What another connection holds until the last step waits: a contract's or an offer's row, the lock of a document, or the books of the department. */
-type Held = { contract: string } | { offer: string } | { document: string } | { books: true };
+/** What another connection holds until the last step waits: a contract's, an offer's or a season plan's row, the lock of a document, or the books of the department. */
+type Held = { contract: string } | { offer: string } | { seasonPlan: string } | { document: string } | { books: true };
 
 export function ordersOf(names: readonly string[]): string[][] {
   if (names.length === 0) return [[]];
@@ -44,6 +44,7 @@ export async function take(department: Department, held: Held, steps: Steps, ord
     if (isAtTheBooks) await holder.query('select pg_advisory_xact_lock(hashtextextended($1::uuid::text, 19))', [department.id]);
     else if ('contract' in held) await holder.query('select 1 from contract where department_id = $1 and id = $2 for update', [department.id, held.contract]);
     else if ('offer' in held) await holder.query('select 1 from offer where department_id = $1 and id = $2 for update', [department.id, held.offer]);
+    else if ('seasonPlan' in held) await holder.query('select 1 from season_plan where department_id = $1 and season_id = $2 for update', [department.id, held.seasonPlan]);
     else await holder.query('select pg_advisory_xact_lock(hashtextextended($1::uuid::text || $2::text, 13))', [department.id, held.document]);
     const sent: Promise<void>[] = [];
     for (const name of order) {

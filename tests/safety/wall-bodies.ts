@@ -17,6 +17,7 @@ export const BODIES: Record<string, Record<string, unknown>> = {
   'POST /api/games/{id}/play': { scores: [] },
   'POST /api/games/{id}/postpone': { reason: 'Snow' },
   'POST /api/games/{id}/cancel': { reason: 'Snow' },
+  'POST /api/offers/{id}/put': { putOn: on },
   'POST /api/contracts/{id}/sign': { signedOn: on, signedByName: 'Hazel Juniper' },
   'POST /api/contracts/{id}/opening': { givenByCommitment: [], billedCents: 0, paidCents: 0, asOf: on },
   'POST /api/contracts/{id}/amend': { commitmentId: v7(), reads: 1, priceCents: 0 },
