@@ -38,6 +38,8 @@ import { PlanBoardPage } from './plan-board/page.tsx';
 import { payers } from './payers/resource.ts';
 import { payments } from './payments/resource.ts';
 import { people } from './people/resource.ts';
+import { CanWePromisePage } from './promise/can-we-promise.tsx';
+import { LeftToSellPage } from './promise/left-to-sell.tsx';
 import { rateCard } from './rate-card/resource.ts';
 import { readKinds } from './read-kinds/resource.ts';
 import { receipts } from './receipts/resource.ts';
@@ -88,6 +90,8 @@ export const App = () => (
       <Route path="/aging" element={<AgingPage />} />
       <Route path="/unearned-revenue" element={<UnearnedRevenuePage />} />
       <Route path="/income-by-team" element={<IncomeByTeamPage />} />
+      <Route path="/can-we-promise" element={<CanWePromisePage />} />
+      <Route path="/left-to-sell" element={<LeftToSellPage />} />
       <Route path="/imports" element={<ImportsPage />} />
       <Route path="/open-money" element={<OpenMoneyPage />} />
       <Route path="/check-entry" element={<CheckEntryPage />} />

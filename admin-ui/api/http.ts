@@ -13,6 +13,8 @@ export interface Asked {
   body?: unknown;
   version?: number;
   idempotencyKey?: string;
+  /** given when the answer is no longer waited for */
+  signal?: AbortSignal;
 }
 
 /**
@@ -42,7 +44,9 @@ export async function ask<T>(path: string, asked: Asked = {}): Promise<T> {
     headers,
     credentials: 'same-origin',
     ...(asked.body === undefined ? {} : { body: JSON.stringify(asked.body) }),
-  }).catch(() => {
+    ...(asked.signal ? { signal: asked.signal } : {}),
+  }).catch((failure: unknown) => {
+    if (asked.signal?.aborted) throw failure;
     throw new HttpError('The server does not answer. Look at the network connection and try again.', 0, {});
   });
   const text = await response.text();

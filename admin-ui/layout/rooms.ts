@@ -18,6 +18,8 @@ export const ROOMS: readonly Room[] = [
       page('calls', 'Who to call'),
       page('packages', 'Packages'),
       page('rate-card-lines', 'Rate card'),
+      page('can-we-promise', 'Can we promise this?'),
+      page('left-to-sell', 'Left to sell'),
     ],
   },
   {

@@ -24,6 +24,8 @@ const RIGHTS: Record<string, { see: Right; change: Right }> = {
   sellers: { see: 'see contracts', change: 'change contracts' },
   payers: { see: 'see contracts', change: 'change contracts' },
   'read-kinds': { see: 'see contracts', change: 'change contracts' },
+  'can-we-promise': { see: 'see contracts', change: 'see contracts' },
+  'left-to-sell': { see: 'see contracts', change: 'see contracts' },
   'rate-card-lines': { see: 'see contracts', change: 'change contracts' },
   'reserved-categories': { see: 'see contracts', change: 'make offers' },
   'window-places': { see: 'see the season', change: 'change the season' },
