@@ -33,6 +33,7 @@ import { months } from './months/resource.ts';
 import { letters } from './letters/resource.ts';
 import { nights } from './nights/resource.ts';
 import { OpenMoneyPage } from './open-money/page.tsx';
+import { offers } from './offers/resource.ts';
 import { packages } from './packages/resource.ts';
 import { PlanBoardPage } from './plan-board/page.tsx';
 import { payers } from './payers/resource.ts';
@@ -58,7 +59,7 @@ import { venues } from './venues/resource.ts';
 import { i18nProvider } from './words/english.ts';
 
 const RESOURCES = [
-  nights, games, teams, schools, venues, seasons, contracts, sponsors, copies, readKinds, rateCard, packages, sponsorCategories, scripts,
+  nights, games, teams, schools, venues, seasons, offers, contracts, sponsors, copies, readKinds, rateCard, packages, sponsorCategories, scripts,
   billingRuns, invoices, creditMemos, payments, receipts, depositSlips, payers, sellers, letters, months, journalBatches, journalLayouts, accounts, people, audit, seals,
 ];
 

@@ -16,6 +16,7 @@ export const ROOMS: readonly Room[] = [
     title: 'Selling',
     pages: [
       page('calls', 'Who to call'),
+      page('offers', 'Offers'),
       page('packages', 'Packages'),
       page('rate-card-lines', 'Rate card'),
       page('can-we-promise', 'Can we promise this?'),

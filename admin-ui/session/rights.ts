@@ -29,6 +29,7 @@ const RIGHTS: Record<string, { see: Right; change: Right }> = {
   'rate-card-lines': { see: 'see contracts', change: 'change contracts' },
   'reserved-categories': { see: 'see contracts', change: 'make offers' },
   'window-places': { see: 'see the season', change: 'change the season' },
+  offers: { see: 'see contracts', change: 'make offers' },
   contracts: { see: 'see contracts', change: 'change contracts' },
   'contract-changes': { see: 'see contracts', change: 'sign contracts' },
   copies: { see: 'see copy', change: 'change copy' },

@@ -15,6 +15,7 @@ import { Tag } from '../fields/tag.tsx';
 import { ContractsOfSponsor } from '../contracts/contracts-of-sponsor.tsx';
 import { CopiesOfSponsor } from '../copies/copies-of-sponsor.tsx';
 import { LinksOfSponsor } from '../links/links-of-sponsor.tsx';
+import { OffersOfSponsor } from '../offers/offers-of-sponsor.tsx';
 import { SlogansOfSponsor } from '../slogans/slogans-of-sponsor.tsx';
 import { AccountOfSponsor } from './account-of-sponsor.tsx';
 import type { Sponsor } from './types.ts';
@@ -57,6 +58,7 @@ export const SponsorShow = () => (
           />
         </Section>
         {iMay('calls', 'list') && <ContactsOfSponsor sponsor={sponsor} />}
+        {iMay('offers', 'list') && <OffersOfSponsor sponsorId={sponsor.id} />}
         <ContractsOfSponsor sponsorId={sponsor.id} />
         {iMay('aging', 'list') && <AccountOfSponsor sponsor={sponsor} />}
         <CopiesOfSponsor sponsorId={sponsor.id} />

@@ -33,6 +33,10 @@ export const POLICY_WORDS: Record<string, string> = {
   credit: 'Its reads are credited', valueMovesOn: 'Its value moves on to the reads that remain',
 };
 export const EARNS_WORDS: Record<string, string> = { onDelivery: 'When it is delivered', overDays: 'Evenly over its days' };
+export const OFFER_STATE_WORDS: Record<string, string> = {
+  draft: 'Draft', open: 'Open', lapsed: 'Lapsed', declined: 'Declined', withdrawn: 'Withdrawn', accepted: 'Accepted',
+};
+export const PRICE_VARIES_WORDS: Record<string, string> = { nothing: 'Nothing: it is fixed', attendance: 'Attendance', audience: 'How many see or hear it' };
 export const TERM_STATE_WORDS: Record<string, string> = { draft: 'Draft', signed: 'Signed', ended: 'Ended', closed: 'Closed' };
 export const INVOICE_STATE_WORDS: Record<string, string> = {
   open: 'Open', partlyPaid: 'Partly paid', paid: 'Paid', overdue: 'Past due', writtenOff: 'Written off', void: 'Void',
@@ -73,6 +77,8 @@ export const PRIORITIES = [1, 2, 3].map((id) => ({ id, name: PRIORITY_WORDS[id]!
 export const PRICINGS = choices(PRICING_WORDS);
 export const POLICIES = choices(POLICY_WORDS);
 export const EARNINGS = choices(EARNS_WORDS);
+export const OFFER_STATES = choices(OFFER_STATE_WORDS);
+export const PRICE_VARIES = choices(PRICE_VARIES_WORDS);
 export const TERM_STATES = choices(TERM_STATE_WORDS);
 export const INVOICE_STATES = choices(INVOICE_STATE_WORDS);
 export const CREDIT_MEMO_STATES = choices({ open: 'Something is left', used: 'Used' });

@@ -60,6 +60,7 @@ const messages = {
     'read-kinds': named('Read kind', 'Read kinds'),
     packages: named('Package', 'Packages'),
     'rate-card-lines': named('Price', 'Rate card'),
+    offers: named('Offer', 'Offers'),
     contracts: named('Contract', 'Contracts'),
     copies: named('Copy', 'Copy'),
     scripts: named('Script', 'Scripts'),

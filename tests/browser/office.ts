@@ -1,6 +1,7 @@
 import { addDays } from '../../server/domain/day.ts';
 import { dayAt, instantOf } from '../../server/domain/instant.ts';
 import type { Department } from '../support/department.ts';
+import { anOffer, anOpenOffer, inDays } from '../support/offers.ts';
 import { TableDevice, aSeason, aSignedContract } from '../support/season.ts';
 import type { Season } from '../support/season.ts';
 
@@ -9,13 +10,13 @@ export type Sheet = readonly [path: string, heading: string];
 export type Rooms = Record<'Now' | 'Calendar' | 'Selling' | 'Promises' | 'Changes' | 'Money' | 'Books' | 'Office', Sheet[]>;
 
 const LISTS: Record<string, string> = {
-  games: 'Games', teams: 'Teams', schools: 'Schools', venues: 'Venues', seasons: 'Seasons', contracts: 'Contracts', sponsors: 'Sponsors',
+  games: 'Games', teams: 'Teams', schools: 'Schools', venues: 'Venues', seasons: 'Seasons', offers: 'Offers', contracts: 'Contracts', sponsors: 'Sponsors',
   copies: 'Copy', 'read-kinds': 'Read kinds', packages: 'Packages', 'rate-card-lines': 'Rate card', 'sponsor-categories': 'Categories', scripts: 'Scripts',
   'billing-runs': 'Billing runs', invoices: 'Invoices', 'credit-memos': 'Credit memos', payments: 'Payments', receipts: 'Receipts', 'deposit-slips': 'Deposit slips', payers: 'Payers', sellers: 'Sellers of record', people: 'People and roles',
 };
 
 const FORMS: Record<string, string> = {
-  games: 'Add a game', teams: 'Add a team', schools: 'Add a school', venues: 'Add a venue', seasons: 'Add a season', contracts: 'New contract',
+  games: 'Add a game', teams: 'Add a team', schools: 'Add a school', venues: 'Add a venue', seasons: 'Add a season', offers: 'New offer', contracts: 'New contract',
   sponsors: 'Add a sponsor', copies: 'Add copy', 'read-kinds': 'Add a read kind', packages: 'Put a package together', 'rate-card-lines': 'Add a price',
   'sponsor-categories': 'Add a category', scripts: 'Add a script', 'billing-runs': 'New billing run', payments: 'Record a payment', receipts: 'Write a receipt', 'deposit-slips': 'Make a deposit slip', payers: 'Add a payer',
   sellers: 'Add a seller of record', people: 'Add a person',
@@ -57,7 +58,9 @@ export async function aBusyOffice(department: Department): Promise<{ rooms: Room
   const slip = await bookkeeper.make('/api/deposit-slips', { sellerId: season.sellerId, depositedOn: '2026-12-07', paymentIds: [deposited.paymentId], countedCents: 4_975, note: 'Counted twice; a quarter is missing' });
   await bookkeeper.make(`/api/payers/${season.payerId}/exemption-files`, { name: 'Certificate 12-3456.pdf', content: Buffer.from('%PDF-1.7 certificate').toString('base64') });
   const run = await bookkeeper.make('/api/billing-runs', { throughDay: '2026-11-30', issuedOn: '2026-11-30' });
+  const { draft: draftOffer, open: openOffer } = await withOffers(department, season);
   const ids: Record<string, string> = {
+    offers: draftOffer.id,
     games: second.gameId, teams: season.teamId, schools: season.schoolId, venues: season.venueId, seasons: season.seasonId, contracts: contract.id,
     sponsors: season.sponsorId, copies: copy.id, 'read-kinds': season.readKinds.bankShot, 'sponsor-categories': season.categoryId,
     invoices: invoice.id, 'billing-runs': run.id, 'credit-memos': memoId, payments: payment.id, receipts: receipt.id, 'deposit-slips': slip.id, payers: season.payerId, sellers: season.sellerId,
@@ -69,7 +72,18 @@ export async function aBusyOffice(department: Department): Promise<{ rooms: Room
   await director.put(`/api/honours-lists/${honours.id}/students`, { students: [{ name: 'Mette Orr', escorts: 'her aunt', line: 'Carries a 4.0 GPA.' }, { name: 'Łukasz Wren' }] }, { version: honours.version });
   const night = await director.look(`/api/nights/${second.nightId}`);
   const batch = await bookkeeper.make('/api/journal-batches', { sellerId: season.sellerId, throughOn: '2026-11-30', allowsOpenMonth: true });
-  return { rooms: roomsOf(records, { batch, night, played: await director.look(`/api/nights/${first.nightId}`), draft }, [...(await withTroubles(department, season)), ...(await withGoods(department, season)), ...(await withLetters(department, invoice.id, contract.id))]), draftId: draft.id };
+  return { rooms: roomsOf(records, { batch, night, played: await director.look(`/api/nights/${first.nightId}`), draft, openOffer }, [...(await withTroubles(department, season)), ...(await withGoods(department, season)), ...(await withLetters(department, invoice.id, contract.id))]), draftId: draft.id };
+}
+
+/** A draft of an offer, and one that lies with the sponsor and lapses soon. */
+async function withOffers(department: Department, season: Season): Promise<{ draft: any; open: any }> {
+  const years = { years: 3, increaseBasisPoints: 250, priceVariesWith: 'attendance' };
+  const line = { readKindId: season.readKinds.concession, counting: 'perGame', reads: 2, rateCents: 4000, teamIds: [season.teamId], windowKinds: ['halftime'], blackoutDays: ['2026-12-11'], pinnedGameIds: [season.games[0]!.gameId], mostPerGame: 2 };
+  const benefitLines = [{ name: 'Banner on the north rail', quantity: 1, rateCents: 10_000 }];
+  return {
+    draft: await anOffer(department, season, { title: 'Creamery reads, next year too', readLines: [line], benefitLines, ...years }),
+    open: await anOpenOffer(department, season, { title: 'Game balls for the winter', lapsesOn: inDays(3) }),
+  };
 }
 
 /** A contract paid in goods, some of which came and some of which are late. */
@@ -130,7 +144,7 @@ const changesOf = (id: string, name: string): Sheet[] =>
 
 const nameOf = (record: any): string => record.label ?? record.title ?? record.name ?? record.readKindName;
 
-function roomsOf(records: Record<string, any>, { night, played, draft, batch }: Record<'night' | 'played' | 'draft' | 'batch', any>, stories: Sheet[]): Rooms {
+function roomsOf(records: Record<string, any>, { night, played, draft, batch, openOffer }: Record<'night' | 'played' | 'draft' | 'batch' | 'openOffer', any>, stories: Sheet[]): Rooms {
   const shows = (resource: string): Sheet => {
     if (resource === 'invoices') return [`/invoices/${records[resource].id}/show`, `Invoice ${records[resource].number}`];
     if (resource === 'billing-runs') return [`/billing-runs/${records[resource].id}/show`, 'Billing run through Nov 30, 2026'];
@@ -164,7 +178,8 @@ function roomsOf(records: Record<string, any>, { night, played, draft, batch }: 
     Calendar: [...all('games', 'teams', 'schools', 'venues', 'seasons'), ['/plan', 'Plan board'], ['/plan?view=list', 'Plan board']],
     Selling: [
       ['/calls', 'Who to call'],
-      ...all('packages', 'rate-card-lines'),
+      ...all('offers', 'packages', 'rate-card-lines'),
+      [`/offers/${openOffer.id}/show`, openOffer.title],
     ],
     Promises: [
       ...all('contracts', 'sponsors', 'copies', 'read-kinds', 'sponsor-categories', 'scripts'),
