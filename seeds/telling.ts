@@ -23,7 +23,7 @@ export async function tellSeason(story: Story): Promise<void> {
   const market = await tellMarket(story, places.seasonId);
   const deals = await tellContracts(story, places, market);
   await tellCopy(story, market);
-  const spread = (on = calendar.today) => story.on(on, () => story.of(SpreadService).spread(places.seasonId));
+  const spread = (on = calendar.today) => story.outside(on, () => story.of(SpreadService).spread(places.seasonId));
   const night = async (key: NightKey, extra = {}) => {
     await issuePacket(story, games[key]!);
     await tellNight(story, places, games, { key, mentions: deals.copperline, ...extra });

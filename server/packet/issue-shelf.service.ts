@@ -44,11 +44,6 @@ const ERASE = `update packet_content set content = null, erased_at = $3, version
 export class IssueShelf {
   constructor(@Inject(UnitOfWork) private readonly work: UnitOfWork) {}
 
-  /** Until the unit ends, nobody else gives the packet of this night a number. */
-  async hold(nightId: string): Promise<void> {
-    await this.work.sql('select 1 from night where department_id = $1 and id = $2 for update', [nightId]);
-  }
-
   /** The latest issue of each night that has one. */
   async latest(nightIds: readonly string[]): Promise<Map<string, IssueRow>> {
     const rows = await this.work.sql<IssueRow>(LATEST, [nightIds]);

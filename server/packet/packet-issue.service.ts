@@ -2,6 +2,7 @@ import { Inject, Injectable } from '@nestjs/common';
 import { changeSentence, changeSetOf } from '../domain/packet/change-set.ts';
 import { isReady } from '../domain/packet/readiness.ts';
 import { refuse } from '../domain/refusals.ts';
+import { NightLocks } from '../planning/locks/night-locks.service.ts';
 import { UnitOfWork } from '../platform/database/unit-of-work.ts';
 import type { Listed } from '../platform/http/lists.ts';
 import { IssueShelf } from './issue-shelf.service.ts';
@@ -32,6 +33,7 @@ export class PacketIssueService {
     @Inject(PacketService) private readonly packets: PacketService,
     @Inject(IssueShelf) private readonly shelf: IssueShelf,
     @Inject(PacketBinder) private readonly binder: PacketBinder,
+    @Inject(NightLocks) private readonly locks: NightLocks,
   ) {}
 
   /** Inside a unit of work. */
@@ -81,10 +83,11 @@ export class PacketIssueService {
       const number = (seen.issues[0]?.number ?? 0) + 1;
       const pages = await this.binder.bind(content, seen.former, number);
       const stored = await this.work.run(async () => {
-        await this.shelf.hold(nightId);
+        await this.locks.hold(nightId);
         const now = await this.look(nightId);
         const isSame = now.digest === seen.digest && now.issues.length === seen.issues.length && now.reason === seen.reason;
         if (!isSame) return null;
+        await this.locks.lockIssued(nightId);
         const cues = now.packet.cues.map(({ number: place, cueKey, placementId, commitmentId, copyVersion }) => ({ number: place, cueKey, placementId, commitmentId, copyVersion }));
         await this.shelf.add({ nightId, number, contentDigest: now.digest, reason: now.reason, pages, content, cues, namedPlayerIds: namedIn(now.night) });
         const issues = await this.shelf.all(nightId);

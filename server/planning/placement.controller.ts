@@ -2,6 +2,7 @@ import { Body, Controller, Delete, Get, HttpCode, Inject, Param, Post } from '@n
 import { ApiTags } from '@nestjs/swagger';
 import { Needs } from '../access/needs.ts';
 import type { Listed } from '../platform/http/lists.ts';
+import { OutsideUnit } from '../platform/http/unit.interceptor.ts';
 import { PlacementDto, SpreadDto } from './placement.dto.ts';
 import type { PlacementView, SpreadView } from './placement.dto.ts';
 import { PlacementService } from './placement.service.ts';
@@ -23,6 +24,7 @@ export class PlacementController {
 
   @Post('plan/spread')
   @HttpCode(200)
+  @OutsideUnit()
   @Needs('plan placements')
   async spread(@Body() form: SpreadDto): Promise<SpreadView> {
     return this.spreads.spread(form.seasonId);

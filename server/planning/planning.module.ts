@@ -21,6 +21,9 @@ import { Placement } from './placement.entity.ts';
 import { PlacementService } from './placement.service.ts';
 import { PlacementsFollow } from './placements-follow.service.ts';
 import { PlannedGames } from './planned-games.service.ts';
+import { NightLocks } from './locks/night-locks.service.ts';
+import { PlanWriter } from './proposals/plan-writer.service.ts';
+import { proposalControllers, proposalEntities, proposalProviders } from './proposals/proposal-parts.ts';
 import { SeasonPlans } from './proposals/season-plans.service.ts';
 import { promiseControllers, promiseServices } from './promise/promise-parts.ts';
 import { Replacements } from './replacements.service.ts';
@@ -30,12 +33,12 @@ import { SignedCommitments } from './signed-commitments.service.ts';
 import { SolverModule } from './solver/solver.module.ts';
 import { SpreadService } from './spread.service.ts';
 
-export const planningEntities = [Placement];
+export const planningEntities = [Placement, ...proposalEntities];
 
 @Module({
   imports: [SeasonModule, SponsorshipModule, BillingModule, SolverModule],
-  controllers: [ForecastController, PlacementController, MoveController, ScheduleImportController, BoardController, ...promiseControllers],
-  providers: [...promiseServices, ForecastService, BoardService, BoardChanges, BoardRows, BoardWriting, FactsRows, PromisesToPlan, SeasonFacts, SeasonPlans, PlannedGames, SignedCommitments, CopyShelves, Replacements, PlacementService, SpreadService, GamePromises, PlacementsFollow, MoveService, ScheduleImportService],
-  exports: [PlannedGames, SignedCommitments, CopyShelves, SeasonFacts, SeasonPlans, SolverModule],
+  controllers: [ForecastController, PlacementController, MoveController, ScheduleImportController, BoardController, ...promiseControllers, ...proposalControllers],
+  providers: [...proposalProviders, ...promiseServices, ForecastService, BoardService, BoardChanges, BoardRows, BoardWriting, FactsRows, PromisesToPlan, SeasonFacts, PlannedGames, SignedCommitments, CopyShelves, Replacements, PlacementService, SpreadService, GamePromises, PlacementsFollow, MoveService, ScheduleImportService],
+  exports: [PlannedGames, SignedCommitments, CopyShelves, SeasonFacts, SeasonPlans, NightLocks, PlanWriter, SolverModule],
 })
 export class PlanningModule {}

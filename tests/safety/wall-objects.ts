@@ -45,9 +45,11 @@ export async function everyObject(department: Department): Promise<Objects> {
   const bundle = await director.make('/api/packages', { seasonId: season.seasonId, name: 'Package of the walls', priceCents: 7500, lines: [{ readKindId: season.readKinds.gameBall, counting: 'perTerm', quantity: 1, rateCents: 7500 }] });
   const offer = await director.make('/api/offers', { sponsorId: season.sponsorId, sellerId: season.sellerId, seasonId: season.seasonId, title: 'Offer of the walls', priceCents: 7500, startsOn: '2026-11-20', endsOn: '2027-03-13', lapsesOn: '2027-01-15' });
   const message = await director.make('/api/messages', { kind: 'invoice', aboutId: invoice.id, toAddress: 'hazel@juniper.example' });
+  const proposal = await director.make('/api/plan-proposals', { seasonId: season.seasonId, kind: 'plan', withSeconds: false });
   return {
     'offers/id': offer.id,
     'window-places/id': windowPlaces.id,
+    'plan-proposals/id': proposal.id,
     'write-off-requests/id': waitingWriteOff.id,
     'messages/id': message.id,
     'people/id': people.data[0].id, 'requests/id': asked.id, 'ask/token': link.token,

@@ -18,6 +18,8 @@ export interface PlacedRow {
   isLogged: boolean;
   /** its night is not signed off, and its game still to be played or under way */
   isOpen: boolean;
+  /** its game waits to be gone on with */
+  isWaiting: boolean;
 }
 
 /** Where room is kept for an open offer. */
@@ -41,7 +43,7 @@ const PLACED = `select placement.id, coalesce(placement.makegood_id, placement.c
     placement.window_key as "windowKey", placement.place, placement.is_pinned as "isPinned",
     exists (select from log_entry where log_entry.department_id = $1 and log_entry.placement_id = placement.id) as "isLogged",
     not exists (select from sign_off where sign_off.department_id = $1 and sign_off.night_id = placement.night_id)
-      and game.status not in ('cancelled', 'postponed') as "isOpen"
+      and game.status not in ('cancelled', 'postponed') as "isOpen", game.status = 'suspended' as "isWaiting"
   from placement
     join game on game.department_id = placement.department_id and game.id = placement.game_id
     join commitment on commitment.department_id = placement.department_id and commitment.id = placement.commitment_id

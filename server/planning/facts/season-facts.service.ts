@@ -49,6 +49,17 @@ export class SeasonFacts {
 
   /** @throws Refused `unknown-season`, `unknown-read-kind` */
   async load(seasonId: string, wanted: FactsWanted): Promise<Facts> {
+    const { season, today } = await this.gather(seasonId, wanted, () => true);
+    return { season, version: await this.plans.version(seasonId), digest: digestOf(season), today };
+  }
+
+  /** The facts beside what is owed in all: reads on games that wait are owed here, and have no place to rely on. */
+  async standing(seasonId: string): Promise<Facts & { owed: readonly PromiseToPlan[] }> {
+    const { season, today, toPlan } = await this.gather(seasonId, { offers: 'open' }, (row) => !row.isWaiting);
+    return { season, version: await this.plans.version(seasonId), digest: digestOf(season), today, owed: toPlan };
+  }
+
+  private async gather(seasonId: string, wanted: FactsWanted, isSpokenFor: (row: PlacedRow) => boolean): Promise<{ season: PlanSeason; today: Day; toPlan: PromiseToPlan[] }> {
     if (!(await this.rows.isSeason(seasonId))) refuse('unknown-season');
     const today = await this.departments.today();
     const without = new Set(wanted.withoutGameIds ?? []);
@@ -56,10 +67,9 @@ export class SeasonFacts {
     const remaining = all.filter((game) => isStillToPlan(game, today) && !without.has(game.id));
     const nights = await this.rows.nights(remaining.map((game) => game.nightId!));
     const rows = (await this.rows.placed(seasonId)).filter((row) => !without.has(row.gameId));
-    const toPlan = await this.promises.ofSeason(seasonId, today, wanted, elsewhereOf(rows, remaining));
+    const toPlan = await this.promises.ofSeason(seasonId, today, wanted, elsewhereOf(rows, remaining).filter(isSpokenFor));
     const held = wanted.offers === 'open' ? await this.rows.held(seasonId) : [];
-    const season = seasonOf({ all, remaining, nights, rows, held, toPlan }, await this.departments.here());
-    return { season, version: await this.plans.version(seasonId), digest: digestOf(season), today };
+    return { season: seasonOf({ all, remaining, nights, rows, held, toPlan }, await this.departments.here()), today, toPlan };
   }
 }
 

@@ -29,7 +29,15 @@ export class SeasonPlans {
 
   /** The same, for the seasons of games. */
   async moveOnWith(gameIds: readonly string[]): Promise<void> {
+    for (const id of await this.seasonsOf(gameIds)) await this.moveOn(id);
+  }
+
+  async lockWith(gameIds: readonly string[]): Promise<void> {
+    for (const id of await this.seasonsOf(gameIds)) await this.lock(id);
+  }
+
+  private async seasonsOf(gameIds: readonly string[]): Promise<string[]> {
     const seasons = await this.work.sql<{ id: string }>('select distinct season_id as id from game where department_id = $1 and id = any($2::uuid[]) order by season_id', [gameIds]);
-    for (const { id } of seasons) await this.moveOn(id);
+    return seasons.map((season) => season.id);
   }
 }

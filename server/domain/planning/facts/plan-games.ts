@@ -33,10 +33,10 @@ export function isStillToPlan(game: GameToPlan, today: Day): boolean {
  *
  * @param profile null for a sport without one: nothing limits the seconds
  */
-export function planWindows(windows: readonly (GameWindow & { readonly groupPlaces?: Readonly<Record<string, number>> })[], profile: SportRules | null, night: CapacityOfNight): PlanWindow[] {
+export function planWindows(windows: readonly GameWindow[], profile: SportRules | null, night: CapacityOfNight): PlanWindow[] {
   return windows.map(({ key, kind, owner, places, groupPlaces }) => {
     const { capacitySeconds, isReliedOn } = capacityOf(profile, key, night);
     const counts = owner === 'us' && isReliedOn;
-    return { key, kind, places: counts ? places : 0, groupPlaces: counts ? (groupPlaces ?? {}) : {}, seconds: capacitySeconds };
+    return { key, kind, places: counts ? places : 0, groupPlaces: counts ? groupPlaces : {}, seconds: capacitySeconds };
   });
 }

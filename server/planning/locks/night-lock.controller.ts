@@ -1,0 +1,26 @@
+import { Body, Controller, HttpCode, Inject, Param, Post } from '@nestjs/common';
+import { ApiTags } from '@nestjs/swagger';
+import { Needs } from '../../access/needs.ts';
+import { LockNightDto } from './night-lock.dto.ts';
+import type { NightLockView } from './night-lock.dto.ts';
+import { NightLocks } from './night-locks.service.ts';
+
+@ApiTags('planning')
+@Controller('api/nights')
+export class NightLockController {
+  constructor(@Inject(NightLocks) private readonly locks: NightLocks) {}
+
+  @Post(':id/lock')
+  @HttpCode(200)
+  @Needs('plan placements')
+  async lock(@Param('id') id: string, @Body() form: LockNightDto): Promise<NightLockView> {
+    return this.locks.lock(id, form.note ?? null);
+  }
+
+  @Post(':id/unlock')
+  @HttpCode(200)
+  @Needs('plan placements')
+  async unlock(@Param('id') id: string, @Body() form: LockNightDto): Promise<NightLockView> {
+    return this.locks.unlock(id, form.note ?? null);
+  }
+}
