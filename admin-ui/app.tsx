@@ -41,6 +41,7 @@ import { payments } from './payments/resource.ts';
 import { people } from './people/resource.ts';
 import { CanWePromisePage } from './promise/can-we-promise.tsx';
 import { LeftToSellPage } from './promise/left-to-sell.tsx';
+import { planProposals } from './plan-proposals/resource.ts';
 import { rateCard } from './rate-card/resource.ts';
 import { readKinds } from './read-kinds/resource.ts';
 import { receipts } from './receipts/resource.ts';
@@ -59,7 +60,7 @@ import { venues } from './venues/resource.ts';
 import { i18nProvider } from './words/english.ts';
 
 const RESOURCES = [
-  nights, games, teams, schools, venues, seasons, offers, contracts, sponsors, copies, readKinds, rateCard, packages, sponsorCategories, scripts,
+  nights, games, teams, schools, venues, seasons, offers, contracts, sponsors, copies, readKinds, rateCard, packages, sponsorCategories, scripts, planProposals,
   billingRuns, invoices, creditMemos, payments, receipts, depositSlips, payers, sellers, letters, months, journalBatches, journalLayouts, accounts, people, audit, seals,
 ];
 

@@ -4,27 +4,30 @@ import { Facts } from '../show/facts.tsx';
 import { Section } from '../show/section.tsx';
 import { ShowPage } from '../show/show-page.tsx';
 import { wordFor } from '../words/choices.ts';
-import { SpreadButton } from './spread-button.tsx';
+import { SeasonPlanSection } from './season-plan.tsx';
 import type { Season } from './types.ts';
 
 const listOf = (resource: string, seasonId: string) => `/${resource}?filter=${encodeURIComponent(JSON.stringify({ seasonId }))}`;
 
 export const SeasonShow = () => (
-  <ShowPage<Season> title={(season) => season.name} actions={(season) => <SpreadButton season={season} />}>
+  <ShowPage<Season> title={(season) => season.name}>
     {(season) => (
-      <Section title="Season">
-        <Facts
-          facts={[
-            ['Sport', wordFor({}, season.sport)],
-            ['First day', dayText(season.startsOn, 'long')],
-            ['Last day', dayText(season.endsOn, 'long')],
-            ['Teams', <Go key="teams" to={listOf('teams', season.id)}>Teams of this season</Go>],
-            ['Games', <Go key="games" to={listOf('games', season.id)}>Games of this season</Go>],
-            ['Contracts', <Go key="contracts" to={listOf('contracts', season.id)}>Contracts of this season</Go>],
-            ['Rate card', <Go key="card" to={`/rate-card-lines?seasonId=${season.id}`}>Prices of this season</Go>],
-          ]}
-        />
-      </Section>
+      <>
+        <Section title="Season">
+          <Facts
+            facts={[
+              ['Sport', wordFor({}, season.sport)],
+              ['First day', dayText(season.startsOn, 'long')],
+              ['Last day', dayText(season.endsOn, 'long')],
+              ['Teams', <Go key="teams" to={listOf('teams', season.id)}>Teams of this season</Go>],
+              ['Games', <Go key="games" to={listOf('games', season.id)}>Games of this season</Go>],
+              ['Contracts', <Go key="contracts" to={listOf('contracts', season.id)}>Contracts of this season</Go>],
+              ['Rate card', <Go key="card" to={`/rate-card-lines?seasonId=${season.id}`}>Prices of this season</Go>],
+            ]}
+          />
+        </Section>
+        <SeasonPlanSection seasonId={season.id} />
+      </>
     )}
   </ShowPage>
 );

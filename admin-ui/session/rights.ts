@@ -14,6 +14,7 @@ const RIGHTS: Record<string, { see: Right; change: Right }> = {
   packets: { see: 'see packets', change: 'issue packets' },
   plan: { see: 'see contracts', change: 'plan placements' },
   placements: { see: 'see packets', change: 'plan placements' },
+  'plan-proposals': { see: 'see contracts', change: 'plan placements' },
   log: { see: 'log a night', change: 'log a night' },
   'sign-off': { see: 'sign off a night', change: 'sign off a night' },
   amendments: { see: 'log a night', change: 'amend a night' },

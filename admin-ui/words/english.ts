@@ -77,6 +77,7 @@ const messages = {
     accounts: named('Account', 'Accounts'),
     people: named('Person', 'People and roles'),
     audit: named('Change', 'Audit'),
+    'plan-proposals': named('Plan', 'Plans proposed'),
     seals: named('Seal', 'Seals'),
   },
 };

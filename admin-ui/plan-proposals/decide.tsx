@@ -1,0 +1,51 @@
+import { useRedirect } from 'react-admin';
+import { TextInput } from 'react-admin';
+import { Actions, CommandButton } from '../forms/command-button.tsx';
+import { iMay } from '../session/rights.ts';
+import { count } from '../words/count.ts';
+import { AskPlanButton } from './ask-plan-button.tsx';
+import type { PlanProposal } from './types.ts';
+
+const BESIDE = /would (stand next to each other|come right beside|both be read)/;
+
+function Accept({ proposal }: { proposal: PlanProposal }) {
+  const { totals, cautions } = proposal.result!;
+  const asksWhy = cautions.some((sentence) => BESIDE.test(sentence));
+  return (
+    <CommandButton
+      label="Accept this plan"
+      title="Accept this plan?"
+      explains={`${count(totals.added, 'read')} get a place, ${count(totals.moved + totals.movedWithinGame, 'read')} move and ${count(totals.gone, 'read')} are taken out. Locked nights, pinned reads and what is printed stay as they are.`}
+      path={`/plan-proposals/${proposal.id}/accept`}
+      version={proposal.version}
+      confirmLabel="Accept it"
+      success="The plan is accepted."
+      variant="contained"
+    >
+      {asksWhy ? <TextInput source="reason" label="Why competitors may stand together" helperText="Kept with each read that stands beside a competitor" fullWidth multiline /> : undefined}
+    </CommandButton>
+  );
+}
+
+/** What may be done with a proposal that is worked out. */
+export function Decide({ proposal }: { proposal: PlanProposal }) {
+  const redirect = useRedirect();
+  if (!iMay('plan-proposals', 'edit')) return null;
+  const isOpen = proposal.state === 'proposed' && proposal.outOfDateBecause === null;
+  return (
+    <Actions>
+      {isOpen && <Accept proposal={proposal} />}
+      {(proposal.state === 'proposed' || proposal.state === 'failed') && (
+        <CommandButton
+          label="Discard"
+          title="Discard this plan?"
+          explains="Nothing is changed. The plan stays in the list as discarded."
+          path={`/plan-proposals/${proposal.id}/discard`}
+          confirmLabel="Discard it"
+          success="The plan is discarded."
+        />
+      )}
+      {!isOpen && proposal.state !== 'solving' && <AskPlanButton seasonId={proposal.seasonId} label="Work it out again" onAsked={(id) => redirect('show', 'plan-proposals', id)} />}
+    </Actions>
+  );
+}
