@@ -64,6 +64,6 @@ export class PlanSolving implements OnModuleDestroy {
 }
 
 function sentenceOf(failure: unknown): string {
-  if (failure instanceof Refused) return (failure.code as string) === 'plan-cancelled' ? 'The server stopped while this plan was worked out. Ask for it again.' : REFUSALS[failure.code].sentence;
+  if (failure instanceof Refused) return failure.code === 'plan-cancelled' ? 'The server stopped while this plan was worked out. Ask for it again.' : REFUSALS[failure.code].sentence;
   return 'Working out this plan went wrong on our side, and nothing was changed. Ask for it again.';
 }
