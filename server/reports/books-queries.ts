@@ -52,7 +52,8 @@ export const BOOK_QUERIES: readonly BookQuery[] = [
             union all select seller_id, 'payment', coalesce(fiscal_year, (regexp_match(number, '-(\\d+)-\\d+$'))[1]::integer),
                 coalesce(series_number, (regexp_match(number, '-(\\d+)$'))[1]::integer) from payment where department_id = $1 and method <> 'opening'
             union all select seller_id, 'receipt', fiscal_year, series_number from receipt where department_id = $1
-            union all select seller_id, 'depositSlip', fiscal_year, series_number from deposit_slip where department_id = $1) as numbered
+            union all select seller_id, 'depositSlip', fiscal_year, series_number from deposit_slip where department_id = $1
+            union all select null, 'offer', split_part(number, '-', 2)::integer, split_part(number, '-', 3)::integer from offer where department_id = $1 and number is not null) as numbered
           group by seller_id, kind, fiscal_year
           having min(series_number) <> 1 or max(series_number) <> count(*) or count(distinct series_number) <> count(*)`,
   },
