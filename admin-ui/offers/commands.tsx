@@ -59,6 +59,19 @@ export const PutButton = ({ offer }: { offer: Offer }) => (
   </CommandButton>
 );
 
+/** Sets the reads down to what fits beside everything promised; the price stays as it is. */
+export const FitButton = ({ offer }: { offer: Offer }) => (
+  <CommandButton
+    label="Set down to what fits"
+    title={`Set ${offer.title} down to what fits?`}
+    explains="The reads become as many as the season can carry beside everything signed and held; a line of which nothing fits is taken out. The price stays as it is: look at it afterwards."
+    path={at(offer, 'fit')}
+    version={offer.version}
+    confirmLabel="Set it down"
+    success="The offer is set down to what fits. Look at its price."
+  />
+);
+
 export const DraftContractButton = ({ offer }: { offer: Offer }) => {
   const redirect = useRedirect();
   return (

@@ -19,7 +19,7 @@ function LapsingSoon() {
       {count(holding.length, 'offer holds', 'offers hold')} places and {holding.length === 1 ? 'lapses' : 'lapse'} within a week:
       <Box component="ul" sx={{ m: 0, pl: 2.5 }}>
         {holding.map((offer) => (
-          <li key={offer.id}><Go resource="offers" id={offer.id}>{offer.sponsorName}</Go>: {lapsesText(offer).toLowerCase()}</li>
+          <li key={offer.id}><Go resource="offers" id={offer.id}>{offer.sponsorName}</Go>, {offer.title}: {lapsesText(offer)}</li>
         ))}
       </Box>
     </Alert>

@@ -3,13 +3,14 @@ import { planText } from '../contracts/billing-plan.ts';
 import { Go } from '../fields/go.tsx';
 import { dayText } from '../format/day.ts';
 import { moneyText } from '../format/money.ts';
+import { PromiseAnswer } from '../promise/promise-answer.tsx';
 import { iMay } from '../session/rights.ts';
 import { Facts } from '../show/facts.tsx';
 import { PaperButton } from '../show/paper-button.tsx';
 import { Section } from '../show/section.tsx';
 import { ShowPage } from '../show/show-page.tsx';
 import { POLICY_WORDS, PRICE_VARIES_WORDS, wordFor } from '../words/choices.ts';
-import { AcceptButton, DeclineButton, DeleteOfferButton, DraftContractButton, ExtendButton, OfferAgainButton, PutButton, WithdrawButton } from './commands.tsx';
+import { AcceptButton, DeclineButton, DeleteOfferButton, DraftContractButton, ExtendButton, FitButton, OfferAgainButton, PutButton, WithdrawButton } from './commands.tsx';
 import { VariesCaution } from './form/cautions.tsx';
 import { OfferStanding } from './standing.tsx';
 import { OfferStateTag } from './state-tag.tsx';
@@ -25,6 +26,7 @@ function Actions({ offer }: { offer: Offer }) {
   return (
     <>
       {may && offer.state === 'draft' && <PutButton offer={offer} />}
+      {may && offer.state === 'draft' && offer.readLines.length > 0 && <FitButton offer={offer} />}
       {may && isOut && <AcceptButton offer={offer} />}
       {may && offer.state === 'open' && <ExtendButton offer={offer} />}
       {may && isOut && <DeclineButton offer={offer} />}
@@ -80,6 +82,7 @@ export const OfferShow = () => (
           {offer.valuesTrouble && <Alert severity="warning" icon={false}>{offer.valuesTrouble.sentence}</Alert>}
           {offer.values && offer.values.length > 0 && <ValueRows values={offer.values} />}
         </Section>
+        {(offer.state === 'draft' || offer.state === 'open' || offer.state === 'lapsed') && offer.readLines.length > 0 && <PromiseAnswer key={offer.version} path={`/offers/${offer.id}/promise-checks`} />}
         <Terms offer={offer} />
       </>
     )}

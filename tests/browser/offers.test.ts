@@ -41,6 +41,13 @@ test('a director writes an offer from the sponsor’s page and sees what each re
   await press(page, 'Save');
   await settled(page, 'Game balls, two years');
   expect(await director.look(`/api/offers/${offer.id}`)).toMatchObject({ priceCents: 60_000, years: 1, increaseBasisPoints: 0, readLines: [{ reads: 2 }] });
+
+  await press(page, 'Put to the sponsor');
+  await press(page, 'Put it');
+  await page.getByText('The offer lies with the sponsor now.').waitFor();
+  await page.getByText('Its places are held').first().waitFor();
+  const put = await director.look(`/api/offers/${offer.id}`);
+  expect([put.state, put.holdsNow, put.number.slice(-4)]).toEqual(['open', true, '0001']);
 });
 
 test('an open offer is extended, printed and signed, and its page leads to the contract', async () => {
@@ -85,4 +92,23 @@ test('an offer that the sponsor declines says why, and is offered again as a new
   await press(page, 'Make the draft');
   await settled(page, 'Change Banner and reads');
   expect((await director.look('/api/offers')).data.map((offer: any) => offer.state).sort()).toEqual(['declined', 'draft']);
+});
+
+test('a package fills in the form of an offer, and everything may still be changed', async () => {
+  const department = await aDepartment();
+  const { director } = department;
+  const season = await aSeason(department, 2);
+  await director.make('/api/packages', {
+    seasonId: season.seasonId, name: 'Perch package', priceCents: 90_000,
+    lines: [{ readKindId: season.readKinds.gameBall, counting: 'perTerm', quantity: 4, rateCents: 7500 }, { benefitName: 'Banner at the Perch', quantity: 1, rateCents: 20_000 }],
+  });
+  const page = await aPage({ visitor: director, width: 360 });
+  await open(page, `/offers/create?source=${encodeURIComponent(JSON.stringify({ sponsorId: season.sponsorId }))}`, 'New offer');
+  await page.getByRole('link', { name: 'Perch package, $900.00' }).click();
+  await page.getByText('The lines add up to $900.00.').waitFor();
+  await write(page, { 'Reads in all': '6' });
+  await press(page, 'Keep as a draft');
+  await settled(page, 'Perch package');
+  const [offer] = (await director.look('/api/offers')).data;
+  expect(offer).toMatchObject({ packageName: 'Perch package', sponsorId: season.sponsorId, priceCents: 90_000, readLines: [{ reads: 6, rateCents: 7500 }], benefitLines: [{ name: 'Banner at the Perch', quantity: 1, rateCents: 20_000 }] });
 });
