@@ -1,4 +1,5 @@
 import type { PlanPromise, PlanSeason } from '../season.ts';
+import { grouped } from './grouped.ts';
 import { mayStandApart } from './rivals.ts';
 
 /** A window of a game, numbered through the season. */
@@ -82,8 +83,16 @@ function mostAt(promise: PlanPromise, slotReads: number, site: Site): number {
   return Math.max(0, Math.min(slotReads, site.places, group, promise.mostPerGame ?? Infinity, spoken));
 }
 
+interface Numbered {
+  readonly season: PlanSeason;
+  readonly sites: readonly Site[];
+  readonly sitesOfGame: readonly (readonly number[])[];
+  readonly gameAt: ReadonlyMap<string, number>;
+  readonly staying: ReadonlyMap<string, number>;
+}
+
 /** The cells of one promise. Reads that stay fill its slots in their order. */
-function cellsOf(season: PlanSeason, promise: number, sitesOfGame: readonly (readonly number[])[], sites: readonly Site[], gameAt: ReadonlyMap<string, number>, staying: ReadonlyMap<string, number>): Cell[] {
+function cellsOf({ season, sites, sitesOfGame, gameAt, staying }: Numbered, promise: number): Cell[] {
   const told = season.promises[promise]!;
   const left = new Map([...staying].flatMap(([where, reads]) => (where.startsWith(`${promise} `) ? [[Number(where.split(' ')[1]), reads] as const] : [])));
   const cells = told.slots.flatMap((slot, index) => {
@@ -106,9 +115,12 @@ function cellsOf(season: PlanSeason, promise: number, sitesOfGame: readonly (rea
 
 /** Without the cells in which a rival that stays leaves no room. */
 function besideWhatStays(season: PlanSeason, sites: readonly Site[], cells: readonly Cell[]): Cell[] {
-  const stays = cells.filter((cell) => cell.staying > 0);
-  const isFree = (cell: Cell): boolean =>
-    stays.every((other) => sites[other.site]!.game !== sites[cell.site]!.game || mayStandApart(season.promises[cell.promise]!, season.promises[other.promise]!, Math.abs(sites[other.site]!.order - sites[cell.site]!.order)));
+  const stays = grouped(cells.filter((cell) => cell.staying > 0), (cell) => sites[cell.site]!.game);
+  const promiseOf = (cell: Cell): PlanPromise => season.promises[cell.promise]!;
+  const isFree = (cell: Cell): boolean => {
+    const { game, order } = sites[cell.site]!;
+    return (stays.get(game) ?? []).every((other) => mayStandApart(promiseOf(cell), promiseOf(other), Math.abs(sites[other.site]!.order - order)));
+  };
   return cells.flatMap((cell) => {
     const most = cell.staying === cell.most || isFree(cell) ? cell.most : cell.staying;
     return most === 0 ? [] : [{ ...cell, most }];
@@ -131,7 +143,7 @@ export function companySeason(season: PlanSeason): CompanySeason {
   const sitesOfGame: number[][] = season.games.map(() => []);
   sites.forEach((site, index) => sitesOfGame[site.game]!.push(index));
   const { before, staying } = placedBySite(season, sites, promiseAt);
-  const cells = besideWhatStays(season, sites, season.promises.flatMap((_, promise) => cellsOf(season, promise, sitesOfGame, sites, gameAt, staying)));
+  const cells = besideWhatStays(season, sites, season.promises.flatMap((_, promise) => cellsOf({ season, sites, sitesOfGame, gameAt, staying }, promise)));
   return {
     season, sites, sitesOfGame, cells, before,
     cellsOfPromise: numbered(cells, season.promises.length, (cell) => cell.promise),

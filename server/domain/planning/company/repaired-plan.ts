@@ -4,6 +4,7 @@ import { CompanyRoom } from './company-room.ts';
 import { freeReads } from './company-reads.ts';
 import { whereOf } from './company-season.ts';
 import type { CompanySeason } from './company-season.ts';
+import { exchangeReads } from './exchanged-reads.ts';
 
 /**
  * The reads of a plan in places that also keep the seconds and the company, and others instead of those that do not: what
@@ -18,13 +19,15 @@ export function repairedCounts(of: CompanySeason, reads: readonly PlanRead[]): I
     const index = cells.find((one) => room.hasRoom(one));
     if (index !== undefined) room.put(index, 1);
   }
-  for (const [promise, slot] of byWeight(of)) {
+  const slots = byWeight(of);
+  for (const [promise, slot] of slots) {
     while (room.lacking(promise, slot) > 0) {
       const index = quietestCell(of, room, promise, slot);
       if (index === null) break;
       room.put(index, 1);
     }
   }
+  exchangeReads(of, room, slots);
   return room.counts;
 }
 
