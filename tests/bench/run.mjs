@@ -14,6 +14,7 @@ import { aging, trialBalance } from './money-books.mjs'
 import { nightDesk } from './night-desk.mjs'
 import { packet } from './packet.mjs'
 import { planByHand } from './plan-by-hand.mjs'
+import { planCompany } from './plan-company.mjs'
 import { planLarge, planSmall } from './plan-season.mjs'
 import { Stage } from './stage.mjs'
 
@@ -21,7 +22,7 @@ import { Stage } from './stage.mjs'
 const figures = {
   'games-list': gamesList, 'log-batches': logBatches, 'delivery-statement': deliveryStatement, packet, 'change-set': changeSet,
   'night-desk': nightDesk, 'desk-bundle': deskBundle, 'desk-script': deskScript, 'desk-tap': deskTap, 'desk-paint': deskPaint, 'trial-balance': trialBalance, aging,
-  'billing-run': billingRun, 'invoice-pdf': invoicePdf, 'plan-small': planSmall, 'plan-large': planLarge, 'plan-by-hand': planByHand,
+  'billing-run': billingRun, 'invoice-pdf': invoicePdf, 'plan-small': planSmall, 'plan-large': planLarge, 'plan-by-hand': planByHand, 'plan-company': planCompany,
 }
 
 /** Each figure stands on a stage of its own, which is cleared whatever happens. @param {string} name */
