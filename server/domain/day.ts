@@ -62,3 +62,10 @@ export function firstOfFiscalYear(of: Day, startsInMonth: number): Day {
   const date = Temporal.PlainDate.from(of);
   return date.with({ day: 1, month: startsInMonth, year: date.month >= startsInMonth ? date.year : date.year - 1 }).toString() as Day;
 }
+
+const MONTHS = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'];
+
+/** "Jan 9", without the year: a season has each day once. */
+export function dayInWords(day: Day): string {
+  return `${MONTHS[Number(day.slice(5, 7)) - 1]} ${Number(day.slice(8))}`;
+}

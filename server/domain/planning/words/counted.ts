@@ -1,8 +1,10 @@
+import { dayInWords } from '../../day.ts';
+
+export { dayInWords } from '../../day.ts';
 import type { Day } from '../../day.ts';
 import type { WindowKind } from '../../season/sport-rules.ts';
 
 const SMALL = ['no', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten', 'eleven', 'twelve'];
-const MONTHS = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'];
 
 /** Windows by their kind, with the verb that follows them. */
 const WINDOWS: Readonly<Record<WindowKind, string>> = {
@@ -27,11 +29,6 @@ export function countedInWords(count: number, one: string, several = `${one}s`):
 /** "A", "A and B", "A, B and C". */
 export function listInWords(names: readonly string[]): string {
   return names.length < 2 ? (names[0] ?? '') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
-}
-
-/** "Jan 9", without the year: a season has each day once. */
-export function dayInWords(day: Day): string {
-  return `${MONTHS[Number(day.slice(5, 7)) - 1]} ${Number(day.slice(8))}`;
 }
 
 /** Kinds of windows in the order given: "halftime and the time-outs". */
