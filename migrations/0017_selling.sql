@@ -249,6 +249,7 @@ create table company_exception (
   offer_id uuid,
   exclusivity_id uuid,
   reserved_category_id uuid,
+  blocked_category_id uuid,
   reason text not null,
   approved_by_name text not null,
   approved_on date not null,
@@ -257,10 +258,11 @@ create table company_exception (
   digest bytea,
   primary key (department_id, id),
   constraint "exception-for-nothing" check ((contract_id is null) <> (offer_id is null)),
-  constraint "exception-against-nothing" check ((exclusivity_id is null) <> (reserved_category_id is null)),
+  constraint "exception-against-nothing" check (num_nonnulls(exclusivity_id, reserved_category_id, blocked_category_id) = 1),
   constraint "unknown-contract" foreign key (department_id, contract_id) references contract (department_id, id),
   constraint "unknown-offer" foreign key (department_id, offer_id) references offer (department_id, id),
-  constraint "unknown-reserved-category" foreign key (department_id, reserved_category_id) references reserved_category (department_id, id)
+  constraint "unknown-reserved-category" foreign key (department_id, reserved_category_id) references reserved_category (department_id, id),
+  constraint "unknown-category" foreign key (department_id, blocked_category_id) references sponsor_category (department_id, id)
 );
 create index company_exception_contract on company_exception (department_id, contract_id);
 create index company_exception_offer on company_exception (department_id, offer_id);

@@ -287,6 +287,11 @@ export const REFUSALS = {
 
   // contracts: what stands in them
   'contract-not-a-draft': no(422, 'This contract is signed, so its terms stay. Amend it instead.'),
+  'category-exclusive': no(409, '{words}. Record the exception and who approved it, or change the deal.', 'director'),
+  'category-reserved': no(422, '{words}. Record the exception and who approved it.', 'director'),
+  'exclusivity-without-games': no(422, 'Say in which games the sponsor is the only one.'),
+  'exclusivity-without-windows': no(422, 'Say in which windows the sponsor is the only one.'),
+  'window-exclusive': no(422, 'This window of this game is kept for {sponsor}, the only sponsor of {category} here ({deal}).'),
   'category-blocked': no(422, 'The department does not take sponsors of the category {category}. Record the exception and who approved it.', 'director'),
   'price-beside-price-each': no(422, 'A contract priced by the read has no other price. Set the price to zero.'),
   'no-games-covered': no(422, 'The calendar has no game that this contract covers yet, so there is nothing its price could be shared over. Enter the schedule first.'),

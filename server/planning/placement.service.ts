@@ -1,10 +1,14 @@
 import { Inject, Injectable } from '@nestjs/common';
 import { placementCueKey } from '../domain/packet/night-for-packet.ts';
 import { covers } from '../domain/sponsorship/covered-games.ts';
+import { limitsOf } from '../domain/sponsorship/company/limits.ts';
+import { kindOfWindow } from '../domain/season/window-names.ts';
+import type { WindowKind } from '../domain/season/sport-profile.ts';
 import { refuse } from '../domain/refusals.ts';
 import { isId, newId } from '../platform/database/ids.ts';
 import { UnitOfWork } from '../platform/database/unit-of-work.ts';
 import type { Listed } from '../platform/http/lists.ts';
+import { CompanyLimits } from '../sponsorship/company/company-limits.service.ts';
 import { CopyShelves } from './copy-shelf.service.ts';
 import { keysOfKind } from './game-windows.ts';
 import { Replacements } from './replacements.service.ts';
@@ -45,6 +49,7 @@ export class PlacementService {
     @Inject(PlannedGames) private readonly games: PlannedGames,
     @Inject(SignedCommitments) private readonly commitments: SignedCommitments,
     @Inject(CopyShelves) private readonly shelves: CopyShelves,
+    @Inject(CompanyLimits) private readonly limits: CompanyLimits,
     @Inject(Replacements) private readonly replacing: Replacements,
     @Inject(SeasonPlans) private readonly plans: SeasonPlans,
   ) {}
@@ -73,6 +78,7 @@ export class PlacementService {
     const signed = (await this.commitments.byId([form.commitmentId])).get(form.commitmentId) ?? refuse('unknown-commitment');
     const commitment = form.makegoodId ? await this.replacing.of(form.makegoodId, signed) : signed;
     const nightId = this.checkGame(game, commitment);
+    await this.checkCompany(form.windowKey, game, commitment);
     const neighbours = await this.neighbours(game.id);
     const place = this.checkPlace(form, game, commitment, neighbours);
     const shelf = await this.shelves.of([commitment.sponsorId], [game.id]);
@@ -114,6 +120,13 @@ export class PlacementService {
     if (!covers(commitment, game)) refuse('placement-game-not-covered');
     if (game.isSignedOff) refuse('night-already-signed-off');
     return game.nightId ?? refuse('placement-game-without-night');
+  }
+
+  /** A window that an exclusive right keeps for a competitor takes no read of this sponsor. */
+  private async checkCompany(windowKey: string, game: PlannedGame, commitment: SignedCommitment): Promise<void> {
+    const kind = kindOfWindow(windowKey) as WindowKind;
+    const limit = limitsOf(await this.limits.of(game.seasonId), commitment).find((one) => one.gameIds.includes(game.id) && (one.windowKinds?.includes(kind) ?? true));
+    if (limit) refuse('window-exclusive', { sponsor: limit.sponsorName, category: limit.categoryName, deal: limit.dealName });
   }
 
   private checkPlace(form: PlacementDto, game: PlannedGame, commitment: SignedCommitment, neighbours: readonly Neighbour[]): number {

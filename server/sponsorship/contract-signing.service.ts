@@ -12,6 +12,8 @@ import type { ContractTerms } from '../domain/sponsorship/contract-terms.ts';
 import { UnitOfWork } from '../platform/database/unit-of-work.ts';
 import { Benefit } from './benefit.entity.ts';
 import type { Commitment } from './commitment.entity.ts';
+import { CompanyCheck } from './company/company-check.service.ts';
+import type { CompanyExceptionDto } from './company/company.dto.ts';
 import { ContractRecords } from './contract-records.service.ts';
 import type { ContractRecord } from './contract-records.service.ts';
 import { Contract } from './contract.entity.ts';
@@ -26,6 +28,7 @@ export interface Signature {
   signedByName: string | null;
   categoryException?: string | null;
   categoryExceptionApprovedBy?: string | null;
+  companyException?: CompanyExceptionDto | null;
 }
 
 export interface ReadyToSign extends ContractRecord {
@@ -53,18 +56,20 @@ export class ContractSigning {
     @Inject(CoveredGames) private readonly games: CoveredGames,
     @Inject(NumberService) private readonly numbers: NumberService,
     @Inject(DepartmentService) private readonly departments: DepartmentService,
+    @Inject(CompanyCheck) private readonly company: CompanyCheck,
   ) {}
 
   /**
    * Locks the draft, checks it and writes number and signature.
    *
-   * @throws Refused `contract-already-signed`, `category-blocked`, `contract-without-lines`, `installments-exceed-price`, `goods-miss-the-price`
+   * @throws Refused `contract-already-signed`, `category-blocked`, `category-exclusive`, `category-reserved`, `contract-without-lines`, `installments-exceed-price`, `goods-miss-the-price`
    */
   async prepare(contractId: string, signature: Signature): Promise<ReadyToSign> {
     const record = await this.records.lock(contractId);
     if (record.term.state !== 'draft') refuse('contract-already-signed');
     const exception = exceptionOf(record.contract, signature);
     await this.checkCategory(record.contract, exception);
+    await this.checkCompany(record, signature);
     const lines = await this.linesOf(record.term.id);
     if (lines.commitments.length + lines.benefits.length === 0) refuse('contract-without-lines');
     const terms = termsOfRows(record, lines, await this.games.ofSeasons([record.term.seasonId]));
@@ -90,12 +95,18 @@ export class ContractSigning {
     if (goods.length > 0) assertGoodsMeetPrice(goods, term.priceCents);
   }
 
+  private async checkCompany({ contract, term }: ContractRecord, { companyException }: Signature): Promise<void> {
+    const { startsOn, endsOn } = term;
+    await this.company.refuseInTheWay({ kind: 'contract', dealId: contract.id, sponsorId: contract.sponsorId, startsOn, endsOn, exception: companyException });
+  }
+
   private async checkCategory(contract: Contract, exception: Exception): Promise<void> {
     const [category] = await this.work.sql<{ name: string; is_blocked: boolean }>(
-      `select category.name, category.is_blocked from sponsor
+      `select category.name, category.is_blocked and not exists (select from company_exception as exception where exception.department_id = $1
+           and exception.contract_id = $3 and exception.blocked_category_id = category.id) as is_blocked from sponsor
          join sponsor_category as category on category.department_id = sponsor.department_id and category.id = sponsor.category_id
         where sponsor.department_id = $1 and sponsor.id = $2`,
-      [contract.sponsorId],
+      [contract.sponsorId, contract.id],
     );
     const isExcepted = Boolean(exception.categoryException && exception.categoryExceptionApprovedBy);
     if (category?.is_blocked && !isExcepted) refuse('category-blocked', { category: category.name });

@@ -8,6 +8,7 @@ import { isId } from '../platform/database/ids.ts';
 import { UnitOfWork } from '../platform/database/unit-of-work.ts';
 import { Conditions, contains, pageOf } from '../platform/http/lists.ts';
 import type { Listed } from '../platform/http/lists.ts';
+import { DealCompanyViews } from './company/deal-company-views.service.ts';
 import { CoveredGames } from './covered-games.service.ts';
 import type { ContractListQuery } from './contract.dto.ts';
 import { BENEFITS, COMMITMENTS, CONTRACT, CONTRACT_FROM, CONTRACT_SORTS } from './contract-view.sql.ts';
@@ -23,6 +24,7 @@ export class ContractViews {
     @Inject(UnitOfWork) private readonly work: UnitOfWork,
     @Inject(TermLedger) private readonly terms: TermLedger,
     @Inject(CoveredGames) private readonly covered: CoveredGames,
+    @Inject(DealCompanyViews) private readonly company: DealCompanyViews,
   ) {}
 
   async list(query: ContractListQuery): Promise<Listed<ContractView>> {
@@ -53,6 +55,7 @@ export class ContractViews {
     const ids = rows.map((row) => row.id);
     const commitments = await this.work.sql<CommitmentRow>(COMMITMENTS, [ids]);
     const benefits = await this.work.sql<BenefitView>(BENEFITS, [ids]);
+    const company = await this.company.of(ids);
     const positions = await this.terms.positions(rows.map((row) => row.term.id));
     const terms = new Map(rows.map((row) => [row.id, row.term]));
     const facts = await this.covered.paceOf(
@@ -70,6 +73,7 @@ export class ContractViews {
         ...row,
         commitments: own,
         benefits: benefits.filter((one) => one.contractId === row.id),
+        ...company(row.id),
         standing: contractStanding(position, own.map((one) => one.standing), receivableCents),
       };
     });

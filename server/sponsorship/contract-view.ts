@@ -1,3 +1,4 @@
+import type { CompanyExceptionView, ExclusivityView } from './company/company.dto.ts';
 import type { BillingPlan } from '../domain/billing/billing-plan.ts';
 import type { CancelledGamePolicy, Counting, Pricing } from '../domain/sponsorship/contract-terms.ts';
 import type { Standing } from '../domain/sponsorship/standing.ts';
@@ -119,5 +120,8 @@ export interface ContractRow {
 export interface ContractView extends Omit<ContractRow, 'receivableCents'> {
   commitments: CommitmentView[];
   benefits: BenefitView[];
+  exclusivities: ExclusivityView[];
+  /** whose right was gone past, and who approved it */
+  companyExceptions: CompanyExceptionView[];
   standing: ContractStanding;
 }

@@ -4,6 +4,7 @@ import { CentsField, ChoiceField, CountField, DayField, FlagField, IdField, List
 import { ListQuery, QueryFlag } from '../platform/http/lists.ts';
 import { MOST_CENTS, MOST_READS } from './amounts.ts';
 import { BillingPlanDto } from './billing-plan.dto.ts';
+import { CompanyExceptionDto, ExclusivityDto } from './company/company.dto.ts';
 import { BenefitDto, CommitmentDto } from './contract-line.dto.ts';
 
 const OPEN = { optional: true, nullable: true };
@@ -37,6 +38,8 @@ export class ContractDto {
   @RecordField(() => TermDto) term: TermDto;
   @ListOf(() => CommitmentDto, { most: 100 }, { optional: true }) commitments?: CommitmentDto[];
   @ListOf(() => BenefitDto, { most: 100 }, { optional: true }) benefits?: BenefitDto[];
+  /** whose only sponsor of a category this one is to be, and where */
+  @ListOf(() => ExclusivityDto, { most: 20 }, { optional: true }) exclusivities?: ExclusivityDto[];
 }
 
 export class ChangeContractDto extends PartialType(OmitType(ContractDto, ['id', 'term'] as const)) {
@@ -58,6 +61,8 @@ export class SignContractDto {
   /** why a blocked category is let through this once, and who said so */
   @OptionalTextField(500) categoryException?: string | null;
   @OptionalTextField(120) categoryExceptionApprovedBy?: string | null;
+  /** whose right is gone past this once, and who said so */
+  @RecordField(() => CompanyExceptionDto, { optional: true, nullable: true }) companyException?: CompanyExceptionDto | null;
 }
 
 export class DeliveryDto {

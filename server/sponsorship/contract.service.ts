@@ -10,6 +10,7 @@ import { ContractViews } from './contract-view.service.ts';
 import type { ContractView } from './contract-view.ts';
 import type { ChangeContractDto, ChangeTermDto, ContractDto, TermDto } from './contract.dto.ts';
 import type { BenefitDto, CommitmentDto } from './contract-line.dto.ts';
+import { DealExclusivities } from './company/deal-exclusivities.service.ts';
 import { Contract } from './contract.entity.ts';
 import { Term } from './term.entity.ts';
 
@@ -20,22 +21,24 @@ export class ContractService {
     @Inject(UnitOfWork) private readonly work: UnitOfWork,
     @Inject(ContractRecords) private readonly records: ContractRecords,
     @Inject(ContractViews) private readonly views: ContractViews,
+    @Inject(DealExclusivities) private readonly exclusivities: DealExclusivities,
   ) {}
 
   /** @throws Refused `already-there`, `ends-before-it-starts`, `unknown-…` for what the form names in vain */
   async add(form: ContractDto): Promise<ContractView> {
-    const { term, commitments = [], benefits = [], ...contract } = form;
+    const { term, commitments = [], benefits = [], exclusivities = [], ...contract } = form;
     const [row] = await this.work.insert(Contract, contract);
     const [termRow] = await this.work.insert(Term, { ...termOf(term), contractId: row!.id, number: 1 });
     await this.writeCommitments(row!.id, termRow!.id, commitments);
     await this.writeBenefits(row!.id, termRow!.id, benefits);
+    await this.exclusivities.write({ contractId: row!.id }, exclusivities);
     return this.views.one(row!.id);
   }
 
   /** @throws Refused `contract-not-a-draft`, `stale-version` */
   async change(id: string, version: number, form: ChangeContractDto): Promise<ContractView> {
     const { term: before } = await this.records.lockDraft(id);
-    const { term, commitments, benefits, ...contract } = form;
+    const { term, commitments, benefits, exclusivities, ...contract } = form;
     await this.work.update(Contract, id, version, contract);
     if (term) await this.work.update(Term, before.id, null, termOf(term));
     if (commitments) {
@@ -46,6 +49,7 @@ export class ContractService {
       await this.work.remove(Benefit, { termId: before.id });
       await this.writeBenefits(id, before.id, benefits);
     }
+    if (exclusivities) await this.exclusivities.write({ contractId: id }, exclusivities);
     return this.views.one(id);
   }
 
@@ -57,6 +61,7 @@ export class ContractService {
     await this.work.sql('delete from exclusivity where department_id = $1 and contract_id = $2', [contract.id]);
     await this.work.remove(Commitment, { contractId: contract.id });
     await this.work.remove(Benefit, { contractId: contract.id });
+    await this.exclusivities.write({ contractId: contract.id }, []);
     await this.work.remove(Term, { id: term.id });
     await this.work.remove(Contract, { id: contract.id });
   }

@@ -3,6 +3,17 @@ import { LedgerModule } from '../ledger/ledger.module.ts';
 import { BenefitDelivery } from './benefit-delivery.entity.ts';
 import { Benefit } from './benefit.entity.ts';
 import { Commitment } from './commitment.entity.ts';
+import { CompanyCheck } from './company/company-check.service.ts';
+import { CompanyException } from './company/company-exception.entity.ts';
+import { CompanyLimits } from './company/company-limits.service.ts';
+import { CompanyRows } from './company/company-rows.service.ts';
+import { DealCompanyViews } from './company/deal-company-views.service.ts';
+import { DealExclusivities } from './company/deal-exclusivities.service.ts';
+import { Exclusivity } from './company/exclusivity.entity.ts';
+import { InTheWayController } from './company/in-the-way.controller.ts';
+import { ReservedCategoryController } from './company/reserved-category.controller.ts';
+import { ReservedCategory } from './company/reserved-category.entity.ts';
+import { ReservedCategoryService } from './company/reserved-category.service.ts';
 import { ContractAssignment } from './contract-assignment.entity.ts';
 import { CallController } from './contacts/call.controller.ts';
 import { CallService } from './contacts/call.service.ts';
@@ -68,10 +79,11 @@ import { Term } from './term.entity.ts';
 
 export const sponsorshipEntities = [
   SponsorCategory, Sponsor, Seller, Payer, ReadKind, RateCardLine, Contract, Term, Commitment, Benefit, BenefitDelivery, ContractHold, ContractAssignment, Copy, CopyVersion, Slogan,
-  Makegood, ExemptionFile, ...offerEntities,
+  Makegood, ExemptionFile, Exclusivity, CompanyException, ReservedCategory, ...offerEntities,
   SponsorContact, Package, PackageLine,
 ];
 
+const company = [CompanyRows, CompanyCheck, CompanyLimits, DealCompanyViews, DealExclusivities, ReservedCategoryService];
 const nouns = [SponsorCategoryService, SponsorService, SellerService, PayerService, ReadKindService, RateCardLineService, CopyService, SloganService, SponsorPageService, ExemptionFiles];
 const contracts = [ContractRecords, ContractViews, ContractService, ContractSigning, ContractHappenings, CoveredGames, TermLedger, LineGames, MakegoodService, ContractsThereReader, ContractImport];
 const contacts = [SponsorContacts, CallService, PackageViews, PackageService];
@@ -81,10 +93,11 @@ const contacts = [SponsorContacts, CallService, PackageViews, PackageService];
   controllers: [
     SponsorCategoryController, SponsorController, SellerController, PayerController, ExemptionFileController, ReadKindController, RateCardLineController,
     ContractController, ContractHappeningsController, CopyController, SloganController, SponsorLinkController, SponsorPageController, ContractImportController, MakegoodController,
+    ReservedCategoryController, InTheWayController,
     ...offerControllers,
     SponsorContactController, CallController, PackageController,
   ],
-  providers: [...nouns, ...contracts, ...offerServices, ...contacts],
-  exports: [...nouns, ...contracts, ...offerServices, ...contacts],
+  providers: [...nouns, ...company, ...contracts, ...offerServices, ...contacts],
+  exports: [...nouns, ...company, ...contracts, ...offerServices, ...contacts],
 })
 export class SponsorshipModule {}

@@ -23,7 +23,7 @@ export function ordersOf(names: readonly string[]): string[][] {
 }
 
 /** Until each step that was sent either waits or has its answer. */
-async function untilSettled(department: Department, sent: number, answered: () => number): Promise<void> {
+export async function untilSettled(department: Department, sent: number, answered: () => number): Promise<void> {
   for (const until = Date.now() + 20_000; Date.now() < until; await new Promise((done) => setTimeout(done, 15))) {
     const { rows } = await department.pool.query(`select count(*)::int as waiting from pg_stat_activity where datname = current_database() and wait_event_type = 'Lock'`);
     if (rows[0].waiting + answered() >= sent) return;

@@ -17,6 +17,7 @@ export async function everyObject(department: Department): Promise<Objects> {
   const tonight = await aNightInDays(department, 0);
   const tableLink = await director.make(`/api/nights/${tonight.nightId}/table-links`, { label: 'Odell, substitute', maySignOff: true });
   const line = await director.make('/api/rate-card-lines', { seasonId: season.seasonId, readKindId: season.readKinds.gameBall, priceCents: 7500 });
+  const reserved = await director.make('/api/reserved-categories', { categoryId: (await director.make('/api/sponsor-categories', { name: 'Soft drinks' })).id, heldBy: 'Ridge Valley School District, drink contract', startsOn: '2026-07-01' });
   const windowPlaces = await director.make('/api/window-places', { sport: 'wrestling', windowKind: 'pregame', places: 2 });
   const script = await director.make('/api/scripts', { moment: 'welcome', title: 'Welcome of the walls', text: 'Good evening.' });
   await director.make(`/api/nights/${season.games[0]!.nightId}/packet-issues`);
@@ -48,6 +49,7 @@ export async function everyObject(department: Department): Promise<Objects> {
   const proposal = await director.make('/api/plan-proposals', { seasonId: season.seasonId, kind: 'plan', withSeconds: false });
   return {
     'offers/id': offer.id,
+    'reserved-categories/id': reserved.id,
     'window-places/id': windowPlaces.id,
     'plan-proposals/id': proposal.id,
     'write-off-requests/id': waitingWriteOff.id,

@@ -1,4 +1,5 @@
-import { DayField, IdField, OptionalTextField, TextField } from '../../platform/http/fields.ts';
+import { DayField, IdField, OptionalTextField, RecordField, TextField } from '../../platform/http/fields.ts';
+import { CompanyExceptionDto } from '../company/company.dto.ts';
 
 const OPEN = { optional: true, nullable: true };
 
@@ -26,4 +27,6 @@ export class AcceptOfferDto extends DraftContractDto {
   /** why a blocked category is let through this once, and who said so */
   @OptionalTextField(500) categoryException?: string | null;
   @OptionalTextField(120) categoryExceptionApprovedBy?: string | null;
+  /** whose right is gone past this once, and who said so */
+  @RecordField(() => CompanyExceptionDto, { optional: true, nullable: true }) companyException?: CompanyExceptionDto | null;
 }

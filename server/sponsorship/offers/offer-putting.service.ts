@@ -7,6 +7,8 @@ import { fiscalYearOf } from '../../domain/day.ts';
 import { refuse, sentenceOfRefusal } from '../../domain/refusals.ts';
 import type { RefusalCode } from '../../domain/refusals.ts';
 import { UnitOfWork } from '../../platform/database/unit-of-work.ts';
+import { CompanyCheck } from '../company/company-check.service.ts';
+import type { CompanyExceptionDto } from '../company/company.dto.ts';
 import { OfferRecords } from './offer-records.service.ts';
 import { OfferViews } from './offer-views.service.ts';
 import { Offer } from './offer.entity.ts';
@@ -15,6 +17,8 @@ export interface PutOffer {
   putOn: Day;
   /** why it is put although the season cannot carry it; whoever calls has looked at who may */
   beyondPlacesReason?: string | null;
+  /** whose right is gone past, why, and who approved it */
+  companyException?: CompanyExceptionDto | null;
 }
 
 /** The moment a draft is put to the sponsor: from now on it has a number, and holds places where it is meant to. */
@@ -26,6 +30,7 @@ export class OfferPutting {
     @Inject(OfferViews) private readonly views: OfferViews,
     @Inject(NumberService) private readonly numbers: NumberService,
     @Inject(DepartmentService) private readonly departments: DepartmentService,
+    @Inject(CompanyCheck) private readonly company: CompanyCheck,
   ) {}
 
   /**
@@ -33,7 +38,7 @@ export class OfferPutting {
    *
    * @throws Refused `offer-already-put`, `offer-without-lines`, `offer-lapses-too-soon`, as signing would refuse the lines, and who is in the way
    */
-  async markPut(id: string, { putOn, beyondPlacesReason = null }: PutOffer): Promise<void> {
+  async markPut(id: string, { putOn, beyondPlacesReason = null, companyException = null }: PutOffer): Promise<void> {
     const { offer, lines } = await this.records.lockFor('put', id);
     if (lines.length === 0) refuse('offer-without-lines');
     if (offer.lapsesOn < putOn) {
@@ -42,6 +47,8 @@ export class OfferPutting {
     }
     const { valuesTrouble } = await this.views.one(id);
     if (valuesTrouble) refuse(valuesTrouble.code as RefusalCode);
+    const { sponsorId, startsOn, endsOn } = offer;
+    await this.company.refuseInTheWay({ kind: 'offer', dealId: id, sponsorId, startsOn, endsOn, exception: companyException });
     const { fiscalYearStartsInMonth } = await this.departments.here();
     const fiscalYear = fiscalYearOf(putOn, fiscalYearStartsInMonth);
     const number = documentNumber('O', fiscalYear, await this.numbers.next('offer', null, fiscalYear));

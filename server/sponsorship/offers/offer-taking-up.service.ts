@@ -33,8 +33,8 @@ export class OfferTakingUp {
   /** @throws Refused `offer-lapsed`, `offer-already-accepted`, `offer-without-payer`, and as signing a contract does */
   async accept(id: string, form: AcceptOfferDto): Promise<void> {
     const contractId = await this.contractOf(id, 'accept', form);
-    const { signedByName, categoryException, categoryExceptionApprovedBy } = form;
-    await this.happenings.sign(contractId, { signedOn: form.signedOn as Day, signedByName, categoryException, categoryExceptionApprovedBy });
+    const { signedByName, categoryException, categoryExceptionApprovedBy, companyException } = form;
+    await this.happenings.sign(contractId, { signedOn: form.signedOn as Day, signedByName, categoryException, categoryExceptionApprovedBy, companyException: companyException ?? null });
   }
 
   /** The same without a signature: a draft, which owes nothing until it is signed. */
@@ -53,8 +53,8 @@ export class OfferTakingUp {
     await this.work.update(Contract, contract.id, null, { years, increaseBasisPoints, priceVariesWith });
     // From here on the offer is taken up, so its own rights are not in its contract's way.
     await this.work.update(Offer, id, null, { contractId: contract.id });
-    await this.company.copyExclusivities(id, { contractId: contract.id });
-    await this.company.copyExceptions(id, { contractId: contract.id });
+    const rights = await this.company.copyExclusivities(id, { contractId: contract.id });
+    await this.company.copyExceptions(id, { contractId: contract.id }, rights);
     return contract.id;
   }
 

@@ -59,6 +59,6 @@ export const EXCLUSIVITIES = `select exclusivity.id, exclusivity.offer_id as "of
     left join school on school.department_id = exclusivity.department_id and school.id = exclusivity.school_id
   where exclusivity.department_id = $1 and exclusivity.offer_id = any($2::uuid[]) order by exclusivity.starts_on, exclusivity.id`;
 
-export const EXCEPTIONS = `select id, offer_id as "offerId", exclusivity_id as "exclusivityId", reserved_category_id as "reservedCategoryId", reason,
+export const EXCEPTIONS = `select id, offer_id as "offerId", exclusivity_id as "exclusivityId", reserved_category_id as "reservedCategoryId", blocked_category_id as "blockedCategoryId", reason,
     approved_by_name as "approvedByName", approved_on as "approvedOn"
   from company_exception where department_id = $1 and offer_id = any($2::uuid[]) order by recorded_at, id`;

@@ -28,6 +28,7 @@ export interface OfferedException {
   id: string;
   exclusivityId: string | null;
   reservedCategoryId: string | null;
+  blockedCategoryId: string | null;
   reason: string;
   approvedByName: string;
   approvedOn: Day;

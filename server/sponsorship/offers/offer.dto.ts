@@ -7,6 +7,7 @@ import { CentsField, ChoiceField, CountField, DayField, FlagField, IdField, List
 import { ListQuery, QueryFlag } from '../../platform/http/lists.ts';
 import { MOST_CENTS } from '../amounts.ts';
 import { BillingPlanDto } from '../billing-plan.dto.ts';
+import { ExclusivityDto } from '../company/company.dto.ts';
 import { BenefitDto, CommitmentDto } from '../contract-line.dto.ts';
 
 const OPEN = { optional: true, nullable: true };
@@ -39,6 +40,7 @@ export class OfferDto {
   @OptionalTextField(2000) note?: string | null;
   @ListOf(() => CommitmentDto, { most: 100 }, { optional: true }) readLines?: CommitmentDto[];
   @ListOf(() => BenefitDto, { most: 100 }, { optional: true }) benefitLines?: BenefitDto[];
+  @ListOf(() => ExclusivityDto, { most: 20 }, { optional: true }) exclusivities?: ExclusivityDto[];
 }
 
 export class ChangeOfferDto extends PartialType(OmitType(OfferDto, ['id'] as const)) {}

@@ -4,6 +4,7 @@ import { refuse, sentenceOfRefusal } from '../../domain/refusals.ts';
 import { newId } from '../../platform/database/ids.ts';
 import { UnitOfWork } from '../../platform/database/unit-of-work.ts';
 import { planOf } from '../billing-plan.dto.ts';
+import { DealExclusivities } from '../company/deal-exclusivities.service.ts';
 import type { BenefitDto, CommitmentDto } from '../contract-line.dto.ts';
 import { OfferLine } from './offer-line.entity.ts';
 import { OfferRecords } from './offer-records.service.ts';
@@ -19,18 +20,20 @@ export class OfferService {
     @Inject(UnitOfWork) private readonly work: UnitOfWork,
     @Inject(OfferRecords) private readonly records: OfferRecords,
     @Inject(OfferViews) private readonly views: OfferViews,
+    @Inject(DealExclusivities) private readonly exclusivities: DealExclusivities,
   ) {}
 
   /** @throws Refused `already-there`, `ends-before-it-starts`, `unknown-…` for what the form names in vain */
-  async add({ readLines = [], benefitLines = [], ...form }: OfferDto): Promise<OfferView> {
+  async add({ readLines = [], benefitLines = [], exclusivities = [], ...form }: OfferDto): Promise<OfferView> {
     const billingPlan = form.billingPlan ?? { kind: 'inFull' as const, on: form.startsOn };
     const [row] = await this.work.insert(Offer, offerOf({ ...form, billingPlan }));
     await this.writeLines(row!.id, readLines, benefitLines);
+    await this.exclusivities.write({ offerId: row!.id }, exclusivities);
     return this.views.one(row!.id);
   }
 
   /** @throws Refused `offer-not-a-draft`, `stale-version` */
-  async change(id: string, version: number, { readLines, benefitLines, ...form }: ChangeOfferDto): Promise<OfferView> {
+  async change(id: string, version: number, { readLines, benefitLines, exclusivities, ...form }: ChangeOfferDto): Promise<OfferView> {
     await this.records.lockFor('change', id);
     const before = await this.views.one(id);
     await this.work.update(Offer, id, version, offerOf({ startsOn: before.startsOn, endsOn: before.endsOn, ...form }));
@@ -38,6 +41,7 @@ export class OfferService {
       await this.work.remove(OfferLine, { offerId: id });
       await this.writeLines(id, readLines ?? before.readLines, benefitLines ?? before.benefitLines);
     }
+    if (exclusivities) await this.exclusivities.write({ offerId: id }, exclusivities);
     return this.views.one(id);
   }
 
@@ -45,6 +49,7 @@ export class OfferService {
   async remove(id: string): Promise<void> {
     const { offer } = await this.records.lockFor('delete', id);
     await this.work.remove(OfferLine, { offerId: offer.id });
+    await this.exclusivities.write({ offerId: offer.id }, []);
     await this.work.remove(Offer, { id: offer.id });
   }
 

@@ -1,0 +1,106 @@
+import { expect, test } from 'vitest';
+import { aDepartment } from '../support/department.ts';
+import type { Department } from '../support/department.ts';
+import { aContract, aSeason } from '../support/season.ts';
+import type { Season } from '../support/season.ts';
+import type { Answer } from '../support/visitor.ts';
+import { untilSettled } from '../safety/interleaving.ts';
+
+const SIGNATURE = { signedOn: '2026-11-20', signedByName: 'Hazel Juniper' };
+const DAYS = { startsOn: '2026-11-20', endsOn: '2027-03-13' };
+
+async function aRival(department: Department, season: Season): Promise<Season> {
+  const sponsor = await department.director.make('/api/sponsors', { name: 'Quarry Road Hardware', categoryId: season.categoryId });
+  const payer = await department.director.make('/api/payers', { name: 'Quarry Road Hardware', sponsorId: sponsor.id });
+  return { ...season, sponsorId: sponsor.id, payerId: payer.id };
+}
+
+async function anExclusiveDraft(department: Department, season: Season, more: Record<string, unknown> = {}): Promise<any> {
+  const draft = await aContract(department, season);
+  const { body } = await department.director.patch(`/api/contracts/${draft.id}`, { exclusivities: [{ categoryId: season.categoryId, reach: 'season', ...DAYS, ...more }] }, { version: draft.version });
+  return body;
+}
+
+test('a rival of an exclusive sponsor is refused by name, and let in only by an exception that says who approved it', async () => {
+  const department = await aDepartment();
+  const { director } = department;
+  const season = await aSeason(department, 1);
+  const rival = await aRival(department, season);
+  const first = await anExclusiveDraft(department, season);
+  expect(first.exclusivities).toMatchObject([{ words: 'Hardware', reach: 'season' }]);
+  const { number } = (await director.post(`/api/contracts/${first.id}/sign`, SIGNATURE)).body;
+  const second = await aContract(department, rival);
+  const words = `Juniper & Pike Hardware has the exclusive right to Hardware through Mar 13 (contract ${number})`;
+  const { data: [obstacle] } = await director.look(`/api/contracts/${second.id}/in-the-way`);
+  expect(obstacle).toMatchObject({ because: 'exclusive', words });
+  const refused = await director.post(`/api/contracts/${second.id}/sign`, SIGNATURE);
+  expect(refused.body).toMatchObject({ code: 'category-exclusive', override: 'director', detail: `${words}. Record the exception and who approved it, or change the deal.` });
+  const exception = { againstIds: [obstacle.againstId], reason: 'Both stores agreed', approvedByName: 'School board', approvedOn: '2026-11-12' };
+  expect((await director.post(`/api/contracts/${second.id}/sign`, { ...SIGNATURE, companyException: { ...exception, againstIds: [first.id] } })).body.code).toBe('category-exclusive');
+  expect((await director.post(`/api/contracts/${second.id}/sign`, { ...SIGNATURE, companyException: exception })).status).toBe(200);
+  expect((await director.look(`/api/contracts/${second.id}`)).companyExceptions).toMatchObject([{ reason: 'Both stores agreed', approvedByName: 'School board', approvedOn: '2026-11-12', against: first.title }]);
+});
+
+test('an exclusive right is refused where a rival has a contract already, which is named; over halftime it is allowed', async () => {
+  const department = await aDepartment();
+  const { director } = department;
+  const season = await aSeason(department, 1);
+  const rival = await aRival(department, season);
+  const there = await aContract(department, rival);
+  const { number } = (await director.post(`/api/contracts/${there.id}/sign`, SIGNATURE)).body;
+  const draft = await anExclusiveDraft(department, season);
+  expect((await director.post(`/api/contracts/${draft.id}/sign`, SIGNATURE)).body).toMatchObject({
+    code: 'category-exclusive', details: { words: `Quarry Road Hardware is a sponsor of Hardware already, through Mar 13 (contract ${number}), so nobody else can be the only one` },
+  });
+  const halftime = await director.patch(`/api/contracts/${draft.id}`, { exclusivities: [{ categoryId: season.categoryId, reach: 'window', windowKinds: ['halftime'], ...DAYS }] }, { version: draft.version });
+  expect(halftime.body.exclusivities[0].words).toBe('Hardware, at halftime');
+  expect((await director.post(`/api/contracts/${draft.id}/sign`, SIGNATURE)).status).toBe(200);
+  const { gameId } = season.games[0]!;
+  const rivals = await director.look(`/api/contracts/${there.id}`);
+  const place = (windowKey: string) => director.post('/api/placements', { commitmentId: rivals.commitments[1].id, gameId, windowKey });
+  expect((await place('halftime')).body.code).toBe('window-exclusive');
+  expect((await place('timeOut1')).status).toBe(201);
+});
+
+test('a reserved category is refused until an exception is recorded, and what a right lacks is refused at its field', async () => {
+  const department = await aDepartment();
+  const { director, bookkeeper } = department;
+  const season = await aSeason(department, 0);
+  const form = { categoryId: season.categoryId, heldBy: 'Ridge Valley School District, hardware contract', startsOn: '2026-07-01' };
+  expect((await bookkeeper.post('/api/reserved-categories', form)).status).toBe(403);
+  expect((await director.post('/api/reserved-categories', { ...form, endsOn: '2026-06-30' })).body.code).toBe('ends-before-it-starts');
+  const reserved = await director.make('/api/reserved-categories', form);
+  const draft = await aContract(department, season);
+  const sign = (more: object = {}) => director.post(`/api/contracts/${draft.id}/sign`, { ...SIGNATURE, ...more });
+  expect((await sign()).body).toMatchObject({ code: 'category-reserved', details: { words: 'Hardware is reserved: held by Ridge Valley School District, hardware contract' } });
+  expect((await sign({ companyException: { againstIds: [reserved.id], reason: 'The district agreed', approvedByName: 'The superintendent', approvedOn: '2026-11-12' } })).status).toBe(200);
+  expect((await director.remove(`/api/reserved-categories/${reserved.id}`)).body.code).toBe('still-in-use');
+  const bare = await aContract(department, season, { title: 'Bare' });
+  const patch = (right: object) => director.patch(`/api/contracts/${bare.id}`, { exclusivities: [{ categoryId: season.categoryId, ...DAYS, ...right }] }, { version: bare.version });
+  expect((await patch({ reach: 'game' })).body).toMatchObject({ code: 'exclusivity-without-games', errors: { exclusivities: { 0: { gameIds: expect.any(String) } } } });
+  expect((await patch({ reach: 'window' })).body.code).toBe('exclusivity-without-windows');
+  expect((await patch({ reach: 'season', endsOn: '2026-11-19' })).body.code).toBe('ends-before-it-starts');
+  expect((await director.remove(`/api/contracts/${bare.id}`)).status).toBe(204);
+});
+
+test('two exclusive sponsors of one category are signed at the same moment: one is told of the other', async () => {
+  const department = await aDepartment();
+  const { director } = department;
+  const season = await aSeason(department, 0);
+  const rival = await aRival(department, season);
+  const drafts = [await anExclusiveDraft(department, season), await anExclusiveDraft(department, rival)];
+  const holder = await department.pool.connect();
+  try {
+    await holder.query(`begin; set local app.department_id = '${department.id}'`);
+    await holder.query('select 1 from sponsor_category where department_id = $1 and id = $2 for update', [department.id, season.categoryId]);
+    const answers: Answer[] = [];
+    const signing = drafts.map((draft) => director.post(`/api/contracts/${draft.id}/sign`, SIGNATURE).then((answer) => void answers.push(answer)));
+    await untilSettled(department, drafts.length, () => answers.length);
+    await holder.query('commit');
+    await Promise.all(signing);
+    expect(answers.map((answer) => answer.body.code ?? 'signed').sort()).toEqual(['category-exclusive', 'signed']);
+  } finally {
+    holder.release();
+  }
+  expect((await director.look('/api/contracts?state=signed')).total).toBe(1);
+});
