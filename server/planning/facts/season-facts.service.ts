@@ -3,11 +3,14 @@ import { createHash } from 'node:crypto';
 import { DepartmentService } from '../../access/department.service.ts';
 import type { DepartmentView } from '../../access/department.dto.ts';
 import type { Day } from '../../domain/day.ts';
+import { keepOut } from '../../domain/planning/company/keep-out.ts';
 import { isStillToPlan, planWindows } from '../../domain/planning/facts/plan-games.ts';
 import { planPromise } from '../../domain/planning/facts/promise-to-plan.ts';
 import type { PromiseToPlan } from '../../domain/planning/facts/promise-to-plan.ts';
 import type { PlacedRead, PlanGame, PlanSeason } from '../../domain/planning/season.ts';
+import type { CompanyLimit } from '../../domain/sponsorship/company/limits.ts';
 import { refuse } from '../../domain/refusals.ts';
+import { CompanyLimits } from '../../sponsorship/company/company-limits.service.ts';
 import { profileOfGame } from '../game-windows.ts';
 import { PlannedGames } from '../planned-games.service.ts';
 import type { PlannedGame } from '../planned-games.service.ts';
@@ -45,6 +48,7 @@ export class SeasonFacts {
     @Inject(FactsRows) private readonly rows: FactsRows,
     @Inject(PromisesToPlan) private readonly promises: PromisesToPlan,
     @Inject(SeasonPlans) private readonly plans: SeasonPlans,
+    @Inject(CompanyLimits) private readonly company: CompanyLimits,
   ) {}
 
   /** @throws Refused `unknown-season`, `unknown-read-kind` */
@@ -69,7 +73,8 @@ export class SeasonFacts {
     const rows = (await this.rows.placed(seasonId)).filter((row) => !without.has(row.gameId));
     const toPlan = await this.promises.ofSeason(seasonId, today, wanted, elsewhereOf(rows, remaining).filter(isSpokenFor));
     const held = wanted.offers === 'open' ? await this.rows.held(seasonId) : [];
-    return { season: seasonOf({ all, remaining, nights, rows, held, toPlan }, await this.departments.here()), today, toPlan };
+    const limits = await this.company.of(seasonId);
+    return { season: seasonOf({ all, remaining, nights, rows, held, toPlan, limits }, await this.departments.here()), today, toPlan };
   }
 }
 
@@ -80,6 +85,7 @@ interface Loaded {
   rows: readonly PlacedRow[];
   held: readonly HeldRow[];
   toPlan: readonly PromiseToPlan[];
+  limits: readonly CompanyLimit[];
 }
 
 function elsewhereOf(rows: readonly PlacedRow[], remaining: readonly PlannedGame[]): PlacedRow[] {
@@ -88,7 +94,7 @@ function elsewhereOf(rows: readonly PlacedRow[], remaining: readonly PlannedGame
 }
 
 function seasonOf(loaded: Loaded, { settings }: DepartmentView): PlanSeason {
-  const { all, remaining, nights, toPlan } = loaded;
+  const { all, remaining, nights, toPlan, limits } = loaded;
   const games = remaining.map((game): PlanGame => {
     const night = nights.get(game.nightId!);
     const main = mainGameOf(all.filter((other) => other.nightId === game.nightId));
@@ -105,7 +111,10 @@ function seasonOf(loaded: Loaded, { settings }: DepartmentView): PlanSeason {
     };
   });
   const placed = placedOn(games, loaded);
-  const promises = toPlan.map((promise) => planPromise(promise, remaining, placed.filter((read) => read.promiseId === promise.id)));
+  const promises = toPlan.map((asked) => {
+    const { promise, games: open } = keepOut(asked, remaining, limits);
+    return planPromise(promise, open, placed.filter((read) => read.promiseId === promise.id));
+  });
   const gamesOf = new Map(promises.map((promise) => [promise.promiseId, new Set(promise.slots.flatMap((slot) => slot.gameIds))]));
   return {
     games,
