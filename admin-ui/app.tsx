@@ -57,6 +57,7 @@ import { sponsors } from './sponsors/resource.ts';
 import { teams } from './teams/resource.ts';
 import { darkTheme, lightTheme } from './theme/theme.ts';
 import { venues } from './venues/resource.ts';
+import { WindowPlacesPage } from './window-places/page.tsx';
 import { i18nProvider } from './words/english.ts';
 
 const RESOURCES = [
@@ -94,6 +95,7 @@ export const App = () => (
       <Route path="/income-by-team" element={<IncomeByTeamPage />} />
       <Route path="/can-we-promise" element={<CanWePromisePage />} />
       <Route path="/left-to-sell" element={<LeftToSellPage />} />
+      <Route path="/window-places" element={<WindowPlacesPage />} />
       <Route path="/imports" element={<ImportsPage />} />
       <Route path="/open-money" element={<OpenMoneyPage />} />
       <Route path="/check-entry" element={<CheckEntryPage />} />

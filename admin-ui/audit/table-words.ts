@@ -8,6 +8,7 @@ const TABLES: Record<string, [word: string, resource: string | null]> = {
   benefit: ['Benefit', null], copy: ['Copy', 'copies'], copy_version: ['Version of copy', null], placement: ['Planned read', null],
   script: ['Script', 'scripts'], makegood: ['Makegood', null], membership: ['Roles', 'people'], link: ['Private link', null],
   account: ['Account', null], journal_layout: ['Journal layout', null], goods_promise: ['Promised goods', null],
+  window_places: ['Places in windows', null], exclusivity: ['Exclusive right', null], reserved_category: ['Reserved category', null],
 };
 
 export const tableWord = (table: string): string => TABLES[table]?.[0] ?? table.replaceAll('_', ' ');

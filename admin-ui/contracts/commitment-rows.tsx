@@ -1,10 +1,25 @@
+import { Typography } from '@mui/material';
+import { dayText } from '../format/day.ts';
 import { moneyText } from '../format/money.ts';
 import { EmptyList } from '../lists/empty-list.tsx';
 import { Rows } from '../lists/rows.tsx';
-import { COUNTING_WORDS, LEVEL_WORDS, wordFor } from '../words/choices.ts';
+import { COUNTING_WORDS, LEVEL_WORDS, SEPARATION_WORDS, WINDOW_WORDS, wordFor } from '../words/choices.ts';
 import { count, numberText } from '../words/count.ts';
 import { Behind } from './list.tsx';
 import type { Commitment, Contract } from './types.ts';
+
+/** What narrows a commitment, a line each: windows, days without a read, games promised aloud, how often in one game, how far apart. */
+export function finerText(commitment: Commitment): string[] {
+  const { windowKinds = [], blackoutDays = [], pinnedGameIds = [], leastPerGame, mostPerGame, separation } = commitment;
+  const inOneGame = [leastPerGame ? `at least ${leastPerGame}` : '', mostPerGame ? `at most ${mostPerGame}` : ''].filter(Boolean).join(', ');
+  return [
+    windowKinds.length > 0 ? `Only ${windowKinds.map((kind) => wordFor(WINDOW_WORDS, kind).toLowerCase()).join(', ')}` : '',
+    inOneGame ? `In one game ${inOneGame}` : '',
+    blackoutDays.length > 0 ? `Not on ${blackoutDays.map((day) => dayText(day)).join('; ')}` : '',
+    pinnedGameIds.length > 0 ? `Promised aloud for ${count(pinnedGameIds.length, 'game')}` : '',
+    separation && separation !== 'window' ? `Competitors: ${wordFor(SEPARATION_WORDS, separation).toLowerCase()}` : '',
+  ].filter(Boolean);
+}
 
 /** A commitment in words: "24 reads over the whole term". */
 export function promiseText(commitment: Commitment): string {
@@ -25,7 +40,7 @@ export function CommitmentRows({ contract }: { contract: Contract }) {
       rows={commitments}
       columns={[
         { label: 'Read kind', show: (one) => one.readKindName },
-        { label: 'Promised', show: (one) => promiseText(one) },
+        { label: 'Promised', show: (one) => <>{promiseText(one)}{finerText(one).map((line) => <Typography key={line} variant="body2" sx={{ color: 'text.secondary' }}>{line}</Typography>)}</> },
         { label: 'Rate', numeric: true, show: (one) => (one.priceEachCents === null ? moneyText(one.rateCents) : `${moneyText(one.priceEachCents)} each`) },
         ...(signed
           ? [

@@ -1,3 +1,4 @@
+import { exceptionsText, rightsText } from '../company/company-facts.ts';
 import { Go } from '../fields/go.tsx';
 import { dayText } from '../format/day.ts';
 import { moneyText } from '../format/money.ts';
@@ -41,6 +42,8 @@ export function PromiseSheet({ contract }: { contract: Contract }) {
             ['When a game is cancelled', wordFor(POLICY_WORDS, contract.cancelledGamePolicy)],
             ['Purchase order', contract.purchaseOrderNumber],
             ['Exception', contract.categoryException && `${contract.categoryException}, approved by ${contract.categoryExceptionApprovedBy}`],
+            ['Only sponsor of', rightsText(contract.exclusivities) || null],
+            ['Let through', exceptionsText(contract.companyExceptions) || null],
             ['Note', contract.note],
           ]}
         />

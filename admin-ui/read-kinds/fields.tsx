@@ -18,6 +18,7 @@ export function ReadKindFields() {
         <ChoiceInput source="timing" label="Read when" choices={TIMINGS} defaultValue="scheduled" required />
         <CountInput source="defaultSeconds" label="Seconds it takes" min={1} max={600} defaultValue={15} required />
         <CountInput source="sponsorsPerGame" label="Sponsors one game can hold" min={1} max={99} defaultValue={1} required />
+        {timing !== 'onOccurrence' && <WordsInput source="placeGroup" label="Shares places with" longest={60} helperText="The name of a group, such as long reads; leave empty where the window’s places are for all" />}
         {timing === 'onOccurrence' && <ChoiceInput source="occurrence" label="What has to happen" choices={HAPPENINGS} defaultValue="bankShot" required />}
         {windows?.includes('pregame') && <WordsInput source="presents" label="What is presented before the game" longest={60} helperText="Game ball; leave empty for a plain read" />}
       </FormGrid>

@@ -20,6 +20,7 @@ export const ReadKindShow = () => (
               ['Windows', kind.windows.map(windowName).join(', ')],
               ['Length', count(kind.defaultSeconds, 'second')],
               ['In one game', count(kind.sponsorsPerGame, 'sponsor')],
+              ['Shares places with', kind.placeGroup],
             ]}
           />
         </Section>

@@ -40,9 +40,17 @@ export async function aBusyOffice(department: Department): Promise<{ rooms: Room
   const draft = await director.make('/api/contracts', {
     sponsorId: season.sponsorId, sellerId: season.sellerId, payerId: season.payerId, title: 'Spring banner',
     term: { seasonId: season.seasonId, startsOn: '2026-11-20', endsOn: '2027-03-13', pricing: 'fixed', priceCents: 12_000, billingPlan: { kind: 'inFull', on: '2027-01-15' } },
-    commitments: [{ readKindId: season.readKinds.concession, counting: 'perTerm', reads: 3, rateCents: 4_000 }],
+    commitments: [{
+      readKindId: season.readKinds.concession, counting: 'perTerm', reads: 3, rateCents: 4_000, windowKinds: ['halftime'], blackoutDays: ['2026-12-24', '2026-12-31'],
+      pinnedGameIds: [season.games[1]!.gameId], leastPerGame: 1, mostPerGame: 2, separation: 'next',
+    }],
     benefits: [],
+    exclusivities: [{ categoryId: season.categoryId, reach: 'window', schoolId: season.schoolId, startsOn: '2026-11-20', endsOn: '2027-03-13', windowKinds: ['halftime'] }],
   });
+  await director.make('/api/reserved-categories', { categoryId: season.categoryId, heldBy: 'Ridge Valley School District, tool contract', startsOn: '2028-07-01', endsOn: '2029-06-30' });
+  await director.make('/api/read-kinds', { name: 'Long read', timing: 'scheduled', windows: ['halftime', 'timeOut'], placeGroup: 'long reads' });
+  await director.make('/api/window-places', { sport: 'basketball', windowKind: 'halftime', places: 4 });
+  await director.make('/api/window-places', { sport: 'basketball', windowKind: 'halftime', placeGroup: 'long reads', places: 1 });
   await director.make('/api/plan/spread', { seasonId: season.seasonId });
   const [first, second] = season.games as [(typeof season.games)[0], (typeof season.games)[0]];
   const device = new TableDevice();
@@ -175,7 +183,7 @@ function roomsOf(records: Record<string, any>, { night, played, draft, batch, op
       ...tabs(`/nights/${night.id}/show`, night.title, 'packet', 'placements', 'honours', 'people', 'table', 'requests', 'log', 'tidy'),
       ...tabs(`/nights/${played.id}/show`, played.title, 'requests', 'log', 'tidy'),
     ],
-    Calendar: [...all('games', 'teams', 'schools', 'venues', 'seasons'), ['/plan', 'Plan board'], ['/plan?view=list', 'Plan board']],
+    Calendar: [...all('games', 'teams', 'schools', 'venues', 'seasons'), ['/plan', 'Plan board'], ['/plan?view=list', 'Plan board'], ['/window-places', 'Places in windows']],
     Selling: [
       ['/calls', 'Who to call'],
       ...all('offers', 'packages', 'rate-card-lines'),
@@ -185,7 +193,7 @@ function roomsOf(records: Record<string, any>, { night, played, draft, batch, op
       ...all('contracts', 'sponsors', 'copies', 'read-kinds', 'sponsor-categories', 'scripts'),
       ...tabs(`/contracts/${records['contracts'].id}/show`, nameOf(records['contracts']), 'delivery', 'credits', 'account', 'explanation', 'invoices', 'copy'),
       ...tabs(`/scripts/${records['scripts'].id}/show`, nameOf(records['scripts']), 'versions'),
-      [`/contracts/${draft.id}`, `Change ${draft.title}`],
+      [`/contracts/${draft.id}`, `Change ${draft.title}`], [`/contracts/${draft.id}/show`, draft.title],
     ],
     Changes: changesOf(records['contracts'].id, nameOf(records['contracts'])),
     Money: [['/open-money', 'Open money'], ...all('billing-runs', 'invoices', 'credit-memos', 'payments', 'receipts', 'deposit-slips', 'payers', 'sellers'), ['/check-entry', 'Enter checks'], ['/find', 'Find a document'], ['/find?q=juniper', 'Find a document'], ...stories],

@@ -4,20 +4,23 @@ import { useWatch } from 'react-hook-form';
 import { FormGrid } from '../../forms/form-grid.tsx';
 import { ChoiceInput } from '../../inputs/choice-input.tsx';
 import { CountInput } from '../../inputs/count-input.tsx';
+import { DaysInput } from '../../inputs/days-input.tsx';
+import { GamePick } from '../../inputs/game-pick.tsx';
 import { DayInput } from '../../inputs/day-input.tsx';
 import { FlagInput } from '../../inputs/flag-input.tsx';
 import { MoneyInput } from '../../inputs/money-input.tsx';
 import { PickInput } from '../../inputs/pick-input.tsx';
-import { COUNTINGS, LEVELS, PRIORITIES, SEPARATIONS, WHOSES } from '../../words/choices.ts';
+import { COUNTINGS, LEVELS, PRIORITIES, SEPARATIONS, WHOSES, WINDOWS } from '../../words/choices.ts';
 import { RateFromCard } from './rate-from-card.tsx';
 
 const READS: Record<string, string> = { perGame: 'Reads in each game', perNight: 'Reads on each night' };
 
 function Finer() {
-  const seasonId = useWatch({ name: 'term.seasonId' }) as string | undefined;
+  const [ofTerm, ofOffer] = useWatch({ name: ['term.seasonId', 'seasonId'] }) as (string | undefined)[];
+  const seasonId = ofTerm ?? ofOffer;
   return (
     <Box component="details" sx={{ width: '100%', '& summary': { cursor: 'pointer', minHeight: 44, display: 'list-item', py: 1.25, fontWeight: 600 } }}>
-      <summary>Which games, how often in one, how far apart</summary>
+      <summary>Which games and windows, how often in one, how far apart</summary>
       <FormGrid columns={3}>
         <PickInput source="teamIds" reference="teams" label="Only games of these teams" shows="label" many {...(seasonId ? { filter: { seasonId, isOurs: true } } : {})} helperText="Empty for all" />
         <SelectArrayInput source="levels" label="Only these levels" choices={LEVELS} helperText="Empty for all" />
@@ -27,7 +30,10 @@ function Finer() {
         <ChoiceInput source="separation" label="Kept apart from its competitors" choices={SEPARATIONS} defaultValue="window" required />
         <DayInput source="startsOn" label="Not before" />
         <DayInput source="endsOn" label="Not after" />
+        <SelectArrayInput source="windowKinds" label="Only in these windows" choices={WINDOWS} helperText="Of those of the read kind; empty for all" />
       </FormGrid>
+      <GamePick source="pinnedGameIds" label="Promised aloud for these games" seasonId={seasonId} helperText="The planner keeps a read in each" />
+      <DaysInput source="blackoutDays" label="Days without a read" helperText="Nothing is read or owed in a game held on one of these days." />
     </Box>
   );
 }

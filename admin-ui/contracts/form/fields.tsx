@@ -1,3 +1,4 @@
+import { ExclusivityInputs } from '../../company/exclusivity-inputs.tsx';
 import { FormGrid, FormPart } from '../../forms/form-grid.tsx';
 import { ChoiceInput } from '../../inputs/choice-input.tsx';
 import { FlagInput } from '../../inputs/flag-input.tsx';
@@ -23,6 +24,7 @@ export function ContractFields() {
       <TermFields />
       <CommitmentsFields />
       <BenefitsFields />
+      <ExclusivityInputs />
       <FlagInput source="isInKind" label="Paid in goods, not in money" defaultValue={false} />
       <BillingPlanFields />
       <FormPart title="The rest">

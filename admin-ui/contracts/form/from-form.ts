@@ -1,5 +1,6 @@
 import type { RaRecord } from 'react-admin';
 import { only } from '../../api/changes.ts';
+import { exclusivitiesOf } from '../../company/exclusivity-values.ts';
 import { choiceOf } from '../billing-plan.ts';
 import type { Benefit, BillingPlan, Commitment, Contract } from '../types.ts';
 
@@ -36,6 +37,7 @@ export function contractFromForm(values: RaRecord): Record<string, unknown> {
     ...values,
     term: { ...only(term, ...TERM), ...price, billingPlan: values['isInKind'] === true ? { kind: 'inFull', on: term['startsOn'] } : planOf((term['billingPlan'] ?? {}) as BillingPlan) },
     commitments: ((values['commitments'] ?? []) as Commitment[]).map(commitmentOf),
+    exclusivities: exclusivitiesOf(values),
     benefits: ((values['benefits'] ?? []) as Benefit[]).map((benefit) => only(benefit, ...BENEFIT)),
   };
 }

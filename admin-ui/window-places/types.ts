@@ -1,0 +1,1 @@
+export type { WindowPlacesView as WindowPlaces } from '../../server/season/window-places.dto.ts';
