@@ -8,7 +8,7 @@ import type { Contract } from './types.ts';
 
 /** Signing makes the reads owed. */
 export function SignButton({ contract }: { contract: Contract }) {
-  const inTheWay = useInTheWay('contracts', contract.id).filter((one) => one.because !== 'blocked');
+  const inTheWay = useInTheWay('contracts', contract.id).filter((one) => one.because !== 'blocked' || !contract.categoryException);
   return (
     <CommandButton
       label="Sign"

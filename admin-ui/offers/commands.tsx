@@ -1,5 +1,6 @@
 import { useRedirect } from 'react-admin';
 import { addDays, type Day } from '../../server/domain/day.ts';
+import { CompanyExceptionInput, exceptionOf, useInTheWay } from '../company/company-exception-input.tsx';
 import { CommandButton } from '../forms/command-button.tsx';
 import { FormGrid } from '../forms/form-grid.tsx';
 import { today } from '../format/day.ts';
@@ -21,6 +22,7 @@ const TakingUp = ({ offer }: { offer: Offer }) => (
 
 export const AcceptButton = ({ offer }: { offer: Offer }) => {
   const redirect = useRedirect();
+  const inTheWay = useInTheWay('offers', offer.id);
   return (
     <CommandButton<Offer>
       label="Sign"
@@ -28,6 +30,7 @@ export const AcceptButton = ({ offer }: { offer: Offer }) => {
       explains="The sponsor has signed. A contract is made exactly as it was offered, its number is given, its reads are owed, and the values are fixed. Later changes are amendments."
       path={at(offer, 'accept')}
       defaults={{ signedOn: today() }}
+      body={(values) => exceptionOf(values, inTheWay)}
       success="The contract is signed. Its reads are owed."
       variant="contained"
       leaves
@@ -38,26 +41,32 @@ export const AcceptButton = ({ offer }: { offer: Offer }) => {
         <WordsInput source="signedByName" label="Who signed for the sponsor" longest={120} required />
         <TakingUp offer={offer} />
       </FormGrid>
+      <CompanyExceptionInput obstacles={inTheWay} />
     </CommandButton>
   );
 };
 
 /** The server proves the places first; what does not fit is refused with what is full. */
-export const PutButton = ({ offer }: { offer: Offer }) => (
-  <CommandButton
-    label="Put to the sponsor"
-    title={`Put ${offer.title} to ${offer.sponsorName}`}
-    explains={`First it is proven that the season can carry it. Then the offer gets its number, its words stay${offer.holdsInventory ? ', and its places are held' : ''} through ${dayText(offer.lapsesOn)}.`}
-    path={at(offer, 'put')}
-    defaults={{ putOn: today() }}
-    confirmLabel="Put it"
-    success="The offer lies with the sponsor now."
-    variant="contained"
-  >
-    <DayInput source="putOn" label="On" required />
-    <WordsInput source="beyondPlacesReason" label="Why, although not all of it fits" longest={500} helperText="Only where you know that it does not fit; your name is kept with it" />
-  </CommandButton>
-);
+export function PutButton({ offer }: { offer: Offer }) {
+  const inTheWay = useInTheWay('offers', offer.id);
+  return (
+    <CommandButton
+      label="Put to the sponsor"
+      title={`Put ${offer.title} to ${offer.sponsorName}`}
+      explains={`First it is proven that the season can carry it. Then the offer gets its number, its words stay${offer.holdsInventory ? ', and its places are held' : ''} through ${dayText(offer.lapsesOn)}.`}
+      path={at(offer, 'put')}
+      defaults={{ putOn: today() }}
+      body={(values) => exceptionOf(values, inTheWay)}
+      confirmLabel="Put it"
+      success="The offer lies with the sponsor now."
+      variant="contained"
+    >
+      <DayInput source="putOn" label="On" required />
+      <CompanyExceptionInput obstacles={inTheWay} />
+      <WordsInput source="beyondPlacesReason" label="Why, although not all of it fits" longest={500} helperText="Only where you know that it does not fit; your name is kept with it" />
+    </CommandButton>
+  );
+}
 
 /** Sets the reads down to what fits beside everything promised; the price stays as it is. */
 export const FitButton = ({ offer }: { offer: Offer }) => (

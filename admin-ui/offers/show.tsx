@@ -1,4 +1,6 @@
 import { Alert } from '@mui/material';
+import { rightInWords } from '../../server/domain/sponsorship/company/words.ts';
+import type { WindowKind } from '../../server/domain/season/sport-profile.ts';
 import { planText } from '../contracts/billing-plan.ts';
 import { Go } from '../fields/go.tsx';
 import { dayText } from '../format/day.ts';
@@ -65,6 +67,8 @@ const Terms = ({ offer }: { offer: Offer }) => (
         ['Billed', planText(offer.billingPlan)],
         ['When a game is cancelled', wordFor(POLICY_WORDS, offer.cancelledGamePolicy)],
         offer.priceVariesWith !== 'nothing' && ['The price varies with', wordFor(PRICE_VARIES_WORDS, offer.priceVariesWith)],
+        ['Only sponsor of', offer.exclusivities.map((one) => `${rightInWords({ ...one, windowKinds: one.windowKinds as WindowKind[] })}: ${dayText(one.startsOn)} to ${dayText(one.endsOn)}`).join('\n')],
+        ['Let through', offer.exceptions.map((one) => `${one.reason}. Approved by ${one.approvedByName}, ${dayText(one.approvedOn)}`).join('\n')],
         ['Note for the office', offer.note],
       ]}
     />

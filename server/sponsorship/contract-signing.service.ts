@@ -68,8 +68,8 @@ export class ContractSigning {
     const record = await this.records.lock(contractId);
     if (record.term.state !== 'draft') refuse('contract-already-signed');
     const exception = exceptionOf(record.contract, signature);
-    await this.checkCategory(record.contract, exception);
     await this.checkCompany(record, signature);
+    await this.checkCategory(record.contract, exception);
     const lines = await this.linesOf(record.term.id);
     if (lines.commitments.length + lines.benefits.length === 0) refuse('contract-without-lines');
     const terms = termsOfRows(record, lines, await this.games.ofSeasons([record.term.seasonId]));

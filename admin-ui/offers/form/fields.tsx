@@ -1,4 +1,5 @@
 import { BenefitsFields } from '../../contracts/form/benefits-fields.tsx';
+import { ExclusivityInputs } from '../../company/exclusivity-inputs.tsx';
 import { BillingPlanFields } from '../../contracts/form/billing-plan-fields.tsx';
 import { CommitmentsFields } from '../../contracts/form/commitments-fields.tsx';
 import { TermFields } from '../../contracts/form/term-fields.tsx';
@@ -27,6 +28,7 @@ export function OfferFields() {
       <YearsFields />
       <CommitmentsFields />
       <BenefitsFields />
+      <ExclusivityInputs />
       <ValuesPreview />
       <FormPart title="Until when it holds" why="Through this day the sponsor may take it up, and while it holds its places nobody else can be promised them. The day after, it lapses by itself.">
         <FormGrid>

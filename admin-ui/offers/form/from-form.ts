@@ -1,4 +1,5 @@
 import type { RaRecord } from 'react-admin';
+import { exclusivitiesOf } from '../../company/exclusivity-values.ts';
 import { contractFromForm } from '../../contracts/form/from-form.ts';
 import { choiceOf } from '../../contracts/billing-plan.ts';
 import type { BillingPlan } from '../../contracts/types.ts';
@@ -13,6 +14,7 @@ export function offerFromForm(values: RaRecord): Fields {
   const { term, commitments, benefits } = contractFromForm(values) as { term: Fields; commitments: unknown; benefits: unknown };
   const own = Object.fromEntries(OWN.map((name) => [name, values[name] ?? null]));
   if (values['exclusivities'] === undefined) delete own['exclusivities'];
+  else own['exclusivities'] = exclusivitiesOf(values);
   const years = Number(values['years'] ?? 1);
   return {
     ...own,

@@ -37,7 +37,7 @@ export class ProvenOffers {
    *
    * @throws Refused `not-found`, `offer-beyond-places` with the most that fits and what is full, `busy`, and as `OfferPutting.markPut`
    */
-  async put(id: string, { putOn, beyondPlacesReason }: PutOfferDto, signal?: AbortSignal): Promise<OfferView> {
+  async put(id: string, { putOn, beyondPlacesReason, companyException = null }: PutOfferDto, signal?: AbortSignal): Promise<OfferView> {
     const reason = beyondPlacesReason?.trim() || null;
     for (let attempt = 1; attempt <= TRIES; attempt += 1) {
       const prepared = await this.work.run(() => this.prepare(id));
@@ -47,7 +47,7 @@ export class ProvenOffers {
         await this.plans.lock(prepared.seasonId);
         const now = await this.prepare(id);
         if (now.facts.digest !== prepared.facts.digest || now.offer.version !== prepared.offer.version) return null;
-        await this.putting.markPut(id, { putOn: putOn as Day, beyondPlacesReason: view.can === 'yes' ? null : reason });
+        await this.putting.markPut(id, { putOn: putOn as Day, beyondPlacesReason: view.can === 'yes' ? null : reason, companyException });
         return (await this.deals.ofOffer(id)).offer;
       });
       if (put !== null) return put;
