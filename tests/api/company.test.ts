@@ -104,3 +104,32 @@ test('two exclusive sponsors of one category are signed at the same moment: one 
   }
   expect((await director.look('/api/contracts?state=signed')).total).toBe(1);
 });
+
+test('an offer to a rival is refused when it is put; its exception goes along into the contract, and a blocked category needs one too', async () => {
+  const department = await aDepartment();
+  const { director } = department;
+  const season = await aSeason(department, 0);
+  const rival = await aRival(department, season);
+  await director.make(`/api/contracts/${(await anExclusiveDraft(department, season)).id}/sign`, SIGNATURE);
+  const { sponsorId, sellerId, payerId, seasonId } = rival;
+  const draft = (more: object = {}) => director.make('/api/offers', {
+    sponsorId, sellerId, payerId, seasonId, title: 'A banner', priceCents: 20_000, ...DAYS, lapsesOn: '2099-01-01',
+    benefitLines: [{ name: 'Banner at the Perch', quantity: 1, rateCents: 20_000 }], ...more,
+  });
+  const offer = await draft();
+  const put = (id: string, companyException?: object) => director.post(`/api/offers/${id}/put`, { putOn: '2026-11-20', ...(companyException ? { companyException } : {}) });
+  expect((await put(offer.id)).body.code).toBe('category-exclusive');
+  const { data: [obstacle] } = await director.look(`/api/offers/${offer.id}/in-the-way`);
+  const exception = { againstIds: [obstacle.againstId], reason: 'Both stores agreed', approvedByName: 'School board', approvedOn: '2026-11-12' };
+  expect((await put(offer.id, exception)).status).toBeLessThan(300);
+  expect((await director.look(`/api/offers/${offer.id}/in-the-way`)).total).toBe(0);
+  const accepted = await director.make(`/api/offers/${offer.id}/accept`, SIGNATURE);
+  expect((await director.look(`/api/contracts/${accepted.contractId}`)).companyExceptions).toMatchObject([{ approvedByName: 'School board' }]);
+
+  const category = await director.make('/api/sponsor-categories', { name: 'Vaping', isBlocked: true });
+  const shop = await director.make('/api/sponsors', { name: 'Blue Lantern Tire', categoryId: category.id });
+  const blocked = await draft({ sponsorId: shop.id, payerId: null, exclusivities: [{ categoryId: category.id, reach: 'season', ...DAYS }] });
+  expect(blocked.exclusivities).toMatchObject([{ categoryName: 'Vaping' }]);
+  expect((await put(blocked.id)).body).toMatchObject({ code: 'category-blocked', override: 'director' });
+  expect((await put(blocked.id, { ...exception, againstIds: [category.id] })).status).toBeLessThan(300);
+});
