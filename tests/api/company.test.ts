@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { aDepartment } from '../support/department.ts';
 import type { Department } from '../support/department.ts';
-import { aContract, aSeason } from '../support/season.ts';
+import { aContract, aLaterSeason, aSeason } from '../support/season.ts';
 import type { Season } from '../support/season.ts';
 import type { Answer } from '../support/visitor.ts';
 import { untilSettled } from '../safety/interleaving.ts';
@@ -132,4 +132,23 @@ test('an offer to a rival is refused when it is put; its exception goes along in
   expect(blocked.exclusivities).toMatchObject([{ categoryName: 'Vaping' }]);
   expect((await put(blocked.id)).body).toMatchObject({ code: 'category-blocked', override: 'director' });
   expect((await put(blocked.id, { ...exception, againstIds: [category.id] })).status).toBeLessThan(300);
+});
+
+test('a plan keeps the reads of a rival out of the windows that an exclusive right keeps', async () => {
+  const department = await aDepartment();
+  const { director } = department;
+  const season = await aLaterSeason(department, 2);
+  const rival = await aRival(department, season);
+  const days = { startsOn: '2150-11-20', endsOn: '2151-03-13' };
+  const commitments = [{ readKindId: season.readKinds.concession, counting: 'perTerm', reads: 4, rateCents: 4000 }];
+  for (const [one, exclusivities] of [[season, [{ categoryId: season.categoryId, reach: 'window', windowKinds: ['halftime'], ...days }]], [rival, []]] as const) {
+    const draft = await aContract(department, one, { commitments, priceCents: 16_000, term: days });
+    const { body } = await director.patch(`/api/contracts/${draft.id}`, { exclusivities }, { version: draft.version });
+    await director.make(`/api/contracts/${body.id}/sign`, SIGNATURE);
+  }
+  expect(await director.make('/api/plan/spread', { seasonId: season.seasonId })).toMatchObject({ left: [] });
+  const placed = (await Promise.all(season.games.map(async ({ nightId }) => (await director.look(`/api/nights/${nightId}/placements`)).data))).flat();
+  const windowsOf = (sponsorId: string): string[] => placed.filter((one: any) => one.sponsorId === sponsorId).map((one: any) => one.windowKey.replace(/\d/, ''));
+  expect(new Set(windowsOf(rival.sponsorId))).toEqual(new Set(['timeOut']));
+  expect(windowsOf(season.sponsorId)).toContain('halftime');
 });

@@ -4,6 +4,7 @@ import { isId } from '../../platform/database/ids.ts';
 import { UnitOfWork } from '../../platform/database/unit-of-work.ts';
 import { OfferViews } from '../../sponsorship/offers/offer-views.service.ts';
 import type { OfferView } from '../../sponsorship/offers/offer-view.ts';
+import { CompanyCheck } from '../../sponsorship/company/company-check.service.ts';
 import { ContractViews } from '../../sponsorship/contract-view.service.ts';
 import { planLines } from './asked-lines.ts';
 import type { PromiseCheckDto } from './promise-check.dto.ts';
@@ -19,6 +20,7 @@ export class AskedDeals {
     @Inject(UnitOfWork) private readonly work: UnitOfWork,
     @Inject(ContractViews) private readonly contracts: ContractViews,
     @Inject(OfferViews) private readonly offers: OfferViews,
+    @Inject(CompanyCheck) private readonly company: CompanyCheck,
   ) {}
 
   /** @throws Refused `unknown-season`, `least-above-most`, `ends-before-it-starts` */
@@ -41,7 +43,8 @@ export class AskedDeals {
     const offer = await this.offers.one(id);
     const { seasonId, sponsorId, startsOn, endsOn } = offer;
     const lines = planLines(offer.readLines, { sponsorId, categoryId: null, startsOn, endsOn, dealId: offer.id });
-    return { offer, seasonId, lines, leavingOutOfferId: offer.id, deal: 'this offer', obstacles: await this.blocked(sponsorId, null) };
+    const inTheWay = await this.company.obstaclesOf({ kind: 'offer', dealId: offer.id, sponsorId, startsOn, endsOn });
+    return { offer, seasonId, lines, leavingOutOfferId: offer.id, deal: 'this offer', obstacles: inTheWay.map((one) => `${one.words}.`) };
   }
 
   /** @throws Refused `not-found`, `contract-not-a-draft` */
@@ -50,8 +53,9 @@ export class AskedDeals {
     if (contract.term.state !== 'draft') refuse('contract-not-a-draft');
     const { startsOn, endsOn, seasonId } = contract.term;
     const deal = { sponsorId: contract.sponsorId, categoryId: null, startsOn, endsOn, dealId: contract.id };
+    const inTheWay = await this.company.obstaclesOf({ kind: 'contract', dealId: contract.id, sponsorId: contract.sponsorId, startsOn, endsOn });
     const isExcepted = Boolean(contract.categoryException && contract.categoryExceptionApprovedBy);
-    return { seasonId, lines: planLines(contract.commitments, deal), deal: 'this contract', obstacles: isExcepted ? [] : await this.blocked(contract.sponsorId, null) };
+    return { seasonId, lines: planLines(contract.commitments, deal), deal: 'this contract', obstacles: inTheWay.filter((one) => one.because !== 'blocked' || !isExcepted).map((one) => `${one.words}.`) };
   }
 
   /** A category that the department takes no sponsors of. */
