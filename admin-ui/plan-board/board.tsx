@@ -37,7 +37,8 @@ export function Board({ laid, facts, sponsor, tints, mayChange, hand, onKey, onL
     getItemKey: (index) => laid.games[index]!.gameId,
     scrollPaddingStart: NAMES_WIDTH,
     paddingStart: NAMES_WIDTH,
-    overscan: 3,
+    overscan: 2,
+    useFlushSync: false,
     rangeExtractor: (range) => [...new Set([...defaultRangeExtractor(range), ...kept.filter((at) => at >= 0)])].sort((one, other) => one - other),
   });
   useEffect(() => monitorForElements({
