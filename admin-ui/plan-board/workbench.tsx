@@ -1,5 +1,6 @@
 import { Box, Button, Tab, Tabs, useMediaQuery, useTheme } from '@mui/material';
 import { useContext, useEffect, useMemo, useRef, useState } from 'react';
+import { AskPlanButton } from '../plan-proposals/ask-plan-button.tsx';
 import { iMay } from '../session/rights.ts';
 import { Board } from './board.tsx';
 import { BoardStoreContext } from './board-store.ts';
@@ -63,7 +64,7 @@ export function Workbench({ view, plan, wanted, isList, onView, say }: Props) {
   const shownAsList = isList || isNarrow;
   const dialogs = <BoardDialogs asking={asking} view={view} deeds={deeds} onClose={() => setAsking(null)} />;
   if (view.season.games.length === 0 || view.season.placed.length === 0) {
-    return <EmptyBoard view={view} mayChange={mayChange}><Totals view={view} sponsor={wanted.sponsor} onPlace={onPlace} />{dialogs}</EmptyBoard>;
+    return <EmptyBoard view={view}><Totals view={view} sponsor={wanted.sponsor} onPlace={onPlace} />{dialogs}</EmptyBoard>;
   }
   return (
     <>
@@ -76,6 +77,7 @@ export function Workbench({ view, plan, wanted, isList, onView, say }: Props) {
         )}
         {own && <BulkBar view={view} onChange={(changes, said) => void plan.change(changes, said)} />}
         {own && <Button variant="outlined" disabled={plan.undoable === 0} onClick={() => void plan.undo()}>Undo</Button>}
+        {own && <Box sx={{ ml: { lg: 'auto' } }}><AskPlanButton seasonId={view.seasonId} label="Plan again" /></Box>}
       </Box>
       <Box sx={BESIDE[shownAsList ? 'list' : 'board']}>
         {!shownAsList && (

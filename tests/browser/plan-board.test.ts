@@ -113,6 +113,21 @@ test('the keyboard alone picks a read up, carries it past what refuses it, puts 
   await card(cell(page, stage, 0, 'timeOut1'), 'Snowmelt Creamery').waitFor();
 });
 
+test('a key locks the night of a read, nothing is taken up there, and undoing opens it again', { timeout: 120_000 }, async () => {
+  const stage = await aStage();
+  const page = await aPage({ visitor: stage.department.director });
+  await open(page, stage.path, 'Plan board');
+  const key = (name: string) => page.keyboard.press(name);
+  await card(cell(page, stage, 0, 'timeOut1'), 'Snowmelt Creamery').focus();
+  await key('l');
+  await page.getByRole('button', { name: /^Unlock the night of Herons at Kestrels/ }).first().waitFor();
+  await key('Enter');
+  await said(page).filter({ hasText: 'This night is locked: nothing is planned into or out of it.' }).waitFor();
+  await key('u');
+  await page.getByRole('button', { name: /^Lock the night of Herons at Kestrels/ }).first().waitFor();
+  await expect.poll(() => page.getByRole('button', { name: /^Unlock the night/ }).count()).toBe(0);
+});
+
 test('several reads are moved to a game at once, unpinned and taken out, and every step is undone', { timeout: 120_000 }, async () => {
   const stage = await aStage();
   const page = await aPage({ visitor: stage.department.director });
