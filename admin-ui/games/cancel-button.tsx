@@ -1,5 +1,6 @@
 import { CommandButton } from '../forms/command-button.tsx';
 import { ReasonInput } from '../forms/reason-input.tsx';
+import { MovePreviewSheet } from './move-preview.tsx';
 import type { Game } from './types.ts';
 
 /** It will not be played. */
@@ -7,12 +8,14 @@ export const CancelButton = ({ game }: { game: Game }) => (
   <CommandButton
     label="Cancel the game"
     title={`Cancel ${game.label}?`}
-    explains="The game will not be played and its night loses it. Reads promised for each game or night and not yet given are settled by each contract: credited to the sponsor, or their value moves on to the reads that remain. Reads promised over the whole term stay owed. A game cancelled by mistake has to be entered again."
+    explains="The game will not be played. Look at what that does to each contract. A game cancelled by mistake has to be entered again."
     path={`/games/${game.id}/cancel`}
     confirmLabel="Cancel the game"
     color="error"
     success="The game is cancelled."
+    wide
   >
+    <MovePreviewSheet gameId={game.id} form={{ kind: 'cancel' }} />
     <ReasonInput />
   </CommandButton>
 );

@@ -10,6 +10,7 @@ import { CancelButton } from './cancel-button.tsx';
 import { mayMove } from './moves.ts';
 import { PlayButton } from './play-button.tsx';
 import { PostponeButton } from './postpone-button.tsx';
+import { ReplanSection } from './replan-section.tsx';
 import { ResumeButton } from './resume-button.tsx';
 import { StartButton } from './start-button.tsx';
 import { GameStatus } from './status.tsx';
@@ -51,6 +52,7 @@ export const GameShow = () => (
             ]}
           />
         </Section>
+        <ReplanSection game={game} />
         <Section title="Teams">
           <Rows<Participant>
             label="Teams of this game"

@@ -1,5 +1,7 @@
 import { CommandButton } from '../forms/command-button.tsx';
 import { ReasonInput } from '../forms/reason-input.tsx';
+import { iMay } from '../session/rights.ts';
+import { MovePreviewSheet } from './move-preview.tsx';
 import type { Game } from './types.ts';
 
 /** Broken off, to be finished another night. */
@@ -11,7 +13,9 @@ export const SuspendButton = ({ game }: { game: Game }) => (
     path={`/games/${game.id}/suspend`}
     confirmLabel="Suspend the game"
     success="The game is suspended."
+    wide
   >
+    {iMay('contracts', 'list') && <MovePreviewSheet gameId={game.id} form={{ kind: 'suspend' }} />}
     <ReasonInput />
   </CommandButton>
 );

@@ -7,7 +7,7 @@ import { GameChange } from '../season/game-change.service.ts';
 import { GameNights } from '../season/game-nights.service.ts';
 import { GameReader } from '../season/game-reader.service.ts';
 import { GameService } from '../season/game.service.ts';
-import type { CancelDto, ChangeGameDto, GameDto, GameView, PostponeDto, ResumeDto } from '../season/game.dto.ts';
+import type { CancelDto, ChangeGameDto, GameDto, GameView, PostponeDto, ResumeDto, SuspendDto } from '../season/game.dto.ts';
 import { GamePromises } from './game-promises.service.ts';
 import { PlacementsFollow } from './placements-follow.service.ts';
 
@@ -40,6 +40,11 @@ export class MoveService {
       if (to) await this.games.reschedule(id, to, clock ?? null, form.reason);
       else await this.games.postpone(id, form.reason);
     });
+  }
+
+  /** The reads still owed in it wait until it goes on. */
+  async suspend(id: string, form: SuspendDto): Promise<GameView> {
+    return this.games.suspend(id, form.reason ?? null);
   }
 
   async resume(id: string, form: ResumeDto): Promise<GameView> {

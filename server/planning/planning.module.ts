@@ -16,6 +16,7 @@ import { ForecastService } from './forecast/forecast.service.ts';
 import { GamePromises } from './game-promises.service.ts';
 import { MoveController } from './move.controller.ts';
 import { MoveService } from './move.service.ts';
+import { moveControllers, moveServices } from './moves/move-parts.ts';
 import { PlacementController } from './placement.controller.ts';
 import { Placement } from './placement.entity.ts';
 import { PlacementService } from './placement.service.ts';
@@ -37,8 +38,8 @@ export const planningEntities = [Placement, ...proposalEntities];
 
 @Module({
   imports: [SeasonModule, SponsorshipModule, BillingModule, SolverModule],
-  controllers: [ForecastController, PlacementController, MoveController, ScheduleImportController, BoardController, ...promiseControllers, ...proposalControllers],
-  providers: [...proposalProviders, ...promiseServices, ForecastService, BoardService, BoardChanges, BoardRows, BoardWriting, FactsRows, PromisesToPlan, SeasonFacts, PlannedGames, SignedCommitments, CopyShelves, Replacements, PlacementService, SpreadService, GamePromises, PlacementsFollow, MoveService, ScheduleImportService],
+  controllers: [ForecastController, PlacementController, MoveController, ...moveControllers, ScheduleImportController, BoardController, ...promiseControllers, ...proposalControllers],
+  providers: [...proposalProviders, ...promiseServices, ForecastService, BoardService, BoardChanges, BoardRows, BoardWriting, FactsRows, PromisesToPlan, SeasonFacts, PlannedGames, SignedCommitments, CopyShelves, Replacements, PlacementService, SpreadService, GamePromises, PlacementsFollow, MoveService, ...moveServices, ScheduleImportService],
   exports: [PlannedGames, SignedCommitments, CopyShelves, SeasonFacts, SeasonPlans, NightLocks, PlanWriter, SolverModule],
 })
 export class PlanningModule {}

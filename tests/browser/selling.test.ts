@@ -3,6 +3,7 @@ import { addDays } from '../../server/domain/day.ts';
 import { dayAt, instantOf } from '../../server/domain/instant.ts';
 import { aPage, field, open, press, write } from '../support/browser-page.ts';
 import { aDepartment } from '../support/department.ts';
+import { aSeason, aSignedContract } from '../support/season.ts';
 
 const TODAY = dayAt(instantOf(new Date().toISOString()), 'America/Denver');
 
@@ -27,5 +28,31 @@ describe('who to call this week', () => {
     expect(await page.getByRole('heading', { name: 'Overdue' }).count()).toBe(0);
     await page.getByRole('heading', { name: /^Today, / }).waitFor();
     expect(await director.look(`/api/sponsors/${creamery.id}`)).toMatchObject({ nextStep: 'Bring the offer', nextStepOn: TODAY, lastContactOn: TODAY });
+  });
+});
+
+describe('a game that is to be cancelled', () => {
+  test('is shown with what it does to every contract before it is confirmed', async () => {
+    const department = await aDepartment();
+    const { director, bookkeeper } = department;
+    const season = await aSeason(department, 2);
+    const commitments = [{ readKindId: season.readKinds.concession, counting: 'perGame', reads: 2, rateCents: 4_000 }];
+    const contract = await aSignedContract(department, season, { title: 'Concession reads', priceCents: 20_000, billingPlan: { kind: 'inFull', on: '2026-11-20' }, commitments });
+    await bookkeeper.make('/api/invoices', { contractId: contract.id, throughDay: '2026-11-30', issuedOn: '2026-11-23' });
+    await director.make('/api/plan/spread', { seasonId: season.seasonId });
+    const page = await aPage({ visitor: director });
+    await open(page, `/games/${season.games[1]!.gameId}/show`, 'Herons at Kestrels');
+    await press(page, 'Cancel the game');
+    const dialog = page.getByRole('dialog');
+    await dialog.getByText('Concession read: 2 reads are credited, $100.00; 2 planned reads lose their places.').waitFor();
+    await dialog.getByText(/Tamarack Ridge Athletics writes a credit memo of \$105\.00, \$5\.00 of it tax, on invoice TR-2027-0001\./).waitFor();
+    await dialog.getByText('Afterwards every read of the season still finds a place.').waitFor();
+    expect((await director.look('/api/credit-memos')).total).toBe(0);
+
+    await write(dialog, { Why: 'Ice on the roads' });
+    await press(dialog, 'Cancel the game');
+    await page.getByText('The game is cancelled.').waitFor();
+    const { data } = await director.look('/api/credit-memos');
+    expect(data.map((memo: { grossCents: number }) => memo.grossCents)).toEqual([10_500]);
   });
 });

@@ -110,6 +110,7 @@ export const ROUTES: Record<string, Right | 'open'> = {
   'GET /api/games': 'see the season',
   'PATCH /api/games/{id}': 'change the season',
   'GET /api/games/{id}': 'see the season',
+  'POST /api/games/{id}/move-previews': 'change the season',
   'POST /api/games/{id}/cancel': 'change the season',
   'POST /api/games/{id}/play': 'log a night',
   'POST /api/games/{id}/postpone': 'change the season',

@@ -16,6 +16,7 @@ export const BODIES: Record<string, Record<string, unknown>> = {
   'POST /api/seasons/{id}/board-changes': { changes: [{ kind: 'pin', placementId: v7(), version: 1 }] },
   'POST /api/games/{id}/play': { scores: [] },
   'POST /api/games/{id}/postpone': { reason: 'Snow' },
+  'POST /api/games/{id}/move-previews': { kind: 'cancel', reason: 'Snow' },
   'POST /api/games/{id}/cancel': { reason: 'Snow' },
   'POST /api/offers/{id}/put': { putOn: on },
   'POST /api/contracts/{id}/sign': { signedOn: on, signedByName: 'Hazel Juniper' },

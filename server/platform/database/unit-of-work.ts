@@ -14,6 +14,13 @@ const WORTH_ANOTHER_TRY = new Set(['40001', '40P01']);
 export type Row<T> = T & ObjectLiteral;
 type Where<T> = FindOptionsWhere<T> | FindOptionsWhere<T>[];
 
+/** Ends a unit that was only tried. */
+class TriedOut extends Error {
+  constructor(readonly answer: unknown) {
+    super('only tried');
+  }
+}
+
 /**
  * Every access to the database happens in a unit of work: one department, one person, one
  * transaction. Outside of one it throws, because a bare read would find nothing, silently.
@@ -36,6 +43,18 @@ export class UnitOfWork {
   /** Opens a short unit in the name of whoever sent the present request. */
   async run<T>(work: () => Promise<T>): Promise<T> {
     return this.runAs(this.scope, work);
+  }
+
+  /** Runs work in a unit that is rolled back whatever comes of it: nothing it wrote stays, nothing begins after it. Answers what it answered. */
+  async tryOut<T>(work: () => Promise<T>): Promise<T> {
+    try {
+      return await this.run(async () => {
+        throw new TriedOut(await work());
+      });
+    } catch (error) {
+      if (error instanceof TriedOut) return error.answer as T;
+      throw error;
+    }
   }
 
   get scope(): Scope {
