@@ -54,5 +54,11 @@ describe('a game that is to be cancelled', () => {
     await page.getByText('The game is cancelled.').waitFor();
     const { data } = await director.look('/api/credit-memos');
     expect(data.map((memo: { grossCents: number }) => memo.grossCents)).toEqual([10_500]);
+
+    await press(page, 'Replan the season');
+    await press(page.getByRole('dialog'), 'Work it out');
+    await page.waitForURL(/#\/plan-proposals\/[0-9a-f-]{36}\/show/);
+    const proposals = await director.look(`/api/plan-proposals?seasonId=${season.seasonId}`);
+    expect(proposals.data.map((one: { kind: string; because: string }) => [one.kind, one.because])).toEqual([['replan', 'Herons at Kestrels was cancelled']]);
   });
 });
