@@ -2,6 +2,7 @@ import { Alert } from '@mui/material';
 import { CopiesOfSponsor } from '../copies/copies-of-sponsor.tsx';
 import { dayText } from '../format/day.ts';
 import { SendButton } from '../letters/send-button.tsx';
+import { PromiseAnswer } from '../promise/promise-answer.tsx';
 import { iMay } from '../session/rights.ts';
 import { PageTabs } from '../show/page-tabs.tsx';
 import { ShowPage } from '../show/show-page.tsx';
@@ -39,7 +40,8 @@ function sheetsOf(contract: Contract) {
   const promise = { key: 'promise', label: 'What was promised', content: () => <PromiseSheet contract={contract} /> };
   const copy = { key: 'copy', label: 'Copy', content: () => <CopiesOfSponsor sponsorId={contract.sponsorId} /> };
   const goods = contract.isInKind ? [{ key: 'goods', label: 'Goods', content: () => <GoodsSheet contractId={contract.id} /> }] : [];
-  if (contract.term.state === 'draft') return [promise, ...goods, copy];
+  const places = { key: 'places', label: 'Can we promise this?', content: () => <PromiseAnswer path={`/contracts/${contract.id}/promise-checks`} /> };
+  if (contract.term.state === 'draft') return [promise, ...(contract.commitments.length > 0 ? [places] : []), ...goods, copy];
   return [
     promise,
     ...goods,

@@ -1,6 +1,6 @@
 import { Alert, Box, Button, Paper, Typography } from '@mui/material';
 import { useEffect, useState } from 'react';
-import { Form, Title, useGetList } from 'react-admin';
+import { Form, ResourceContextProvider, Title, useGetList } from 'react-admin';
 import { useWatch } from 'react-hook-form';
 import { useNavigate } from 'react-router';
 import { FormGrid } from '../forms/form-grid.tsx';
@@ -60,6 +60,7 @@ export function CanWePromisePage() {
       <Typography sx={{ color: 'text.secondary', mb: 2, maxWidth: '75ch' }}>
         Everything signed and every open offer that holds its places stays whole. A yes has a plan behind it; a no says the most that fits, and what is full.
       </Typography>
+      <ResourceContextProvider value="can-we-promise">
       <Form defaultValues={{ ...(seasonId ? { seasonId } : {}), lines: [{ counting: 'perTerm', separation: 'window', priority: 2 }] }} record={{}}>
         <Box sx={{ display: 'grid', gap: 2, gridTemplateColumns: { xs: 'minmax(0, 1fr)', md: 'minmax(0, 1fr) minmax(0, 1fr)' }, alignItems: 'start' }}>
           <Paper component="section" aria-label="Question" variant="outlined" sx={{ p: { xs: 2, sm: 3 }, minWidth: 0 }}>
@@ -73,6 +74,7 @@ export function CanWePromisePage() {
           <AnswerBeside />
         </Box>
       </Form>
+      </ResourceContextProvider>
     </>
   );
 }

@@ -29,7 +29,8 @@ const PLACES = [
 function Windows({ seasonId, row }: { seasonId: string; row: LeftOfMonth }) {
   const windows = useServer<LeftOfWindow[]>(`/seasons/${seasonId}/left-to-sell/windows?readKindId=${row.readKindId}&month=${row.month}`);
   return (
-    <Box sx={{ my: 1 }}>
+    <Box sx={{ my: 1.5 }}>
+      <Typography variant="h3" sx={{ mb: 1 }}>{row.readKindName} by window</Typography>
       <Reading of={windows}>
         {(rows) => <Rows<LeftOfWindow> label={`${row.readKindName} in ${monthText(row.month)} by window`} rows={rows} keyOf={(one) => one.windowKind} columns={[{ label: 'Window', show: (one) => WINDOW_WORDS[one.windowKind] ?? one.windowKind }, ...PLACES]} />}
       </Reading>
