@@ -40,7 +40,7 @@ function sheetsOf(contract: Contract) {
   const promise = { key: 'promise', label: 'What was promised', content: () => <PromiseSheet contract={contract} /> };
   const copy = { key: 'copy', label: 'Copy', content: () => <CopiesOfSponsor sponsorId={contract.sponsorId} /> };
   const goods = contract.isInKind ? [{ key: 'goods', label: 'Goods', content: () => <GoodsSheet contractId={contract.id} /> }] : [];
-  const places = { key: 'places', label: 'Can we promise this?', content: () => <PromiseAnswer path={`/contracts/${contract.id}/promise-checks`} /> };
+  const places = { key: 'places', label: 'Can we promise this?', content: () => <PromiseAnswer path={`/contracts/${contract.id}/promise-checks`} version={contract.version} /> };
   if (contract.term.state === 'draft') return [promise, ...(contract.commitments.length > 0 ? [places] : []), ...goods, copy];
   return [
     promise,

@@ -52,7 +52,7 @@ export function MonthTable({ check }: { check: PromiseCheck }) {
       keyOf={(row) => row.month}
       columns={[
         { label: 'Month', show: (row) => monthText(row.month) },
-        { label: 'Home games to come', numeric: true, show: (row) => numberText(row.games), sum: numberText(check.months.reduce((games, month) => games + month.games, 0)) },
+        { label: 'Home games', numeric: true, show: (row) => numberText(row.games), sum: numberText(check.months.reduce((games, month) => games + month.games, 0)) },
         ...lines.map(({ id, label }) => ({ label, numeric: true, show: (row: CheckedMonth) => numberText(row.reads[id] ?? 0), sum: numberText(sum(id)) })),
       ]}
     />

@@ -16,7 +16,7 @@ const WINDOWS = Object.entries(WINDOW_WORDS).map(([id, name]) => ({ id, name }))
 function BlackoutDays() {
   return (
     <ArrayInput source="blackout" label="Days on which nothing is read" helperText={false}>
-      <SimpleFormIterator addButton={<AddRow label="Add a day" />} removeButton={<RemoveRow label="Take out this day" />} disableReordering fullWidth>
+      <SimpleFormIterator addButton={<AddRow label="Add a day" />} removeButton={<RemoveRow label="Take out this day" />} disableReordering disableClear fullWidth>
         <DayInput source="day" label="Day" required />
       </SimpleFormIterator>
     </ArrayInput>
@@ -63,7 +63,7 @@ export function AskedLinesFields() {
   return (
     <FormPart title="Reads">
       <ArrayInput source="lines" label={false} helperText={false}>
-        <SimpleFormIterator addButton={<AddRow label="Add a line of reads" />} removeButton={<RemoveRow label="Take out these reads" />} disableReordering fullWidth sx={{ '& .RaSimpleFormIterator-line': { py: 2 } }}>
+        <SimpleFormIterator addButton={<AddRow label="Add a line of reads" />} removeButton={<RemoveRow label="Take out these reads" />} disableReordering disableClear fullWidth sx={{ '& .RaSimpleFormIterator-line': { py: 2, display: 'block' } }}>
           <AskedLine />
         </SimpleFormIterator>
       </ArrayInput>

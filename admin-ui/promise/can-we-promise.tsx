@@ -62,7 +62,7 @@ export function CanWePromisePage() {
       </Typography>
       <ResourceContextProvider value="can-we-promise">
       <Form defaultValues={{ ...(seasonId ? { seasonId } : {}), lines: [{ counting: 'perTerm', separation: 'window', priority: 2 }] }} record={{}}>
-        <Box sx={{ display: 'grid', gap: 2, gridTemplateColumns: { xs: 'minmax(0, 1fr)', md: 'minmax(0, 1fr) minmax(0, 1fr)' }, alignItems: 'start' }}>
+        <Box sx={{ display: 'grid', gap: 2, gridTemplateColumns: { xs: 'minmax(0, 1fr)', md: 'minmax(0, 6fr) minmax(0, 5fr)' }, alignItems: 'start' }}>
           <Paper component="section" aria-label="Question" variant="outlined" sx={{ p: { xs: 2, sm: 3 }, minWidth: 0 }}>
             <FormGrid>
               <PickInput source="seasonId" reference="seasons" label="Season" required />
