@@ -21,7 +21,17 @@ export async function planByHand(stage) {
     console.log(`    ${name}: ${asked} reads asked for, ${unavoidable} of them unavoidably without a place (bound of the weighted shortfall ${plan.bound}${plan.isProven ? ', proven' : ''})`)
     console.log(`      above that: ours ${plan.shortfallReads - unavoidable}, a paced hand plan ${paced - unavoidable}, earliest first ${earliest - unavoidable}`)
   }
+  tellMoves(largeSeason(), planPlaces)
   return figure('plan-by-hand', isAbove, { atMost: 0 }, 'reads above the unavoidable')
+}
+
+/** A game of the middle of the season falls out. @param {PlanSeason} season @param {any} planPlaces */
+function tellMoves(season, planPlaces) {
+  const gone = season.games[season.games.length >> 1]?.gameId
+  const placed = planPlaces(season, { keeps: 'nothing' }).reads.map((/** @type {any} */ read) => ({ ...read, placementId: null, isFixed: false }))
+  const without = { ...season, games: season.games.filter((game) => game.gameId !== gone), placed }
+  const [kept, free] = ['whatIsPlaced', 'nothing'].map((keeps) => planPlaces(without, { keeps }))
+  console.log(`    when one of ${season.games.length} games falls out, ${kept.movedReads} of ${placed.length} reads move to another game (planned anew: ${free.movedReads}), at a weighted shortfall of ${kept.weightedShortfall} (${free.weightedShortfall})`)
 }
 
 /** The windows a promise may be read in, the preferred first. @param {PlanPromise} promise @param {PlanGame} game */

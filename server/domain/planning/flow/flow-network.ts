@@ -9,9 +9,9 @@ export const UNLIMITED = Number.MAX_SAFE_INTEGER;
 export class FlowNetwork {
   nodes = 0;
   arcs = 0;
-  source = new Int32Array(1024);
-  target = new Int32Array(1024);
-  capacity = new Float64Array(1024);
+  source = new Int32Array(64);
+  target = new Int32Array(64);
+  capacity = new Float64Array(64);
   readonly costs: Float64Array[];
   /** units that come in at a node, or leave the network there (below zero) */
   readonly supply: number[] = [];
@@ -19,7 +19,7 @@ export class FlowNetwork {
   readonly startArc: number[] = [];
 
   constructor(readonly levels: number) {
-    this.costs = Array.from({ length: levels }, () => new Float64Array(1024));
+    this.costs = Array.from({ length: levels }, () => new Float64Array(64));
   }
 
   addNode(supply = 0): number {

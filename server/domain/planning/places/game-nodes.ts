@@ -17,6 +17,8 @@ export class GameNodes {
   readonly sharedRooms = new Map<string, readonly string[]>();
   private readonly doors = new Map<string, number>();
   private readonly kindNodes = new Map<string, number>();
+  /** by `kind game index`: the windows its promises may go to */
+  private readonly kindClasses = new Map<string, Set<string>>();
   private readonly windowNodes: Map<string, number>[];
   private readonly classesAt: Map<string, { readonly group: string | null; readonly windows: readonly OpenWindow[] }>[];
 
@@ -24,7 +26,11 @@ export class GameNodes {
     this.classesAt = season.games.map(() => new Map());
     for (const { promise, games, reads } of season.slots) {
       if (reads === 0) continue;
-      for (const { at } of games) this.noteClass(promise, at);
+      for (const { at } of games) {
+        const key = this.noteClass(promise, at);
+        const kind = keyOf(promise.readKindId, at);
+        if (key !== null) this.kindClasses.set(kind, (this.kindClasses.get(kind) ?? new Set()).add(key));
+      }
     }
     this.windowNodes = season.games.map((_, game) => this.joinWindows(game));
     this.classesAt.forEach((classes, game) => classes.forEach((one, key) => this.doors.set(keyOf(game, key), this.door(game, one.group, one.windows))));
@@ -45,10 +51,7 @@ export class GameNodes {
     const known = this.kindNodes.get(nodeKey);
     if (known !== undefined) return known;
     if (split !== undefined) return this.kindNode(nodeKey, promise.readKindId, game, split.get(classKey!) ?? 0, [door]);
-    const classes = new Set(this.season.slots.filter((slot) => slot.promise.readKindId === promise.readKindId).flatMap((slot) => {
-      const key = slot.reads > 0 && slot.games.some((one) => one.at === game) ? this.noteClass(slot.promise, game) : null;
-      return key === null ? [] : [key];
-    }));
+    const classes = this.kindClasses.get(keyOf(promise.readKindId, game))!;
     if (classes.size > 1) this.sharedRooms.set(kindKey, [...classes]);
     return this.kindNode(nodeKey, promise.readKindId, game, room, [...new Set([...classes].map((key) => this.doors.get(keyOf(game, key))!))]);
   }

@@ -76,7 +76,8 @@ export function openSeason(season: PlanSeason): OpenSeason {
   const fixed = stays.filter((read) => named.has(read.promiseId));
   const loose = placed.filter((read) => named.has(read.promiseId) && !read.isFixed && !locked.has(read.gameId));
   const games = season.games.map((game) => openGame(game, stays, named));
-  const slots = promises.flatMap((promise) => openSlots(promise, season, games, countAt(fixed), countAt(loose)));
+  const [fixedAt, looseAt] = [countAt(fixed), countAt(loose)];
+  const slots = promises.flatMap((promise) => openSlots(promise, season, games, fixedAt, looseAt));
   return { games, slots, fixed, loose, taken: takenPlaces(stays), kindRoom: kindRoom(games, slots, fixed, named) };
 }
 
@@ -103,8 +104,8 @@ function countAt(reads: readonly PlacedRead[]): Map<string, number> {
 }
 
 /** Reads that are placed count in the first slot that has their game and asks for more. */
-function openSlots(promise: PlanPromise, season: PlanSeason, games: readonly OpenGame[], fixedAt: Map<string, number>, looseAt: Map<string, number>): OpenSlot[] {
-  const unseated = new Map(fixedAt);
+function openSlots(promise: PlanPromise, season: PlanSeason, games: readonly OpenGame[], fixedAt: ReadonlyMap<string, number>, looseAt: ReadonlyMap<string, number>): OpenSlot[] {
+  const seated = new Map<string, number>();
   return promise.slots.map((slot, index) => {
     const wanted = new Set(slot.gameIds);
     let reads = slot.reads;
@@ -112,8 +113,8 @@ function openSlots(promise: PlanPromise, season: PlanSeason, games: readonly Ope
     season.games.forEach((game, at) => {
       if (!wanted.has(game.gameId)) return;
       const key = keyOf(promise.promiseId, game.gameId);
-      const fixed = Math.min(reads, unseated.get(key) ?? 0);
-      unseated.set(key, (unseated.get(key) ?? 0) - fixed);
+      const fixed = Math.min(reads, (fixedAt.get(key) ?? 0) - (seated.get(key) ?? 0));
+      if (fixed > 0) seated.set(key, (seated.get(key) ?? 0) + fixed);
       reads -= fixed;
       const hasPlace = games[at]!.windows.some((window) => isOf(window, promise) && freeFor(window, promise.placeGroup) > 0);
       if (game.isLocked || (!hasPlace && fixed === 0)) return;

@@ -5,6 +5,8 @@ import type { WindowReads } from './windows-of-game.ts';
 /**
  * Gives the reads of a game their places in its windows: from 1 on, without gaps beside the places that are taken.
  * A read that was in the window keeps its place where no gap comes of it; the rest follow by promise.
+ *
+ * @param loose reads that are at the game now and may move
  */
 export function placeNumbers(gameId: string, reads: readonly WindowReads[], taken: ReadonlyMap<string, ReadonlySet<number>>, loose: readonly PlacedRead[]): PlanRead[] {
   const windows = [...new Set(reads.map((read) => read.windowKey))];
@@ -15,7 +17,7 @@ export function placeNumbers(gameId: string, reads: readonly WindowReads[], take
     const left = new Set(places);
     const stay = loose.filter((read) => {
       const wants = wanted.get(read.promiseId) ?? 0;
-      if (read.gameId !== gameId || read.windowKey !== windowKey || wants === 0 || !left.delete(read.place)) return false;
+      if (read.windowKey !== windowKey || wants === 0 || !left.delete(read.place)) return false;
       wanted.set(read.promiseId, wants - 1);
       return true;
     });

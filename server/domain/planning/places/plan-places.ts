@@ -1,5 +1,5 @@
 import { minCostFlow } from '../flow/min-cost-flow.ts';
-import type { PlanRead, PlanSeason, PlanWishes, SeasonPlan, Shortfall } from '../season.ts';
+import type { PlacedRead, PlanRead, PlanSeason, PlanWishes, SeasonPlan, Shortfall } from '../season.ts';
 import { bottlenecks } from './bottlenecks.ts';
 import { divideKinds } from './divided-kinds.ts';
 import type { Divided } from './divided-kinds.ts';
@@ -48,16 +48,16 @@ function solve(open: OpenSeason, wishes: PlanWishes, splits: SplitRooms): Solved
   const places = placesNetwork(open, wishes, splits);
   const { flow, costs } = minCostFlow(places.network);
   const atGame = readsByGame(open, places, flow);
-  const before = looseByWindow(open);
+  const loose = looseByGame(open);
   const reads: PlanRead[] = [];
   const undecided = new Map<string, ReadonlyMap<string, number>>();
   open.games.forEach((game, at) => {
     const here = [...atGame[at]!.values()];
     if (here.length === 0) return;
     const { gameId } = game.game;
-    const inWindows = windowsOfGame(game, here, before[at]!);
+    const inWindows = windowsOfGame(game, here, loose[at]!);
     for (const [kind, rooms] of undecidedKinds(places, at, gameId, here, inWindows)) undecided.set(kind, rooms);
-    reads.push(...placeNumbers(gameId, inWindows, open.taken, open.loose));
+    reads.push(...placeNumbers(gameId, inWindows, open.taken, loose[at]!));
   });
   const shortfall = open.slots.flatMap(({ promise, slot }, index) => {
     const missing = flow[places.shortfallArcs[index]!]!;
@@ -79,16 +79,11 @@ function readsByGame(open: OpenSeason, places: PlacesNetwork, flow: Float64Array
   return atGame;
 }
 
-function looseByWindow(open: OpenSeason): Map<string, number>[] {
+function looseByGame(open: OpenSeason): PlacedRead[][] {
   const index = new Map(open.games.map(({ game }, at) => [game.gameId, at]));
-  const before = open.games.map(() => new Map<string, number>());
-  for (const { promiseId, gameId, windowKey } of open.loose) {
-    const at = index.get(gameId);
-    if (at === undefined) continue;
-    const key = keyOf(promiseId, windowKey);
-    before[at]!.set(key, (before[at]!.get(key) ?? 0) + 1);
-  }
-  return before;
+  const loose = open.games.map((): PlacedRead[] => []);
+  for (const read of open.loose) loose[index.get(read.gameId) ?? -1]?.push(read);
+  return loose;
 }
 
 /** Where reads find no window although the flow let them in, rooms of kinds have let in reads by windows of others: as they could be used. */

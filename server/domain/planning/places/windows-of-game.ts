@@ -1,6 +1,6 @@
 import { FlowNetwork, UNLIMITED } from '../flow/flow-network.ts';
 import { minCostFlow } from '../flow/min-cost-flow.ts';
-import type { PlanPromise } from '../season.ts';
+import type { PlacedRead, PlanPromise } from '../season.ts';
 import { freeFor, isOf, keyOf } from './open-season.ts';
 import type { OpenGame } from './open-season.ts';
 
@@ -18,9 +18,11 @@ export interface WindowReads extends GameReads {
  * Divides the reads of a game among its windows: as many as possible find a place, keep the window where they are, stand
  * in the window their kind prefers, and share windows of one kind evenly, in that order.
  *
- * @param before reads that are there now and may move, by `promise window`
+ * @param loose reads that are there now and may move
  */
-export function windowsOfGame(game: OpenGame, here: readonly GameReads[], before: ReadonlyMap<string, number>): WindowReads[] {
+export function windowsOfGame(game: OpenGame, here: readonly GameReads[], loose: readonly PlacedRead[]): WindowReads[] {
+  const before = new Map<string, number>();
+  for (const { promiseId, windowKey } of loose) before.set(keyOf(promiseId, windowKey), (before.get(keyOf(promiseId, windowKey)) ?? 0) + 1);
   const all = here.reduce((sum, one) => sum + one.reads, 0);
   const network = new FlowNetwork(4);
   const sink = network.addNode(-all);
