@@ -9,7 +9,7 @@ import { rules } from './rules.mjs'
 
 /** @param {import('./stage.mjs').Stage} stage */
 export async function planByHand(stage) {
-  const { planPlaces, firstSpread } = await rules(stage, ['server/domain/planning/places/plan-places.ts', 'server/domain/planning/spread.ts'])
+  const { planPlaces, firstSpread } = await rules(stage, ['server/domain/planning/places/plan-places.ts', 'tests/support/hand-plan.ts'])
   let isAbove = 0
   for (const [name, season] of /** @type {const} */ ([['8 sponsors, 14 games', smallSeason()], ['60 sponsors, 120 games', largeSeason()]])) {
     const asked = season.promises.reduce((sum, promise) => sum + promise.slots.reduce((all, slot) => all + slot.reads, 0), 0)

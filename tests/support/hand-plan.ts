@@ -1,4 +1,4 @@
-import type { Day } from '../day.ts';
+import type { Day } from '../../server/domain/day.ts';
 
 export interface SpreadGame {
   readonly gameId: string;
@@ -154,7 +154,7 @@ function spreadOne(board: Board, commitment: SpreadCommitment, games: readonly S
 }
 
 /**
- * A first, simple spread of owed reads over the remaining games: each commitment as evenly as whole
+ * What a careful person would do by hand, as a measure for plans: a spread of owed reads over the remaining games: each commitment as evenly as whole
  * reads allow, never beyond a window's places, a game's limit or the sponsors a kind may hold.
  * Served by priority, then the fewest eligible games, then the id; the same input gives the same spread.
  *

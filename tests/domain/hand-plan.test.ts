@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { dayOf } from '../../server/domain/day.ts';
-import { evenPace, firstSpread } from '../../server/domain/planning/spread.ts';
-import type { SpreadCommitment, SpreadGame, SpreadPlacement } from '../../server/domain/planning/spread.ts';
+import { evenPace, firstSpread } from '../support/hand-plan.ts';
+import type { SpreadCommitment, SpreadGame, SpreadPlacement } from '../support/hand-plan.ts';
 
 const home = (place: number, extra: Partial<SpreadGame> = {}): SpreadGame => ({
   gameId: `game-${String(place).padStart(2, '0')}`, nightId: `night-${place}`, playedOn: dayOf(`2026-12-${String(place).padStart(2, '0')}`),
