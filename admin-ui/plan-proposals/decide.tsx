@@ -1,8 +1,7 @@
-import { useRedirect } from 'react-admin';
-import { TextInput } from 'react-admin';
+import { TextInput, useRedirect } from 'react-admin';
 import { Actions, CommandButton } from '../forms/command-button.tsx';
 import { iMay } from '../session/rights.ts';
-import { count } from '../words/count.ts';
+import { numberText } from '../words/count.ts';
 import { AskPlanButton } from './ask-plan-button.tsx';
 import type { PlanProposal } from './types.ts';
 
@@ -15,7 +14,7 @@ function Accept({ proposal }: { proposal: PlanProposal }) {
     <CommandButton
       label="Accept this plan"
       title="Accept this plan?"
-      explains={`${count(totals.added, 'read')} get a place, ${count(totals.moved + totals.movedWithinGame, 'read')} move and ${count(totals.gone, 'read')} are taken out. Locked nights, pinned reads and what is printed stay as they are.`}
+      explains={`New places: ${numberText(totals.added)}. Moved: ${numberText(totals.moved + totals.movedWithinGame)}. Taken out: ${numberText(totals.gone)}. Locked nights, pinned reads and what is printed stay as they are.`}
       path={`/plan-proposals/${proposal.id}/accept`}
       version={proposal.version}
       confirmLabel="Accept it"

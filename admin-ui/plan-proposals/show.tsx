@@ -1,6 +1,7 @@
 import { Alert } from '@mui/material';
 import { Go } from '../fields/go.tsx';
 import { instantText } from '../format/instant.ts';
+import { Waiting } from '../layout/waiting.tsx';
 import { Facts } from '../show/facts.tsx';
 import { Section } from '../show/section.tsx';
 import { ShowPage } from '../show/show-page.tsx';
@@ -28,21 +29,28 @@ const About = ({ proposal }: { proposal: PlanProposal }) => (
   </Section>
 );
 
+function Sheet({ proposal }: { proposal: PlanProposal }) {
+  // A line of the list is known before the whole proposal is read.
+  if (!('result' in proposal)) return <Waiting />;
+  const { result } = proposal;
+  return (
+    <>
+      {proposal.state === 'solving' && <Solving proposal={proposal} />}
+      {proposal.failure && <Alert severity="warning" icon={false} sx={{ mb: 2 }}>{proposal.failure}</Alert>}
+      {proposal.outOfDateBecause && <Alert severity="warning" icon={false} sx={{ mb: 2 }}>This plan is out of date, because since then {proposal.outOfDateBecause}. It can no longer be accepted.</Alert>}
+      <Decide proposal={proposal} />
+      {result && <Outcome proposal={proposal} result={result} />}
+      {result && <BySponsor result={result} />}
+      {result && <Moves result={result} />}
+      {result && <ByGame result={result} />}
+      <About proposal={proposal} />
+    </>
+  );
+}
+
 /** A plan that is worked out, and what may be done with it. */
 export const PlanProposalShow = () => (
   <ShowPage<PlanProposal> title={(proposal) => `Plan of ${proposal.seasonName}`} canEdit={false}>
-    {(proposal) => (
-      <>
-        {proposal.state === 'solving' && <Solving proposal={proposal} />}
-        {proposal.failure !== null && <Alert severity="warning" icon={false} sx={{ mb: 2 }}>{proposal.failure}</Alert>}
-        {proposal.outOfDateBecause !== null && <Alert severity="warning" icon={false} sx={{ mb: 2 }}>This plan is out of date, because since then {proposal.outOfDateBecause}. It can no longer be accepted.</Alert>}
-        <Decide proposal={proposal} />
-        {proposal.result !== null && <Outcome proposal={proposal} result={proposal.result} />}
-        {proposal.result !== null && <BySponsor result={proposal.result} />}
-        {proposal.result !== null && <Moves result={proposal.result} />}
-        {proposal.result !== null && <ByGame result={proposal.result} />}
-        <About proposal={proposal} />
-      </>
-    )}
+    {(proposal) => <Sheet proposal={proposal} />}
   </ShowPage>
 );

@@ -2,6 +2,7 @@ import { addDays } from '../../server/domain/day.ts';
 import { dayAt, instantOf } from '../../server/domain/instant.ts';
 import type { Department } from '../support/department.ts';
 import { anOffer, anOpenOffer, inDays } from '../support/offers.ts';
+import { aProposal } from '../support/plan.ts';
 import { TableDevice, aSeason, aSignedContract } from '../support/season.ts';
 import type { Season } from '../support/season.ts';
 
@@ -80,7 +81,7 @@ export async function aBusyOffice(department: Department): Promise<{ rooms: Room
   await director.put(`/api/honours-lists/${honours.id}/students`, { students: [{ name: 'Mette Orr', escorts: 'her aunt', line: 'Carries a 4.0 GPA.' }, { name: 'Łukasz Wren' }] }, { version: honours.version });
   const night = await director.look(`/api/nights/${second.nightId}`);
   const batch = await bookkeeper.make('/api/journal-batches', { sellerId: season.sellerId, throughOn: '2026-11-30', allowsOpenMonth: true });
-  return { rooms: roomsOf(records, { batch, night, played: await director.look(`/api/nights/${first.nightId}`), draft, openOffer }, [...(await withTroubles(department, season)), ...(await withGoods(department, season)), ...(await withLetters(department, invoice.id, contract.id))]), draftId: draft.id };
+  return { rooms: roomsOf(records, { batch, night, played: await director.look(`/api/nights/${first.nightId}`), draft, openOffer }, [...(await withTroubles(department, season)), ...(await withGoods(department, season)), ...(await withLetters(department, invoice.id, contract.id)), ...(await withPlan(department, season))]), draftId: draft.id };
 }
 
 /** A draft of an offer, and one that lies with the sponsor and lapses soon. */
@@ -108,6 +109,12 @@ async function withGoods({ director, bookkeeper }: Department, { seasonId, selle
   await director.make(`${path}/sign`, { signedOn: '2026-11-20', signedByName: 'Hazel Juniper' });
   await bookkeeper.make(`${path}/goods-deliveries`, { promiseId: goods.promises[0].id, receivedOn: '2026-11-25', quantity: 12, proof: 'Taken in by Odell at the stand' });
   return [[`/contracts/${contract.id}/show?tab=goods`, title]];
+}
+
+/** A plan that waits to be decided. */
+async function withPlan({ director }: Department, { seasonId }: Season): Promise<Sheet[]> {
+  const proposal = await aProposal(director, seasonId, { kind: 'replan', because: 'The packet of the second night is issued' });
+  return [['/plan-proposals', 'Plans proposed'], [`/plan-proposals/${proposal.id}/show`, 'Plan of Basketball 2026-27']];
 }
 
 /** An invoice that went out by e-mail and a letter of thanks that came back. */

@@ -16,6 +16,8 @@ interface PromisesWanted {
   readonly adding?: readonly PlanLine[];
 }
 
+const LAST = 3;
+
 /** What a season owes and what it keeps room for: signed commitments, makegoods, open offers, and lines that are asked about. */
 @Injectable()
 export class PromisesToPlan {
@@ -29,7 +31,8 @@ export class PromisesToPlan {
     const signed = await this.signed(seasonId, elsewhere);
     const offered = wanted.offers === 'open' ? await this.rows.offered(seasonId, today) : [];
     const asked = await this.named(wanted.adding ?? []);
-    const lines = [...offered.filter((line) => line.dealId !== wanted.leavingOutOfferId), ...asked];
+    // Room for what is only offered never takes a place from what is signed.
+    const lines = [...offered.filter((line) => line.dealId !== wanted.leavingOutOfferId).map((line) => ({ ...line, priority: LAST })), ...asked];
     const kinds = await this.rows.kinds(lines.map((line) => line.readKindId));
     return [...signed, ...lines.map((line) => promiseOfLine(line, kinds.get(line.readKindId) ?? refuse('unknown-read-kind')))];
   }
