@@ -1,4 +1,6 @@
 import { Typography } from '@mui/material';
+import type { ReactNode } from 'react';
+import { useGetMany } from 'react-admin';
 import { dayText } from '../format/day.ts';
 import { moneyText } from '../format/money.ts';
 import { EmptyList } from '../lists/empty-list.tsx';
@@ -8,17 +10,23 @@ import { count, numberText } from '../words/count.ts';
 import { Behind } from './list.tsx';
 import type { Commitment, Contract } from './types.ts';
 
-/** What narrows a commitment, a line each: windows, days without a read, games promised aloud, how often in one game, how far apart. */
+/** What narrows a commitment, a line each: windows, days without a read, how often in one game, how far apart. */
 export function finerText(commitment: Commitment): string[] {
-  const { windowKinds = [], blackoutDays = [], pinnedGameIds = [], leastPerGame, mostPerGame, separation } = commitment;
+  const { windowKinds = [], blackoutDays = [], leastPerGame, mostPerGame, separation } = commitment;
   const inOneGame = [leastPerGame ? `at least ${leastPerGame}` : '', mostPerGame ? `at most ${mostPerGame}` : ''].filter(Boolean).join(', ');
   return [
     windowKinds.length > 0 ? `Only ${windowKinds.map((kind) => wordFor(WINDOW_WORDS, kind).toLowerCase()).join(', ')}` : '',
     inOneGame ? `In one game ${inOneGame}` : '',
     blackoutDays.length > 0 ? `Not on ${blackoutDays.map((day) => dayText(day)).join('; ')}` : '',
-    pinnedGameIds.length > 0 ? `Promised aloud for ${count(pinnedGameIds.length, 'game')}` : '',
     separation && separation !== 'window' ? `Competitors: ${wordFor(SEPARATION_WORDS, separation).toLowerCase()}` : '',
   ].filter(Boolean);
+}
+
+const Finer = ({ children }: { children: ReactNode }) => <Typography variant="body2" sx={{ color: 'text.secondary' }}>{children}</Typography>;
+
+function PromisedAloud({ gameIds }: { gameIds: readonly string[] }) {
+  const { data = [] } = useGetMany<{ id: string; label: string; playedOn: string }>('games', { ids: [...gameIds] });
+  return <Finer>Promised aloud for {data.length > 0 ? data.map((game) => `${game.label} (${dayText(game.playedOn)})`).join(', ') : count(gameIds.length, 'game')}</Finer>;
 }
 
 /** A commitment in words: "24 reads over the whole term". */
@@ -40,7 +48,7 @@ export function CommitmentRows({ contract }: { contract: Contract }) {
       rows={commitments}
       columns={[
         { label: 'Read kind', show: (one) => one.readKindName },
-        { label: 'Promised', show: (one) => <>{promiseText(one)}{finerText(one).map((line) => <Typography key={line} variant="body2" sx={{ color: 'text.secondary' }}>{line}</Typography>)}</> },
+        { label: 'Promised', show: (one) => <>{promiseText(one)}{finerText(one).map((line) => <Finer key={line}>{line}</Finer>)}{one.pinnedGameIds.length > 0 && <PromisedAloud gameIds={one.pinnedGameIds} />}</> },
         { label: 'Rate', numeric: true, show: (one) => (one.priceEachCents === null ? moneyText(one.rateCents) : `${moneyText(one.priceEachCents)} each`) },
         ...(signed
           ? [

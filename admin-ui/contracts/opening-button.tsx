@@ -1,4 +1,5 @@
 import { only } from '../api/changes.ts';
+import { CompanyExceptionInput, exceptionOf, useInTheWay } from '../company/company-exception-input.tsx';
 import { CommandButton } from '../forms/command-button.tsx';
 import { FormGrid } from '../forms/form-grid.tsx';
 import { today } from '../format/day.ts';
@@ -11,6 +12,7 @@ import type { Contract } from './types.ts';
 /** For a department that starts in mid-season: what was given, billed and paid before. */
 export function OpeningButton({ contract }: { contract: Contract }) {
   const commitments = contract.commitments ?? [];
+  const inTheWay = useInTheWay('contracts', contract.id).filter((one) => one.because !== 'blocked' || !contract.categoryException);
   return (
     <CommandButton
       label="Sign with an opening position"
@@ -24,6 +26,7 @@ export function OpeningButton({ contract }: { contract: Contract }) {
         paidCents: values['paidCents'] ?? 0,
         asOf: values['asOf'],
         ...only(values, 'signedOn', 'signedByName'),
+        ...only(exceptionOf(values, inTheWay), 'companyException'),
       })}
       confirmLabel="Sign with these figures"
       success="The contract is signed with its opening position."
@@ -38,6 +41,7 @@ export function OpeningButton({ contract }: { contract: Contract }) {
         <MoneyInput source="billedCents" label="Billed before" required />
         <MoneyInput source="paidCents" label="Paid before" required />
       </FormGrid>
+      <CompanyExceptionInput obstacles={inTheWay} />
     </CommandButton>
   );
 }

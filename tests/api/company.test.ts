@@ -152,3 +152,19 @@ test('a plan keeps the reads of a rival out of the windows that an exclusive rig
   expect(new Set(windowsOf(rival.sponsorId))).toEqual(new Set(['timeOut']));
   expect(windowsOf(season.sponsorId)).toContain('halftime');
 });
+
+test('a contract is not handed on to a rival of an exclusive sponsor, and an exclusive one goes on with its right', async () => {
+  const department = await aDepartment();
+  const { director } = department;
+  const season = await aSeason(department, 0);
+  const rival = await aRival(department, season);
+  const tire = await director.make('/api/sponsor-categories', { name: 'Tires' });
+  const shop = await director.make('/api/sponsors', { name: 'Blue Lantern Tire', categoryId: tire.id });
+  const exclusive = await anExclusiveDraft(department, season);
+  const other = await aContract(department, { ...season, sponsorId: shop.id });
+  for (const { id } of [exclusive, other]) await director.make(`/api/contracts/${id}/sign`, SIGNATURE);
+  const form = { toSponsorId: rival.sponsorId, toPayerId: rival.payerId, reason: 'The store was sold' };
+  expect((await director.post(`/api/contracts/${other.id}/assign/preview`, form)).body.refusal.code).toBe('category-exclusive');
+  expect((await director.post(`/api/contracts/${other.id}/assign`, form)).body.code).toBe('category-exclusive');
+  expect((await director.post(`/api/contracts/${exclusive.id}/assign`, form)).status).toBe(200);
+});

@@ -2,7 +2,8 @@ import type { ContractAmounts } from '../../domain/sponsorship/contract-amounts.
 import type { LineEffect } from '../../domain/sponsorship/change-effect.ts';
 import type { Posting } from '../../domain/ledger/posting.ts';
 import type { PostingSentence } from '../../domain/sponsorship/posting-words.ts';
-import { CentsField, CountField, DayField, FlagField, IdField, ListOf, OptionalTextField, TextField } from '../../platform/http/fields.ts';
+import { CompanyExceptionDto } from '../../sponsorship/company/company.dto.ts';
+import { CentsField, CountField, DayField, FlagField, IdField, ListOf, OptionalTextField, TextField, RecordField } from '../../platform/http/fields.ts';
 import { MOST_CENTS, MOST_READS } from '../../sponsorship/amounts.ts';
 import { BenefitDto, CommitmentDto } from '../../sponsorship/contract-line.dto.ts';
 
@@ -89,6 +90,8 @@ export class AssignContractDto {
   /** where the new owner's category is blocked: why it is let through this once, and who said so */
   @OptionalTextField(500) categoryException?: string | null;
   @OptionalTextField(120) categoryExceptionApprovedBy?: string | null;
+  /** whose right is gone past this once, and who said so */
+  @RecordField(() => CompanyExceptionDto, { optional: true, nullable: true }) companyException?: CompanyExceptionDto | null;
 }
 
 export class CarryReadsDto extends ChangeDto {

@@ -7,6 +7,7 @@ import { carriedFiguresOf } from '../../domain/sponsorship/apply-happening.ts';
 import type { HappeningOf } from '../../domain/sponsorship/happening.ts';
 import { newId } from '../../platform/database/ids.ts';
 import { UnitOfWork } from '../../platform/database/unit-of-work.ts';
+import { CompanyCheck } from '../../sponsorship/company/company-check.service.ts';
 import { ContractAssignment } from '../../sponsorship/contract-assignment.entity.ts';
 import { Contract } from '../../sponsorship/contract.entity.ts';
 import { Payer } from '../../sponsorship/payer.entity.ts';
@@ -21,7 +22,10 @@ import { openCentsOf } from './open-money.service.ts';
 /** A contract goes on with a new owner, or its reads go on in the next term. */
 @Injectable()
 export class HandingOn {
-  constructor(@Inject(UnitOfWork) private readonly work: UnitOfWork) {}
+  constructor(
+    @Inject(UnitOfWork) private readonly work: UnitOfWork,
+    @Inject(CompanyCheck) private readonly company: CompanyCheck,
+  ) {}
 
   /** Nothing is posted: the seller stays, and what is issued keeps the names it was issued with. */
   assign(form: AssignContractDto, on: Day): AskedChange {
@@ -59,6 +63,9 @@ export class HandingOn {
     };
     const category = await this.work.one(SponsorCategory, sponsor.categoryId);
     if (category.isBlocked && !(exception.categoryException && exception.categoryExceptionApprovedBy)) refuse('category-blocked', { category: category.name });
+    const { startsOn, endsOn } = subject.term;
+    const handed = { kind: 'contract', dealId: contract.id, sponsorId: sponsor.id, startsOn, endsOn, exception: form.companyException } as const;
+    await this.company.tryInTheWay(handed);
     const unpaidCents = openCentsOf(documents, 'invoice');
     const from = await this.work.one(Sponsor, contract.sponsorId);
     const cautions = [
@@ -66,7 +73,11 @@ export class HandingOn {
       ...(unpaidCents > 0 ? [`${amountText(centsOf(unpaidCents))} on its invoices is not paid yet, and stays with the payer they name.`] : []),
       ...(sponsor.id === contract.sponsorId ? [] : [`The copy of ${from.name} is not read for ${sponsor.name}: give ${sponsor.name} copy of its own.`]),
     ];
-    return { on, reason: form.reason, steps: [], cautions, write: () => this.hand(contract, form, exception, on) };
+    const write = async (): Promise<void> => {
+      await this.company.refuseInTheWay(handed);
+      await this.hand(contract, form, exception, on);
+    };
+    return { on, reason: form.reason, steps: [], cautions, write };
   }
 
   private async hand(contract: Contract, form: AssignContractDto, exception: Partial<Contract>, on: Day): Promise<void> {

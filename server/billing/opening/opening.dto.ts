@@ -1,5 +1,6 @@
-import { CentsField, CountField, DayField, IdField, ListOf, OptionalTextField } from '../../platform/http/fields.ts';
+import { CentsField, CountField, DayField, IdField, ListOf, OptionalTextField, RecordField } from '../../platform/http/fields.ts';
 import { MOST_CENTS, MOST_READS } from '../../sponsorship/amounts.ts';
+import { CompanyExceptionDto } from '../../sponsorship/company/company.dto.ts';
 
 export class GivenBeforeDto {
   @IdField() commitmentId: string;
@@ -14,4 +15,6 @@ export class OpeningDto {
   /** without it, the day as of which it is taken over */
   @DayField({ optional: true, nullable: true }) signedOn?: string | null;
   @OptionalTextField(120) signedByName?: string | null;
+  /** whose right is gone past this once, and who said so */
+  @RecordField(() => CompanyExceptionDto, { optional: true, nullable: true }) companyException?: CompanyExceptionDto | null;
 }

@@ -34,7 +34,7 @@ export class OpeningService {
   async open(contractId: string, form: OpeningDto): Promise<void> {
     const { givenByCommitment = [], billedCents = 0, paidCents = 0 } = form;
     const asOf = form.asOf as Day;
-    const signature = { signedOn: (form.signedOn ?? asOf) as Day, signedByName: form.signedByName ?? null };
+    const signature = { signedOn: (form.signedOn ?? asOf) as Day, signedByName: form.signedByName ?? null, companyException: form.companyException ?? null };
     const ready = await this.signing.prepare(contractId, signature);
     const [parties] = await this.work.sql<Parties>(PARTIES, [contractId]);
     if (!parties!.keepsBooksHere && billedCents + paidCents > 0) refuse('seller-keeps-own-books');

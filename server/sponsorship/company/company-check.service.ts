@@ -32,7 +32,12 @@ export class CompanyCheck {
     const found = await this.obstacles(deal);
     const excepted = found.filter((one) => exception?.againstIds.includes(one.againstId));
     if (exception && excepted.length > 0) await this.record(deal, excepted, exception);
-    refuseThose(found.filter((one) => !excepted.includes(one) && (deal.kind === 'offer' || one.because !== 'blocked')));
+    refuseThose(deal, found.filter((one) => !excepted.includes(one)));
+  }
+
+  /** The same without writing or waiting: for what is only tried. */
+  async tryInTheWay({ exception, ...deal }: DealToCheck & { exception?: CompanyExceptionDto | null | undefined }): Promise<void> {
+    refuseThose(deal, (await this.obstacles(deal)).filter((one) => !exception?.againstIds.includes(one.againstId)));
   }
 
   /** What would be refused now, in words; changes nothing. */
@@ -44,7 +49,7 @@ export class CompanyCheck {
   /** Less what an exception was recorded against. */
   private async obstacles(deal: DealToCheck): Promise<Obstacle[]> {
     const asked = await this.rows.asked(deal);
-    const there = await this.rows.there([asked.categoryId, ...asked.rights.map((right) => right.categoryId)], await this.departments.today());
+    const there = await this.rows.there([asked.categoryId, ...asked.rights.map((right) => right.categoryId)], await this.departments.today(), deal.dealId);
     const recorded = new Set((await this.rows.exceptionsOf([deal.dealId])).map((one) => one.againstId));
     return inTheWay(asked, there).filter((one) => !recorded.has(one.againstId));
   }
@@ -62,7 +67,8 @@ export class CompanyCheck {
   }
 }
 
-function refuseThose(found: readonly Obstacle[]): void {
+function refuseThose({ kind }: DealToCheck, all: readonly Obstacle[]): void {
+  const found = all.filter((one) => kind === 'offer' || one.because !== 'blocked');
   const [first] = found;
   if (first === undefined) return;
   if (found.every((one) => one.because === 'blocked')) refuse('category-blocked', { category: first.because === 'blocked' ? first.categoryName : '' });

@@ -41,18 +41,19 @@ export class CompanyRows {
     await this.work.sql('select 1 from sponsor_category where department_id = $1 and id = any($2::uuid[]) order by id for update', [[...new Set(ids)].sort()]);
   }
 
-  async there(categoryIds: readonly string[], today: Day): Promise<CompanyThere> {
+  /** @param dealId the deal that is made or handed on: it is not in its own way */
+  async there(categoryIds: readonly string[], today: Day, dealId: string): Promise<CompanyThere> {
     const ofThem = [[...new Set(categoryIds)]];
     return {
-      exclusive: (await this.standing(today)).filter((right) => categoryIds.includes(right.categoryId)),
+      exclusive: (await this.standing(today)).filter((right) => categoryIds.includes(right.categoryId) && right.dealId !== dealId),
       reserved: await this.work.sql<ReservedRight>(`${RESERVED} and reserved.category_id = any($2::uuid[]) order by reserved.starts_on, reserved.id`, ofThem),
-      deals: await this.work.sql<DealThere>(DEALS_THERE, ofThem),
+      deals: (await this.work.sql<DealThere & { dealId: string }>(DEALS_THERE, ofThem)).filter((deal) => deal.dealId !== dealId),
     };
   }
 
   /** Rights of signed contracts, and of open offers that hold. */
-  async standing(today: Day): Promise<ExclusiveRight[]> {
-    return this.work.sql<ExclusiveRight>(`${STANDING_RIGHTS} order by exclusivity.starts_on, exclusivity.id`, [today]);
+  async standing(today: Day): Promise<(ExclusiveRight & { dealId: string })[]> {
+    return this.work.sql<ExclusiveRight & { dealId: string }>(`${STANDING_RIGHTS} order by exclusivity.starts_on, exclusivity.id`, [today]);
   }
 
   /** @param dealIds of contracts and offers */

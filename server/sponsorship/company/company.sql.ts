@@ -12,7 +12,7 @@ export const RIGHTS_OF_DEALS = `select ${RIGHT}, coalesce(exclusivity.contract_i
   order by exclusivity.starts_on, exclusivity.id`;
 
 /** Rights that stand: of signed contracts, and of open offers that hold on the day `$2`. */
-export const STANDING_RIGHTS = `select ${RIGHT}, sponsor.id as "sponsorId", sponsor.name as "sponsorName",
+export const STANDING_RIGHTS = `select ${RIGHT}, coalesce(exclusivity.contract_id, exclusivity.offer_id) as "dealId", sponsor.id as "sponsorId", sponsor.name as "sponsorName",
     case when contract.id is not null then 'contract ' || coalesce(contract.number, contract.title) else 'offer ' || coalesce(offer.number, offer.title) end as "dealName" ${RIGHT_FROM}
     left join contract on contract.department_id = exclusivity.department_id and contract.id = exclusivity.contract_id
     left join offer on offer.department_id = exclusivity.department_id and offer.id = exclusivity.offer_id
@@ -40,7 +40,7 @@ const linesOfOffer = (of: string): string => `(select offer_line.team_ids, offer
       where offer_line.department_id = $1 and offer_line.offer_id = ${of} and offer_line.read_kind_id is not null) as line`;
 
 /** Signed contracts of sponsors of the categories `$2`. */
-export const DEALS_THERE = `select sponsor.id as "sponsorId", sponsor.name as "sponsorName", sponsor.category_id as "categoryId", 'contract ' || coalesce(contract.number, contract.title) as "dealName",
+export const DEALS_THERE = `select contract.id as "dealId", sponsor.id as "sponsorId", sponsor.name as "sponsorName", sponsor.category_id as "categoryId", 'contract ' || coalesce(contract.number, contract.title) as "dealName",
     term.starts_on as "startsOn", term.ends_on as "endsOn", ${schoolsOf(linesOfContract('contract.id'))}, ${pinnedOf(linesOfContract('contract.id'))}
   from term
     join contract on contract.department_id = term.department_id and contract.id = term.contract_id
