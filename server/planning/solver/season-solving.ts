@@ -6,7 +6,7 @@ import { companySeason } from '../../domain/planning/company/company-season.ts';
 import type { CompanySeason } from '../../domain/planning/company/company-season.ts';
 import { STAGES, costOf } from '../../domain/planning/company/model-rows.ts';
 import type { CompanyModel, Stage } from '../../domain/planning/company/model-rows.ts';
-import { repairedCounts } from '../../domain/planning/company/repaired-plan.ts';
+import { improvedCounts, repairedCounts } from '../../domain/planning/company/repaired-plan.ts';
 import { planPlaces } from '../../domain/planning/places/plan-places.ts';
 import type { PlanSeason, PlanWishes, SeasonPlan } from '../../domain/planning/season.ts';
 import { highs, runStage } from './highs-stage.ts';
@@ -16,9 +16,9 @@ type OnSoFar = (plan: SeasonPlan) => void;
 
 /** What each stage may take of the time that is left, in shares, and at most, in seconds. */
 const TIME: Readonly<Record<Stage, { share: number; atMostSeconds: number }>> = {
-  shortfall: { share: 0.7, atMostSeconds: Infinity },
+  shortfall: { share: 0.85, atMostSeconds: Infinity },
   stillness: { share: 0.7, atMostSeconds: Infinity },
-  evenness: { share: 1, atMostSeconds: 4 },
+  evenness: { share: 1, atMostSeconds: 3 },
 };
 /** What counts as no limit of sponsors: a relaxation, whose bound holds for different sponsors as well. */
 const ANY_SPONSORS = 9999;
@@ -39,7 +39,9 @@ export async function solveSeason(order: SolveOrder, onSoFar: OnSoFar): Promise<
   const proof = proofOf(season, wishes, inPlaces);
   if (inPlaces.weightedShortfall === proof.bound && keepsCompany(season, inPlaces.reads)) return { ...inPlaces, ...proof, by: 'company', isProven: true };
   const of = companySeason(season);
-  const counts = repairedCounts(of, inPlaces.reads);
+  const repaired = repairedCounts(of, inPlaces.reads);
+  onSoFar(checkedPlan(of, repaired, proof));
+  const counts = improvedCounts(of, repaired, wishes, proof.bound);
   const first = checkedPlan(of, counts, proof);
   onSoFar(first);
   if (entriesOf(of) > MOST_ENTRIES) return first;

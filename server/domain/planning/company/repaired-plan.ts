@@ -1,10 +1,11 @@
 import { WEIGHT_OF_PRIORITY } from '../season.ts';
-import type { PlanRead } from '../season.ts';
+import type { PlanRead, PlanWishes } from '../season.ts';
 import { CompanyRoom } from './company-room.ts';
 import { freeReads } from './company-reads.ts';
 import { whereOf } from './company-season.ts';
 import type { CompanySeason } from './company-season.ts';
 import { exchangeReads } from './exchanged-reads.ts';
+import { refillGames } from './refilled-games.ts';
 
 /**
  * The reads of a plan in places that also keep the seconds and the company, and others instead of those that do not: what
@@ -27,7 +28,16 @@ export function repairedCounts(of: CompanySeason, reads: readonly PlanRead[]): I
       room.put(index, 1);
     }
   }
+  return room.counts;
+}
+
+/** The same with a smaller shortfall, where exchanging reads or filling games anew finds one. What is to be kept is only exchanged. */
+export function improvedCounts(of: CompanySeason, counts: Int32Array, wishes: PlanWishes, bound: number): Int32Array {
+  const room = new CompanyRoom(of);
+  counts.forEach((count, cell) => room.put(cell, count - room.counts[cell]!));
+  const slots = byWeight(of);
   exchangeReads(of, room, slots);
+  if (wishes.keeps === 'nothing') refillGames(of, room, slots, bound);
   return room.counts;
 }
 
