@@ -48,10 +48,11 @@ test('several years, an exclusive place and a price by the read are said in word
     number: null, pricesOfYears: [70_001, 71_751, 73_545], increaseBasisPoints: 250, cancelledGamePolicy: 'valueMovesOn',
     exclusivities: [
       { categoryName: 'Hardware', reach: 'season', schoolName: null, startsOn: '2026-11-20', endsOn: '2027-03-13', gameDays: [], windowKinds: [] },
+      { categoryName: 'Bank', reach: 'window', schoolName: null, startsOn: '2026-11-20', endsOn: '2027-03-13', gameDays: [], windowKinds: ['timeOut', 'halftime'] },
       { categoryName: 'Paint', reach: 'game', schoolName: 'Tamarack Ridge', startsOn: '2026-11-20', endsOn: '2027-03-13', gameDays: ['2026-12-04'], windowKinds: [] },
     ],
   })));
-  for (const words of ['Draft', 'Year 1: $700.01; Year 2: $717.51; Year 3: $735.45', '2.5% more than the year before', 'The only sponsor of the category Hardware from November 20, 2026 to March 13, 2027', 'The only sponsor of Tamarack Ridge of the category Paint in the games of December 4, 2026', 'it does not say what may be sold', 'moves on to the reads that remain']) expect(text).toContain(words);
+  for (const words of ['Draft', 'Year 1: $700.01; Year 2: $717.51; Year 3: $735.45', '2.5% more than the year before', 'The only sponsor of the category Hardware from November 20, 2026 to March 13, 2027', 'The only sponsor of Tamarack Ridge of the category Paint in the games of December 4, 2026', 'it does not say what may be sold', 'category Bank in time-outs and at halftime, from November 20, 2026', 'moves on to the reads that remain']) expect(text).toContain(words);
   const bankShots = line({ name: 'Bank-shot mention', counting: 'onOccurrence', quantity: 0, readsAtLeast: 11, readsAtMost: 40, each: [{ count: 11, cents: 450 }], valueCents: 4950, isPricedByRead: true });
   const perRead = await read(await typesetter.pdf('offer', offer({ pricing: 'perRead', priceCents: 0, billAtMostCents: 18_000, lines: [bankShots] })));
   for (const words of ['each time it happens, at least 11, at most 40', '$4.50 a read', 'as they come', 'Price: by the reads given, at most $180.00']) expect(perRead.text).toContain(words);

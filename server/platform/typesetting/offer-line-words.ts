@@ -22,7 +22,7 @@ export function whereAndWhen(where: OfferedWhere, day: (on: string) => string): 
   return [
     teams.length === 0 ? '' : `games of ${listed(teams)}`,
     levels.length === 0 ? '' : `${listed(levels.map((level) => LEVELS[level] ?? level))} games only`,
-    windows.length === 0 ? '' : listed(windows.map((window) => WINDOWS[window] ?? window)),
+    windows.length === 0 ? '' : windowWords(windows),
     startsOn && endsOn ? `${day(startsOn)} to ${day(endsOn)}` : startsOn ? `from ${day(startsOn)} on` : endsOn ? `until ${day(endsOn)}` : '',
     blackoutDays.length === 0 ? '' : `not on ${listed(blackoutDays.map(day))}`,
     pinned.length === 0 ? '' : `for sure on ${listed(pinned.map(({ playedOn, label }) => `${day(playedOn)} (${label})`))}`,
@@ -30,6 +30,11 @@ export function whereAndWhen(where: OfferedWhere, day: (on: string) => string): 
     mostPerGame === null ? '' : `at most ${mostPerGame} in a game`,
     dueOn === null ? '' : `by ${day(dueOn)}`,
   ].filter((piece) => piece !== '');
+}
+
+/** "at halftime and in time-outs" */
+export function windowWords(kinds: readonly string[]): string {
+  return listed(kinds.map((kind) => WINDOWS[kind] ?? kind));
 }
 
 function listed(words: readonly string[]): string {

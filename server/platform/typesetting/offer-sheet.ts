@@ -1,7 +1,7 @@
 import type { BillingPlan } from '../../domain/billing/billing-plan.ts';
 import { amountText, dayText, shareText } from './amount-text.ts';
 import { billingPlanWords } from './billing-plan-words.ts';
-import { whereAndWhen } from './offer-line-words.ts';
+import { whereAndWhen, windowWords } from './offer-line-words.ts';
 import type { OfferedWhere } from './offer-line-words.ts';
 
 export interface OfferSheetLine extends OfferedWhere {
@@ -143,7 +143,7 @@ function exclusivityText({ categoryName, reach, schoolName, startsOn, endsOn, ga
   const where = {
     season: `from ${day(startsOn)} to ${day(endsOn)}`,
     game: `in the games of ${gameDays.map(day).join(', ')}`,
-    window: `in ${windowKinds.join(', ')}, from ${day(startsOn)} to ${day(endsOn)}`,
+    window: `${windowWords(windowKinds)}, from ${day(startsOn)} to ${day(endsOn)}`,
   }[reach];
   return `The only sponsor${whose} of the category ${categoryName} ${where}. This is about sponsors; it does not say what may be sold or used at the games.`;
 }
