@@ -13,7 +13,7 @@ type Extra = LeftToSell['extras'][number];
 export function BestExtra({ left }: { left: LeftToSell }) {
   return (
     <Section title="What would earn the most" lead="Prices are the rate card’s, not what a sponsor agreed to pay. Each row as if nothing else were sold any more.">
-      <Typography sx={{ mb: 1.5 }}><strong>Best mix:</strong> {mixInWords(left.mix, moneyText)}</Typography>
+      <Typography sx={{ mb: 1.5 }}><strong>Best mix:</strong> {left.isMixWhole ? mixInWords(left.mix, moneyText) : 'Not worked out in the time there was.'}</Typography>
       <Rows<Extra>
         label="What further reads would earn"
         rows={left.extras}

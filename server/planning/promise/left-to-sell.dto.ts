@@ -38,6 +38,8 @@ export interface LeftToSellView {
   /** the best first */
   extras: ExtraOfKind[];
   mix: MixedKind[];
+  /** false where the time was up before every kind had its turn */
+  isMixWhole: boolean;
   mixCents: Cents;
   mixSentence: string;
 }

@@ -17,8 +17,8 @@ import type { PricedKind } from './kinds-to-sell.service.ts';
 import type { Left, LeftInWindowsQuery, LeftOfMonth, LeftOfWindow, LeftToSellView } from './left-to-sell.dto.ts';
 import { PromiseSolving, SolvingTime } from './promise-solving.service.ts';
 
-/** A flow for each kind and month takes longer than one answer. Common practice, no source. */
-const SECONDS = 25;
+/** A flow for each kind and month takes longer than one answer; what is not worked out by then is said to be so. Common practice, no source. */
+const SECONDS = 45;
 
 interface Looked {
   readonly season: PlanSeason;
@@ -47,15 +47,12 @@ export class LeftToSell {
   async ofSeason(seasonId: string, signal?: AbortSignal): Promise<LeftToSellView> {
     const laid = await this.laid(await this.work.run(() => this.look(seasonId)), signal);
     const { season, kinds, base } = laid;
-    const extras = [];
-    const months: LeftOfMonth[] = [];
-    for (const kind of kinds) {
-      const found = await this.extra(laid, kind, season.games);
-      extras.push({ readKindId: kind.readKindId, readKindName: kind.readKindName, priceCents: kind.priceCents, most: found.left ?? 0 });
-      for (const month of monthsOf(season)) months.push(await this.month(laid, kind, month, found));
-    }
-    const fullGames = await this.fullGames(laid, months);
+    const wholeSeason = new Map<string, Left>();
+    for (const kind of kinds) wholeSeason.set(kind.readKindId, await this.extra(laid, kind, season.games));
     const mix = await this.mix(laid);
+    const months: LeftOfMonth[] = [];
+    for (const kind of kinds) for (const month of monthsOf(season)) months.push(await this.month(laid, kind, month, wholeSeason.get(kind.readKindId)!));
+    const fullGames = await this.fullGames(laid, months);
     const shortNow = readsShort(base);
     return {
       seasonId,
@@ -65,8 +62,9 @@ export class LeftToSell {
       months: months.toSorted((one, other) => (one.month < other.month ? -1 : one.month > other.month ? 1 : 0)),
       fullGames: fullGames.map(({ gameId, label, playedOn }) => ({ gameId, label, playedOn })),
       fullGamesSentence: fullGames.length === 0 ? null : `${asSentence(gamesInWords(fullGames))} ${fullGames.length === 1 ? 'is' : 'are'} full: no read of any kind fits any more.`,
-      extras: rankedExtras(extras),
+      extras: rankedExtras(kinds.map(({ readKindId, readKindName, priceCents }) => ({ readKindId, readKindName, priceCents, most: wholeSeason.get(readKindId)?.left ?? 0 }))),
       mix,
+      isMixWhole: mix.length === orderOfMix(kinds).length,
       mixCents: mix.reduce((sum, kind) => addCents(sum, timesCents(kind.priceCents, kind.reads)), NO_MONEY),
       mixSentence: mixInWords(mix),
     };

@@ -61,7 +61,7 @@ export function promiseCheckView(shown: ToShow): PromiseCheckView {
 }
 
 function sentenceOf({ answer, obstacles }: ToShow, can: PromiseCheckView['can'], needNoPlace: boolean): string {
-  if (obstacles.length > 0) return 'No: somebody else has the right to it.';
+  if (obstacles.length > 0) return 'No: whatever the places, this sponsor cannot be promised it as it is.';
   const sentence = answerInWords(answer, needNoPlace);
   return can === 'no' && answer.can === 'yes' && !needNoPlace && answer.asked > 0 ? 'No: there is no game for some of these reads.' : sentence;
 }
