@@ -32,6 +32,7 @@ interface Deal {
   benefit?: BenefitDto;
   term: Pick<TermDto, 'priceCents' | 'billingPlan'> & Partial<TermDto>;
   more?: Partial<ContractDto>;
+  isOnlyOneOfItsCategory?: boolean;
 }
 
 /** The deals of the season, in the order they were made. */
@@ -52,6 +53,7 @@ function deals({ calendar }: Story, { ours }: SeasonPlaces): Record<keyof Agreem
       ...{ sponsor: 'copperline', title: 'Bank shots of the season', kind: 'bankShot' },
       commitment: { counting: 'onOccurrence', readsAtLeast: 12, readsAtMost: 40, whose: 'ours', severalCountAsOne: true },
       term: { priceCents: 90_000, billingPlan: parts(start, calendar.gameDay(-3), calendar.gameDay(6)) },
+      isOnlyOneOfItsCategory: true,
     },
     snowmelt: {
       outsideId: 'A-103',
@@ -151,6 +153,7 @@ function formOf(deal: Deal, agreement: Agreement, { calendar }: Story, { seasonI
     ...deal.more,
     term: { seasonId, startsOn: calendar.seasonStartsOn, endsOn: calendar.seasonEndsOn, ...deal.term },
     commitments: [{ id: agreement.commitmentId, readKindId: kind.id, rateCents: kind.cents, ...deal.commitment }],
+    exclusivities: deal.isOnlyOneOfItsCategory ? [{ categoryId: market.categories[deal.sponsor], reach: 'season', startsOn: calendar.seasonStartsOn, endsOn: calendar.seasonEndsOn }] : [],
     benefits: deal.benefit ? [{ id: agreement.benefitId, ...deal.benefit }] : [],
   };
 }

@@ -1,3 +1,5 @@
+import { ReservedCategoryService } from '../server/sponsorship/company/reserved-category.service.ts';
+import { PackageService } from '../server/sponsorship/packages/package.service.ts';
 import { PayerService } from '../server/sponsorship/payer.service.ts';
 import { RateCardLineService } from '../server/sponsorship/rate-card-line.service.ts';
 import { ReadKindService } from '../server/sponsorship/read-kind.service.ts';
@@ -46,6 +48,8 @@ export interface Market {
   sellers: { athletics: string; boosters: string };
   sponsors: Record<SponsorKey, string>;
   payers: Record<SponsorKey, string>;
+  /** the category of each sponsor */
+  categories: Record<SponsorKey, string>;
   kinds: Record<ReadKindKey, { id: string; cents: number }>;
 }
 
@@ -64,7 +68,10 @@ export async function tellMarket(story: Story, seasonId: string): Promise<Market
       sponsors[key] = row.id;
       payers[key] = (await story.of(PayerService).add({ sponsorId: row.id, name: sponsor.payer ?? name, email, address })).id;
     }
-    return { sellers: await tellSellers(story), sponsors, payers, kinds: await tellKinds(story, seasonId) };
+    const kinds = await tellKinds(story, seasonId);
+    await tellPackages(story, seasonId, kinds);
+    const ofSponsors = Object.fromEntries(Object.entries(SPONSORS).map(([key, { category }]) => [key, categories[category]!])) as Market['categories'];
+    return { sellers: await tellSellers(story), sponsors, payers, categories: ofSponsors, kinds };
   });
 }
 
@@ -74,7 +81,16 @@ async function tellCategories(story: Story): Promise<Record<string, string>> {
   for (const name of [...names, ...BLOCKED]) {
     ids[name] = (await story.of(SponsorCategoryService).add({ name, isBlocked: BLOCKED.includes(name), isFood: name === 'Food and drink' })).id;
   }
+  const drinks = await story.of(SponsorCategoryService).add({ name: 'Soft drinks', isBlocked: false, isFood: true });
+  await story.of(ReservedCategoryService).add({ categoryId: drinks.id, heldBy: 'Tamarack Valley School District, drink contract', startsOn: story.calendar.seasonStartsOn, note: 'Signed by the district for all its schools.' });
   return ids;
+}
+
+/** Bundles at a price below that of their parts. */
+async function tellPackages(story: Story, seasonId: string, kinds: Market['kinds']): Promise<void> {
+  const reads = (key: ReadKindKey, quantity: number) => ({ readKindId: kinds[key].id, counting: 'perTerm' as const, quantity });
+  await story.of(PackageService).add({ seasonId, name: 'A voice all winter', priceCents: 125_000, lines: [reads('timeOut', 20), reads('quarter', 12), { benefitName: 'Banner above the Perch', quantity: 1 }] });
+  await story.of(PackageService).add({ seasonId, name: 'First time at the Perch', priceCents: 22_500, note: 'For a business that has never sponsored us.', lines: [reads('timeOut', 6), { benefitName: 'Full program page', quantity: 1 }] });
 }
 
 async function tellSellers(story: Story): Promise<Market['sellers']> {

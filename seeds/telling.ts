@@ -8,6 +8,7 @@ import { Desk, tellFirstInvoices, tellLaterInvoices } from './money.ts';
 import { signOffNight, tellAway, tellNight } from './nights.ts';
 import type { NightKey } from './nights.ts';
 import { issuePacket, tellPeople } from './people-of-nights.ts';
+import { tellPlan } from './plan.ts';
 import { tellSchedule } from './schedule.ts';
 import { tellScripts } from './scripts.ts';
 import { tellSelling } from './selling.ts';
@@ -58,6 +59,6 @@ export async function tellSeason(story: Story): Promise<void> {
   await tellAccountsOffice(story, market, deals, invoices);
   await night('last');
   await tellSelling(story, places, market, games);
-  await spread();
+  await tellPlan(story, places.seasonId, 'Offers of the last weeks and a game with a new day');
   await issuePacket(story, games['next']!);
 }

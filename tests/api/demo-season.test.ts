@@ -68,6 +68,16 @@ test('the demo has offers in every state of a sale, and calls to make this week'
   expect(calls.map((call: { sponsorName: string }) => call.sponsorName)).toContain('Halvorsen Orthodontics')
 })
 
+test('the season of the demo is planned from signed contracts and open offers, with nothing left without a place unless it is proven', async () => {
+  const [season] = (await everything.look('/api/seasons?perPage=1')).data
+  const [proposal] = (await everything.look(`/api/plan-proposals?seasonId=${season.id}`)).data
+  expect(proposal.state).toBe('accepted')
+  const { result } = await everything.look(`/api/plan-proposals/${proposal.id}`)
+  expect(result.totals.held).toBeGreaterThan(0)
+  expect(result.shortfallReads === 0 || result.isProven).toBe(true)
+  expect((await everything.look('/api/packages')).data).toHaveLength(2)
+})
+
 test('the example files change nothing of the demo and add what they name as new', async () => {
   const [{ id: seasonId }] = (await everything.look('/api/seasons')).data
   const created = { rosters: 1, schedule: 1, contracts: 2 }
