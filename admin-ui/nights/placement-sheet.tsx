@@ -27,7 +27,7 @@ export function PlacementSheet({ night }: { night: Night }) {
       <Reading of={asked}>
         {(answer) =>
           listOf(answer).length === 0 ? (
-            <EmptyList>No sponsor is planned into this night. Open the season and press “Spread the reads over the season”, or place one read by hand.</EmptyList>
+            <EmptyList>No sponsor is planned into this night. Open the season and press “Plan the season”, or place one read by hand.</EmptyList>
           ) : (
             <Rows<Placement>
               label="Planned reads"

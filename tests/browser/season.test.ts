@@ -121,14 +121,17 @@ async function drawUpContract(page: Page): Promise<void> {
   await page.getByText('The contract is signed. Its reads are owed.').waitFor();
 }
 
-/** Spreads the reads, opens tonight, issues its packet and reads the paper back. */
+/** Plans the season, opens tonight, issues its packet and reads the paper back. */
 async function printTonight(page: Page): Promise<string[]> {
   await open(page, '/seasons', 'Seasons');
   await page.getByRole('link', { name: 'Basketball' }).click();
-  await press(page, 'Spread the reads over the season');
-  await press(dialog(page), 'Spread them');
-  await page.getByRole('heading', { name: '9 reads placed' }).waitFor();
-  await press(dialog(page), 'Close');
+  await press(page, 'Plan the season');
+  await press(dialog(page), 'Work it out');
+  await page.getByRole('button', { name: 'Accept this plan' }).waitFor();
+  await figuresAre(page, { 'Placed by the plan': '9', 'Without a place': '0' });
+  await press(page, 'Accept this plan');
+  await press(dialog(page), 'Accept it');
+  await page.getByText('The plan is accepted.').waitFor();
   await page.getByRole('navigation', { name: 'Rooms' }).getByRole('link', { name: 'Nights' }).click();
   await settled(page, 'Nights');
   await page.getByRole('rowheader').first().getByRole('link').click();
