@@ -4,7 +4,7 @@ import { expect, test } from 'vitest';
 import { WIDTHS, aPage, field, open, press, write } from '../support/browser-page.ts';
 import { aDepartment } from '../support/department.ts';
 import type { Department } from '../support/department.ts';
-import { aSeason, aSignedContract } from '../support/season.ts';
+import { aLaterSeason, aSignedContract } from '../support/season.ts';
 import type { Season } from '../support/season.ts';
 
 interface Staged {
@@ -17,7 +17,7 @@ interface Staged {
 async function aStage(): Promise<Staged> {
   const department = await aDepartment();
   const { director } = department;
-  const season = await aSeason(department);
+  const season = await aLaterSeason(department);
   const food = await director.make('/api/sponsor-categories', { name: 'Food' });
   const hardware = await aSignedContract(department, season);
   const promised = async (name: string, reads: number) => {
@@ -53,7 +53,7 @@ const seriousOn = async (page: Page): Promise<string[]> => {
   return violations.flatMap(({ id, nodes }) => nodes.map((node) => `${id}: ${node.html.slice(0, 160)}`));
 };
 
-test('a read is dragged to another game with the mouse, and undone', { timeout: 120_000 }, async () => {
+test('a read is dragged to another game with the mouse and undone; what a move would break is said beside the window, and the director may say why competitors stand together', { timeout: 120_000 }, async () => {
   const stage = await aStage();
   const page = await aPage({ visitor: stage.department.director });
   await open(page, stage.path, 'Plan board');
@@ -67,12 +67,7 @@ test('a read is dragged to another game with the mouse, and undone', { timeout: 
   await card(cell(page, stage, 0, 'timeOut1'), 'Snowmelt Creamery').waitFor();
   await expect.poll(async () => (await readsOf(stage)).filter((read) => read.gameId === stage.season.games[0]!.gameId)).toHaveLength(3);
   expect(await seriousOn(page)).toEqual([]);
-});
 
-test('what a move would break is said beside the window, the card goes back, and the director may say why competitors stand together', { timeout: 120_000 }, async () => {
-  const stage = await aStage();
-  const page = await aPage({ visitor: stage.department.director });
-  await open(page, stage.path, 'Plan board');
   const creamery = card(cell(page, stage, 0, 'timeOut1'), 'Snowmelt Creamery');
   await dragOver(page, creamery, cell(page, stage, 0, 'pregame'));
   await page.locator('[data-verdict=bad]', { hasText: 'The concession read of Snowmelt Creamery is not read in pregame.' }).waitFor();
@@ -87,7 +82,7 @@ test('what a move would break is said beside the window, the card goes back, and
   await expect.poll(async () => (await readsOf(stage)).find((read) => read.besideCompetitorReason)?.besideCompetitorReason).toBe('Both owners asked for it');
 });
 
-test('the keyboard alone picks a read up, carries it past what refuses it, puts it down, pins it and takes it all back', { timeout: 120_000 }, async () => {
+test('the keyboard alone picks a read up, carries it past what refuses it, puts it down, pins it, locks its night and takes it all back', { timeout: 120_000 }, async () => {
   const stage = await aStage();
   const page = await aPage({ visitor: stage.department.director });
   await open(page, stage.path, 'Plan board');
@@ -111,13 +106,7 @@ test('the keyboard alone picks a read up, carries it past what refuses it, puts 
   await expect.poll(async () => (await readsOf(stage)).every((read) => read.isPinned)).toBe(true);
   await key('u');
   await card(cell(page, stage, 0, 'timeOut1'), 'Snowmelt Creamery').waitFor();
-});
 
-test('a key locks the night of a read, nothing is taken up there, and undoing opens it again', { timeout: 120_000 }, async () => {
-  const stage = await aStage();
-  const page = await aPage({ visitor: stage.department.director });
-  await open(page, stage.path, 'Plan board');
-  const key = (name: string) => page.keyboard.press(name);
   await card(cell(page, stage, 0, 'timeOut1'), 'Snowmelt Creamery').focus();
   await key('l');
   await page.getByRole('button', { name: /^Unlock the night of Herons at Kestrels/ }).first().waitFor();
@@ -128,7 +117,7 @@ test('a key locks the night of a read, nothing is taken up there, and undoing op
   await expect.poll(() => page.getByRole('button', { name: /^Unlock the night/ }).count()).toBe(0);
 });
 
-test('several reads are moved to a game at once, unpinned and taken out, and every step is undone', { timeout: 120_000 }, async () => {
+test('several reads are moved and taken out at once and every step is undone; the address filters by sponsor and month, and a read without a place is placed from the totals', { timeout: 120_000 }, async () => {
   const stage = await aStage();
   const page = await aPage({ visitor: stage.department.director });
   await open(page, stage.path, 'Plan board');
@@ -149,12 +138,7 @@ test('several reads are moved to a game at once, unpinned and taken out, and eve
   await expect.poll(async () => (await readsOf(stage)).length).toBe(5);
   await press(page, 'Undo');
   await expect.poll(async () => (await readsOf(stage)).filter((read) => read.gameId === stage.season.games[0]!.gameId)).toHaveLength(3);
-});
 
-test('team, sponsor and month are filtered by the address, and a read without a place is placed from the totals', { timeout: 120_000 }, async () => {
-  const stage = await aStage();
-  const page = await aPage({ visitor: stage.department.director });
-  await open(page, stage.path, 'Plan board');
   await field(page, 'Sponsor').selectOption({ label: 'Snowmelt Creamery' });
   await expect.poll(() => card(page, "Mirabel's Kitchen").count()).toBe(0);
   expect(page.url()).toContain('sponsor=');
@@ -165,10 +149,10 @@ test('team, sponsor and month are filtered by the address, and a read without a 
   await field(page, 'Month').selectOption({ index: 1 });
   await field(page, 'Sponsor').selectOption({ index: 0 });
   await page.getByRole('button', { name: "Place a read of Mirabel's Kitchen, Concession read" }).click();
-  const dialog = page.getByRole('dialog');
-  await field(dialog, 'Game').selectOption({ index: 2 });
-  await dialog.getByLabel(/^Halftime/).check();
-  await press(dialog, 'Place it');
+  const placing = page.getByRole('dialog');
+  await field(placing, 'Game').selectOption({ index: 2 });
+  await placing.getByLabel(/^Halftime/).check();
+  await press(placing, 'Place it');
   await card(cell(page, stage, 2, 'halftime'), "Mirabel's Kitchen").waitFor();
 });
 
