@@ -2,7 +2,7 @@ import { v7 } from 'uuid';
 import { describe, expect, test } from 'vitest';
 import { aDepartment } from '../support/department.ts';
 import type { Department } from '../support/department.ts';
-import { TableDevice, aSeason, aSignedContract } from '../support/season.ts';
+import { TableDevice, aLaterSeason, aSignedContract } from '../support/season.ts';
 import type { Season } from '../support/season.ts';
 
 interface Board {
@@ -16,7 +16,7 @@ interface Board {
 /** Three Fridays, two concession reads of eight in their places. */
 async function aBoard(): Promise<Board> {
   const department = await aDepartment();
-  const season = await aSeason(department);
+  const season = await aLaterSeason(department);
   const contract = await aSignedContract(department, season);
   const commitmentId = contract.commitments[1].id;
   const place = (windowKey: string) => department.director.make('/api/placements', { commitmentId, gameId: season.games[0]!.gameId, windowKey });
