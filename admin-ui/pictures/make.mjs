@@ -48,6 +48,14 @@ async function signIn(page, address, folder) {
   await page.waitForLoadState('networkidle')
 }
 
+/** The plan of the season, at a laptop's size. @param {import('playwright-core').Page} page @param {string} address */
+async function showBoard(page, address) {
+  await page.setViewportSize({ width: 1440, height: 900 })
+  await page.goto(`${address}/#/plan`)
+  await page.locator('[data-spot]').first().waitFor()
+  await page.waitForTimeout(1000)
+}
+
 /** The packet of the next night that has one, and the change set after a starter of it changed, as bytes.
  * @param {import('playwright-core').Page} page @param {string} address */
 async function nextPacket(page, address) {
@@ -135,6 +143,8 @@ try {
     const height = await page.evaluate(() => document.documentElement.scrollHeight)
     await page.setViewportSize({ width: 1280, height })
     await page.screenshot({ path: join(here, 'home.png') })
+    await showBoard(page, demo.address)
+    await page.screenshot({ path: join(here, 'plan-board.png') })
     const { nightId, packet, changeSet } = await nextPacket(page, demo.address)
     for (const [name, bytes] of Object.entries({ packet, 'change-set': changeSet })) {
       const reading = await browser.newPage()
@@ -144,7 +154,7 @@ try {
     }
     await workTheTable(page, demo.address, nightId)
     await page.screenshot({ path: join(here, 'desk.png') })
-    console.log('Made admin-ui/pictures/home.png, packet.png, change-set.png and desk.png.')
+    console.log('Made admin-ui/pictures/home.png, plan-board.png, packet.png, change-set.png and desk.png.')
   } finally {
     await browser.close()
     await demo.stop()
