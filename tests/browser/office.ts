@@ -27,7 +27,14 @@ const FORMS: Record<string, string> = {
 export async function aBusyOffice(department: Department): Promise<{ rooms: Rooms; draftId: string }> {
   const { director, bookkeeper } = department;
   const season = await aSeason(department, 2);
-  const contract = await aSignedContract(department, season, { benefits: [{ name: 'Banner on the north rail', quantity: 1, rateCents: 10_000, fairValueCents: 0, earns: 'onDelivery' }] });
+  const contract = await aSignedContract(department, season, {
+    commitments: [
+      { readKindId: season.readKinds.gameBall, counting: 'perTerm', reads: 6, rateCents: 7_500 },
+      { readKindId: season.readKinds.concession, counting: 'perTerm', reads: 8, rateCents: 4_000 },
+      { readKindId: season.readKinds.bankShot, counting: 'onOccurrence', readsAtLeast: 2, readsAtMost: 9, rateCents: 1_000 },
+    ],
+    benefits: [{ name: 'Banner on the north rail', quantity: 1, rateCents: 10_000, fairValueCents: 0, earns: 'onDelivery' }],
+  });
   await director.make('/api/rate-card-lines', { seasonId: season.seasonId, readKindId: season.readKinds.concession, priceCents: 4_000 });
   await director.make('/api/packages', {
     seasonId: season.seasonId, name: 'Courtside', priceCents: 60_000,

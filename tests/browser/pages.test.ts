@@ -80,7 +80,8 @@ describe('on a phone, a tablet and a desk', () => {
 });
 
 /** Every kind of page: lists, sheets, statements, forms. */
-const inTheDark = (): Sheet[] => [...rooms.Now, ...rooms.Promises.filter(([path]) => /^\/(contracts|copies)/.test(path)), ...rooms.Money.slice(0, 5)];
+const DARK = /^\/(contracts|copies|offers|calls|can-we-promise|left-to-sell|plan|plan-proposals|window-places)\b/;
+const inTheDark = (): Sheet[] => [...rooms.Now, ...[...rooms.Calendar, ...rooms.Selling, ...rooms.Promises, ...rooms.Money].filter(([path]) => DARK.test(path)), ...rooms.Money.slice(0, 5)];
 
 test('the pages keep their contrast on the dark screen for a dim gym', { timeout: 180_000 }, async () => {
   const page = await aPage({ visitor: department.director });
