@@ -1,12 +1,12 @@
 import { expect, test } from 'vitest';
 import { aPage, choose, open, press, settled, write } from '../support/browser-page.ts';
 import { aDepartment } from '../support/department.ts';
-import { aContract, aSeason } from '../support/season.ts';
+import { aContract, aLaterSeason } from '../support/season.ts';
 
 test('a director makes a sponsor the only one of its kind, and a rival is signed only by an exception that names who approved it', async () => {
   const department = await aDepartment();
   const { director } = department;
-  const season = await aSeason(department, 1);
+  const season = await aLaterSeason(department, 1);
   const first = await aContract(department, season);
   const page = await aPage({ visitor: director });
   await open(page, `/contracts/${first.id}`, `Change ${first.title}`);
@@ -15,7 +15,7 @@ test('a director makes a sponsor the only one of its kind, and a rival is signed
   await choose(page, { 'Only sponsor of the category': 'Hardware' });
   await press(page, 'Save');
   await settled(page, first.title);
-  await page.getByText('Hardware: Nov 20, 2026 to Mar 13, 2027').waitFor();
+  await page.getByText('Hardware: Nov 20, 2150 to Mar 13, 2151').waitFor();
   await press(page, 'Sign');
   await write(page.getByRole('dialog'), { 'Who signed for the sponsor': 'Hazel Juniper' });
   await press(page.getByRole('dialog'), 'Sign');
@@ -37,7 +37,7 @@ test('a director makes a sponsor the only one of its kind, and a rival is signed
 test('a director says how many reads halftime holds, and goes back to the sport’s profile', async () => {
   const department = await aDepartment();
   const { director } = department;
-  await aSeason(department, 0);
+  await aLaterSeason(department, 0);
   const page = await aPage({ visitor: director });
   await open(page, '/window-places', 'Places in windows');
   const halftime = page.getByRole('row', { name: /Halftime/ });

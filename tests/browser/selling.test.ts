@@ -3,7 +3,7 @@ import { addDays } from '../../server/domain/day.ts';
 import { dayAt, instantOf } from '../../server/domain/instant.ts';
 import { aPage, field, open, press, write } from '../support/browser-page.ts';
 import { aDepartment } from '../support/department.ts';
-import { aSeason, aSignedContract } from '../support/season.ts';
+import { aLaterSeason, aSignedContract } from '../support/season.ts';
 
 const TODAY = dayAt(instantOf(new Date().toISOString()), 'America/Denver');
 
@@ -35,7 +35,7 @@ describe('a game that is to be cancelled', () => {
   test('is shown with what it does to every contract before it is confirmed', async () => {
     const department = await aDepartment();
     const { director, bookkeeper } = department;
-    const season = await aSeason(department, 2);
+    const season = await aLaterSeason(department, 2);
     const commitments = [{ readKindId: season.readKinds.concession, counting: 'perGame', reads: 2, rateCents: 4_000 }];
     const contract = await aSignedContract(department, season, { title: 'Concession reads', priceCents: 20_000, billingPlan: { kind: 'inFull', on: '2026-11-20' }, commitments });
     await bookkeeper.make('/api/invoices', { contractId: contract.id, throughDay: '2026-11-30', issuedOn: '2026-11-23' });
