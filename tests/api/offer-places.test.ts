@@ -26,7 +26,7 @@ test('an offer that fits is put, and the first that does not is refused with the
     status: 409,
     body: {
       code: 'offer-beyond-places', override: 'director', details: { most: 2, asked: 3 },
-      detail: 'The season does not carry all of this offer. No: two of the three reads fit, and no plan holds more. Halftime of the two games from Dec 4 to Dec 11 is full: Juniper & Pike Hardware and this offer together need seven places there, six exist.',
+      detail: 'The season does not carry all of this offer. Two of the three reads fit, and no plan holds more. Halftime of the two games from Dec 4 to Dec 11 is full: Juniper & Pike Hardware and this offer together need seven places there, six exist.',
     },
   });
   const third = await offer([halftime(2)]);

@@ -1,5 +1,6 @@
 import { Inject, Injectable } from '@nestjs/common';
 import type { Day } from '../../domain/day.ts';
+import { withoutVerdict } from '../../domain/planning/promise/answer-in-words.ts';
 import { fittedLine } from '../../domain/planning/promise/fitted-line.ts';
 import { refuse } from '../../domain/refusals.ts';
 import { UnitOfWork } from '../../platform/database/unit-of-work.ts';
@@ -44,7 +45,7 @@ export class ProvenOffers {
       const { view, answer } = await this.checks.answer(prepared, signal);
       // Who is in the way is refused by name where the offer is put; here only the places are asked.
       const can = prepared.obstacles.length > 0 ? answer.can : view.can;
-      if (can !== 'yes' && reason === null) refuse('offer-beyond-places', { answer: view.sentence, because: view.because.join(' '), most: view.atLeast, asked: view.asked });
+      if (can !== 'yes' && reason === null) refuse('offer-beyond-places', { answer: withoutVerdict(view.sentence), because: view.because.join(' '), most: view.atLeast, asked: view.asked });
       const put = await this.work.run(async () => {
         await this.plans.lock(prepared.seasonId);
         const now = await this.prepare(id);

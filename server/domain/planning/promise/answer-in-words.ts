@@ -22,6 +22,11 @@ export function answerInWords(answer: PromiseAnswer, needNoPlace = false): strin
   return `No: between ${numberInWords(atLeast)} and ${ofTheReads(atMost, asked)} fit, and not all of them.`;
 }
 
+/** The answer behind a sentence that has said no already: "Nine of the twelve reads fit, and no plan holds more." */
+export function withoutVerdict(sentence: string): string {
+  return asSentence(sentence.replace(/^(Yes|No): /, ''));
+}
+
 /** What was short before is said by itself, so that nobody blames it on what is asked; null where nothing was. */
 export function shortBeforeInWords(answer: PromiseAnswer): string | null {
   if (answer.shortBefore === 0) return null;
