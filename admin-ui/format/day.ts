@@ -15,6 +15,9 @@ export function dayText(day: string | null | undefined, style: keyof typeof STYL
   );
 }
 
+/** The days of a term: "Oct 6, 2026 to Jan 12, 2027", one day by itself. */
+export const daysText = (from: string, through: string): string => (from === through ? dayText(from) : `${dayText(from)} to ${dayText(through)}`);
+
 /** Today in the department's zone, as YYYY-MM-DD. */
 export function today(): string {
   return new Intl.DateTimeFormat('en-CA', { timeZone: department().zone, year: 'numeric', month: '2-digit', day: '2-digit' }).format(Date.now());

@@ -2,9 +2,10 @@ import { Alert } from '@mui/material';
 import { rightInWords } from '../../server/domain/sponsorship/company/words.ts';
 import type { WindowKind } from '../../server/domain/season/sport-profile.ts';
 import { planText } from '../contracts/billing-plan.ts';
+import { VariesCaution } from '../contracts/varies-caution.tsx';
+import { yearsText } from '../contracts/years-text.ts';
 import { Go } from '../fields/go.tsx';
-import { dayText } from '../format/day.ts';
-import { moneyText } from '../format/money.ts';
+import { dayText, daysText } from '../format/day.ts';
 import { PromiseAnswer } from '../promise/promise-answer.tsx';
 import { iMay } from '../session/rights.ts';
 import { Facts } from '../show/facts.tsx';
@@ -13,7 +14,6 @@ import { Section } from '../show/section.tsx';
 import { ShowPage } from '../show/show-page.tsx';
 import { POLICY_WORDS, PRICE_VARIES_WORDS, wordFor } from '../words/choices.ts';
 import { AcceptButton, DeclineButton, DeleteOfferButton, DraftContractButton, ExtendButton, FitButton, OfferAgainButton, PutButton, WithdrawButton } from './commands.tsx';
-import { VariesCaution } from './form/cautions.tsx';
 import { OfferStanding } from './standing.tsx';
 import { OfferStateTag } from './state-tag.tsx';
 import type { Offer } from './types.ts';
@@ -35,7 +35,7 @@ function Actions({ offer }: { offer: Offer }) {
       {may && isOut && <WithdrawButton offer={offer} />}
       {may && isOut && <DraftContractButton offer={offer} />}
       {may && offer.state !== 'draft' && <OfferAgainButton offer={offer} />}
-      <PaperButton path={`/offers/${offer.id}/pdf`} name={name} label="Print to sign (PDF)" />
+      {offer.state !== 'declined' && offer.state !== 'withdrawn' && <PaperButton path={`/offers/${offer.id}/pdf`} name={name} label="Print to sign (PDF)" />}
       <PaperButton path={`/offers/${offer.id}/pdf?office=true`} name={`${name}-office`} label="Office copy (PDF)" />
       {may && offer.state === 'draft' && <DeleteOfferButton offer={offer} />}
     </>
@@ -53,21 +53,21 @@ const Terms = ({ offer }: { offer: Offer }) => (
         ['Seller of record', <Go key="seller" resource="sellers" id={offer.sellerId}>{offer.sellerName}</Go>],
         ['Payer', offer.payerName ?? 'Said when it is signed'],
         ['Season', offer.seasonName],
-        ['Term', `${dayText(offer.startsOn)} to ${dayText(offer.endsOn)}`],
+        ['Term', daysText(offer.startsOn, offer.endsOn)],
         ['From the package', offer.packageName],
         ['Put to the sponsor', offer.putOn && dayText(offer.putOn)],
         ['Put without places for all', offer.beyondPlacesReason && `${offer.beyondPlacesReason}${offer.beyondPlacesPersonName ? ` (${offer.beyondPlacesPersonName})` : ''}`],
         offer.state !== 'accepted' && offer.state !== 'declined' && offer.state !== 'withdrawn' && ['Holds until', lapsesText(offer)],
-        ['Places', offer.holdsInventory ? (offer.holdsNow ? `Held through ${dayText(offer.lapsesOn)}` : 'Held while it is open') : 'Not held'],
+        (offer.state === 'draft' || offer.state === 'open') && ['Places', offer.holdsInventory ? (offer.holdsNow ? `Held through ${dayText(offer.lapsesOn)}` : 'Held while it is open') : 'Not held'],
         ['Declined', offer.declinedOn && `${dayText(offer.declinedOn)}: ${offer.declinedReason}`],
         ['Withdrawn', offer.withdrawnOn && dayText(offer.withdrawnOn)],
         ['Contract', offer.contractId && <Go key="contract" resource="contracts" id={offer.contractId}>{offer.contractNumber ?? 'Draft, not signed yet'}</Go>],
         ['Price', offerPriceText(offer)],
-        offer.years > 1 && ['Years', `${offer.pricesOfYears.map((cents, place) => `Year ${place + 1}: ${moneyText(cents)}`).join('\n')}\n${offer.increaseBasisPoints === 0 ? 'No increase' : `${offer.increaseBasisPoints / 100}% more each year, rounded to the cent, half a cent up`}`],
+        offer.years > 1 && ['Years', yearsText(offer.pricesOfYears, offer.increaseBasisPoints)],
         ['Billed', planText(offer.billingPlan)],
         ['When a game is cancelled', wordFor(POLICY_WORDS, offer.cancelledGamePolicy)],
         offer.priceVariesWith !== 'nothing' && ['The price varies with', wordFor(PRICE_VARIES_WORDS, offer.priceVariesWith)],
-        ['Only sponsor of', offer.exclusivities.map((one) => `${rightInWords({ ...one, windowKinds: one.windowKinds as WindowKind[] })}: ${dayText(one.startsOn)} to ${dayText(one.endsOn)}`).join('\n')],
+        ['Only sponsor of', offer.exclusivities.map((one) => `${rightInWords({ ...one, windowKinds: one.windowKinds as WindowKind[] })}: ${daysText(one.startsOn, one.endsOn)}`).join('\n')],
         ['Let through', offer.exceptions.map((one) => `${one.reason}. Approved by ${one.approvedByName}, ${dayText(one.approvedOn)}`).join('\n')],
         ['Note for the office', offer.note],
       ]}

@@ -23,7 +23,8 @@ const ASSIGNMENTS = `(select coalesce(jsonb_agg(jsonb_build_object('assignedOn',
 
 export const CONTRACT = `contract.id, contract.number, contract.sponsor_id as "sponsorId", sponsor.name as "sponsorName",
   contract.seller_id as "sellerId", seller.name as "sellerName", contract.payer_id as "payerId", payer.name as "payerName", contract.title,
-  contract.purchase_order_number as "purchaseOrderNumber", contract.cancelled_game_policy as "cancelledGamePolicy", contract.is_in_kind as "isInKind",
+  contract.purchase_order_number as "purchaseOrderNumber", contract.cancelled_game_policy as "cancelledGamePolicy", contract.years,
+  contract.increase_basis_points as "increaseBasisPoints", contract.price_varies_with as "priceVariesWith", contract.is_in_kind as "isInKind",
   contract.category_exception as "categoryException", contract.category_exception_approved_by as "categoryExceptionApprovedBy",
   contract.outside_id as "outsideId", contract.note, contract.version, ${TERM} as term, ${HOLD} as hold, ${ASSIGNMENTS} as assignments, ${RECEIVABLE} as "receivableCents"`;
 

@@ -1,6 +1,6 @@
 import type { CompanyExceptionView, ExclusivityView } from './company/company.dto.ts';
 import type { BillingPlan } from '../domain/billing/billing-plan.ts';
-import type { CancelledGamePolicy, Counting, Pricing } from '../domain/sponsorship/contract-terms.ts';
+import type { CancelledGamePolicy, Counting, PriceVariesWith, Pricing } from '../domain/sponsorship/contract-terms.ts';
 import type { Standing } from '../domain/sponsorship/standing.ts';
 import type { Day } from '../domain/day.ts';
 import type { Level } from '../domain/season/game.ts';
@@ -103,6 +103,10 @@ export interface ContractRow {
   title: string;
   purchaseOrderNumber: string | null;
   cancelledGamePolicy: CancelledGamePolicy;
+  /** how many years were agreed, and by how much each costs more than the one before, in hundredths of a percent */
+  years: number;
+  increaseBasisPoints: number;
+  priceVariesWith: PriceVariesWith;
   isInKind: boolean;
   categoryException: string | null;
   categoryExceptionApprovedBy: string | null;

@@ -1,18 +1,12 @@
 import { Alert } from '@mui/material';
 import { useGetOne } from 'react-admin';
 import { useWatch } from 'react-hook-form';
+import { VariesCaution } from '../../contracts/varies-caution.tsx';
 import { ChoiceInput } from '../../inputs/choice-input.tsx';
 import { FormGrid } from '../../forms/form-grid.tsx';
 import type { Category } from '../../sponsor-categories/types.ts';
 import type { Sponsor } from '../../sponsors/types.ts';
 import { PRICE_VARIES } from '../../words/choices.ts';
-
-/** 26 U.S.C. 513(i)(2)(B)(i). */
-export const VariesCaution = () => (
-  <Alert severity="warning" icon={false} sx={{ width: '100%', my: 1 }}>
-    A payment that goes up and down with attendance, ratings or how many see or hear it is no qualified sponsorship payment (26 U.S.C. 513(i)(2)(B)(i)). That the price depends on the game being held is fine. This is not tax advice: ask your tax adviser.
-  </Alert>
-);
 
 export function VariesFields() {
   const varies = useWatch({ name: 'priceVariesWith' }) as string | undefined;

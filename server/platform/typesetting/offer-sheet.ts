@@ -87,7 +87,7 @@ export function offerTexts(sheet: OfferSheet): Record<string, unknown> {
     sponsorAddress: lines(sheet.sponsorAddress),
     facts: [
       ['Season', sheet.seasonName],
-      ['Term', `${day(sheet.startsOn)} to ${day(sheet.endsOn)}`],
+      ['Term', sheet.startsOn === sheet.endsOn ? day(sheet.startsOn) : `${day(sheet.startsOn)} to ${day(sheet.endsOn)}`],
       ...(sheet.putOn === null ? [] : [['Offered on', day(sheet.putOn)]]),
       ['Holds until', day(sheet.lapsesOn)],
     ],
