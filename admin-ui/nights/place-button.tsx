@@ -25,7 +25,7 @@ function MakegoodField({ contracts }: { contracts: readonly Contract[] }) {
   const open = (data?.data ?? []).filter((one) => one.commitmentId === commitmentId && one.placed < one.replacements);
   if (open.length === 0) return null;
   const choices = open.map((one) => ({ id: one.id, name: `${one.replacementReadKindName}, for ${one.missed} missed` }));
-  return <ChoiceInput source="makegoodId" label="Makes good" choices={choices} helperText="Leave it empty for one of the commitment’s own reads." />;
+  return <ChoiceInput source="makegoodId" label="Makes good" choices={choices} helperText="Leave it empty for one of the promised reads themselves." />;
 }
 
 /** One read, placed by hand. */
@@ -37,12 +37,12 @@ export function PlaceButton({ night }: { night: Night }) {
     <CommandButton
       label="Place a read"
       title="Place a read"
-      explains="One read of a signed commitment, in one window of one game of this night."
+      explains="One read of a signed contract, in one window of one game of this night."
       path="/placements"
       body={({ makegoodId, ...read }) => ({ ...read, ...(makegoodId ? { makegoodId } : {}) })}
       success="The read has its place."
     >
-      <ChoiceInput source="commitmentId" label="Commitment" choices={commitments} required />
+      <ChoiceInput source="commitmentId" label="Promised" choices={commitments} required />
       <MakegoodField contracts={contracts} />
       <ChoiceInput source="gameId" label="Game" choices={night.games.map((game) => ({ id: game.id, name: gameOfNight(game) }))} required />
       <WindowField games={games.filter(Boolean)} />

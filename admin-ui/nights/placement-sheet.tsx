@@ -1,3 +1,4 @@
+import { Alert } from '@mui/material';
 import { useServer } from '../api/use-server.ts';
 import { Go } from '../fields/go.tsx';
 import { EmptyList } from '../lists/empty-list.tsx';
@@ -7,23 +8,32 @@ import { iMay } from '../session/rights.ts';
 import { Reading } from '../show/reading.tsx';
 import { Section } from '../show/section.tsx';
 import { gameOfNight } from './game-words.ts';
+import { LockButton } from './lock-button.tsx';
 import { PlaceButton } from './place-button.tsx';
 import { UnplaceButton } from './unplace-button.tsx';
-import type { Night, Placement } from './types.ts';
+import type { Night, NightLock, Placement } from './types.ts';
 
 type Answer = Placement[] | { data: Placement[] };
 const listOf = (answer: Answer): Placement[] => (Array.isArray(answer) ? answer : answer.data);
 
+function LockNote({ lock }: { lock: NightLock }) {
+  const why = lock.why === 'issued' ? 'its packet is issued' : (lock.note ?? 'somebody locked it by hand');
+  return <Alert severity="info" icon={false} sx={{ mb: 2 }}>This night is locked ({why}): nothing is planned into or out of it.</Alert>;
+}
+
 /** Which sponsor reads are planned into which window of which game. */
 export function PlacementSheet({ night }: { night: Night }) {
   const asked = useServer<Answer>(`/nights/${night.id}/placements`);
-  const may = iMay('placements', 'edit') && night.state === 'open';
+  const lock = useServer<NightLock>(`/nights/${night.id}/lock`).data;
+  const plans = iMay('placements', 'edit') && night.state === 'open';
+  const may = plans && lock?.isLocked === false;
   const gameOf = (one: Placement) => {
     const game = night.games.find(({ id }) => id === one.gameId);
     return game ? gameOfNight(game) : (one.gameLabel ?? '–');
   };
   return (
-    <Section title="Planned reads" actions={may && <PlaceButton night={night} />}>
+    <Section title="Planned reads" actions={plans && <>{may && <PlaceButton night={night} />}{lock && <LockButton lock={lock} />}</>}>
+      {lock?.isLocked && night.state === 'open' && <LockNote lock={lock} />}
       <Reading of={asked}>
         {(answer) =>
           listOf(answer).length === 0 ? (

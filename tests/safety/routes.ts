@@ -211,6 +211,7 @@ export const ROUTES: Record<string, Right | 'open'> = {
   'POST /api/plan-proposals/{id}/discard': 'plan placements',
   'POST /api/plan-proposals/{id}/accept': 'plan placements',
   'GET /api/seasons/{id}/plan': 'see contracts',
+  'GET /api/nights/{id}/lock': 'see packets',
   'POST /api/nights/{id}/lock': 'plan placements',
   'POST /api/nights/{id}/unlock': 'plan placements',
   'GET /api/players': 'see students',

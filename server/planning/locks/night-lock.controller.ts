@@ -1,4 +1,4 @@
-import { Body, Controller, HttpCode, Inject, Param, Post } from '@nestjs/common';
+import { Body, Controller, Get, HttpCode, Inject, Param, Post } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
 import { Needs } from '../../access/needs.ts';
 import { LockNightDto } from './night-lock.dto.ts';
@@ -9,6 +9,12 @@ import { NightLocks } from './night-locks.service.ts';
 @Controller('api/nights')
 export class NightLockController {
   constructor(@Inject(NightLocks) private readonly locks: NightLocks) {}
+
+  @Get(':id/lock')
+  @Needs('see packets')
+  async ofNight(@Param('id') id: string): Promise<NightLockView> {
+    return this.locks.ofNight(id);
+  }
 
   @Post(':id/lock')
   @HttpCode(200)

@@ -51,7 +51,13 @@ export class NightLocks {
     return this.view(nightId);
   }
 
-  async view(nightId: string): Promise<NightLockView> {
+  /** @throws Refused `not-found` */
+  async ofNight(nightId: string): Promise<NightLockView> {
+    if (!isId(nightId) || (await this.gamesOf(nightId)) === null) return refuse('not-found');
+    return this.view(nightId);
+  }
+
+  private async view(nightId: string): Promise<NightLockView> {
     const lock = await this.work.first(NightLock, { nightId });
     return { nightId, isLocked: lock !== null, why: lock?.why ?? null, note: lock?.note ?? null };
   }
