@@ -1,15 +1,13 @@
-import { TextInput, useRedirect } from 'react-admin';
+import { useRedirect } from 'react-admin';
 import { Actions, CommandButton } from '../forms/command-button.tsx';
+import { WordsInput } from '../inputs/words-input.tsx';
 import { iMay } from '../session/rights.ts';
 import { numberText } from '../words/count.ts';
 import { AskPlanButton } from './ask-plan-button.tsx';
 import type { PlanProposal } from './types.ts';
 
-const BESIDE = /would (stand next to each other|come right beside|both be read)/;
-
 function Accept({ proposal }: { proposal: PlanProposal }) {
-  const { totals, cautions } = proposal.result!;
-  const asksWhy = cautions.some((sentence) => BESIDE.test(sentence));
+  const { totals, asksWhy } = proposal.result!;
   return (
     <CommandButton
       label="Accept this plan"
@@ -21,7 +19,7 @@ function Accept({ proposal }: { proposal: PlanProposal }) {
       success="The plan is accepted."
       variant="contained"
     >
-      {asksWhy ? <TextInput source="reason" label="Why competitors may stand together" helperText="Kept with each read that stands beside a competitor" fullWidth multiline /> : undefined}
+      {asksWhy ? <WordsInput source="reason" label="Why competitors may stand together" longest={500} lines={2} helperText="Kept with each read that stands beside a competitor" required /> : undefined}
     </CommandButton>
   );
 }

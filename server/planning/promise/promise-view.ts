@@ -2,7 +2,7 @@ import { answerInWords, lineInWords, shortBeforeInWords, shortGamesInWords } fro
 import type { LineAnswer, PromiseAnswer } from '../../domain/planning/promise/promise-answer.ts';
 import { windowKindsOf } from '../../domain/planning/promise/left-to-sell.ts';
 import type { PlanPromise, PlanRead, PlanSeason } from '../../domain/planning/season.ts';
-import { bottleneckInWords } from '../../domain/planning/words/bottleneck.ts';
+import { NO_ROOM_IN_COMPANY, bottleneckInWords } from '../../domain/planning/words/bottleneck.ts';
 import type { BottleneckNames, NamedPromise } from '../../domain/planning/words/bottleneck.ts';
 import type { PlanLine } from '../facts/plan-line.ts';
 import type { CheckedGame, CheckedLine, CheckedMonth, PromiseCheckView } from './promise-check.dto.ts';
@@ -69,7 +69,7 @@ function sentenceOf({ answer, obstacles }: ToShow, can: PromiseCheckView['can'],
 /** There are places enough, and still no plan. */
 function withoutBottleneck({ answer }: ToShow): string | null {
   if (answer.bottlenecks.length > 0 || answer.atLeast === answer.asked) return null;
-  return 'There are places enough, but the seconds of the windows, competitors who keep apart or the sponsors one game may have of a read kind leave no room for all of them.';
+  return `There are places enough, but ${NO_ROOM_IN_COMPANY} for all of them.`;
 }
 
 function lineView(line: PlanLine, { kindNames, forecasts, season, lines }: ToShow, answer: LineAnswer | undefined): CheckedLine {

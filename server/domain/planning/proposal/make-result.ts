@@ -1,6 +1,9 @@
+import { newFaults } from '../board/change.ts';
 import { checkPlan } from '../check-plan.ts';
+import { isOfCompany } from '../plan-fault.ts';
 import type { PlanSeason, SeasonPlan } from '../season.ts';
-import { bottleneckInWords } from '../words/bottleneck.ts';
+import { NO_ROOM_IN_COMPANY, bottleneckInWords } from '../words/bottleneck.ts';
+import { asSentence, countedInWords } from '../words/counted.ts';
 import { faultInWords } from '../words/fault.ts';
 import { namesOf } from '../words/names.ts';
 import { headlineOf } from './headline.ts';
@@ -20,6 +23,7 @@ export function resultOf(season: PlanSeason, plan: SeasonPlan, because: string |
     shortfall: missingOf(season, plan),
     bottlenecks: bottlenecksOf(season, plan),
     cautions: cautionsOf(season, plan),
+    asksWhy: newFaults(checkPlan(season, season.placed), checkPlan(season, plan.reads)).some((fault) => fault.severity === 'wall' && isOfCompany(fault)),
     moves,
     bySponsor,
     byGame: gamesOf(season, plan),
@@ -46,10 +50,13 @@ function missingOf(season: PlanSeason, plan: SeasonPlan): ReadsMissing[] {
   });
 }
 
+/** Full windows first; then what is missing although there are places, where lengths and competitors are looked at. */
 function bottlenecksOf(season: PlanSeason, plan: SeasonPlan): string[] {
   const games = new Map(season.games.map((game) => [game.gameId, game]));
   const promises = new Map(season.promises.map((promise) => [promise.promiseId, { ...promise, isThis: false }]));
-  return plan.bottlenecks.map((one) => bottleneckInWords(one, { game: (id) => games.get(id), promise: (id) => promises.get(id), this: 'this plan' }));
+  const full = plan.bottlenecks.map((one) => bottleneckInWords(one, { game: (id) => games.get(id), promise: (id) => promises.get(id), this: 'this plan' }));
+  const missing = plan.shortfallReads - plan.bottlenecks.reduce((sum, one) => sum + one.needed - one.places, 0);
+  return plan.by === 'places' || missing <= 0 ? full : [...full, `${asSentence(countedInWords(missing, full.length === 0 ? 'read' : 'more read'))} would have places enough, but ${NO_ROOM_IN_COMPANY} for ${missing === 1 ? 'it' : 'them'}.`];
 }
 
 /** Each thing once, however often it is broken. */

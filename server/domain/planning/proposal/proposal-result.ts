@@ -64,6 +64,8 @@ export interface ProposalResult {
   readonly bottlenecks: readonly string[];
   /** what the plan breaks all the same, a sentence each */
   readonly cautions: readonly string[];
+  /** competitors stand together by it: whoever accepts it says why */
+  readonly asksWhy: boolean;
   readonly moves: readonly ProposedMove[];
   readonly bySponsor: readonly SponsorBeforeAfter[];
   readonly byGame: readonly GameBeforeAfter[];

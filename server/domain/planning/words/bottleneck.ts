@@ -25,6 +25,9 @@ export interface BottleneckNames {
 
 const MOST_NAMES = 4;
 
+/** What is said of reads for which no window is full. */
+export const NO_ROOM_IN_COMPANY = 'the seconds of the windows, competitors who keep apart or the sponsors one game may have of a read kind leave no room';
+
 /** Who needs the places: each sponsor once, in the order of the alphabet, what is asked about last; more than four are counted. */
 function whoNeeds(promises: readonly NamedPromise[], thisDeal: string): string[] {
   const sponsors = [...new Set(promises.filter((one) => !one.isThis).map((one) => one.sponsorName))].toSorted();
