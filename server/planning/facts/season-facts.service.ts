@@ -17,6 +17,7 @@ import type { PlannedGame } from '../planned-games.service.ts';
 import { SeasonPlans } from '../proposals/season-plans.service.ts';
 import { FactsRows } from './facts-rows.service.ts';
 import type { HeldRow, NightRow, PlacedRow } from './facts-rows.service.ts';
+import { labelsOf } from './game-labels.ts';
 import { PromisesToPlan } from './promises-to-plan.service.ts';
 import type { PlanLine } from './plan-line.ts';
 
@@ -95,6 +96,7 @@ function elsewhereOf(rows: readonly PlacedRow[], remaining: readonly PlannedGame
 
 function seasonOf(loaded: Loaded, { settings }: DepartmentView): PlanSeason {
   const { all, remaining, nights, toPlan, limits } = loaded;
+  const labels = labelsOf(remaining);
   const games = remaining.map((game): PlanGame => {
     const night = nights.get(game.nightId!);
     const main = mainGameOf(all.filter((other) => other.nightId === game.nightId));
@@ -103,7 +105,7 @@ function seasonOf(loaded: Loaded, { settings }: DepartmentView): PlanSeason {
     return {
       gameId: game.id,
       nightId: game.nightId!,
-      label: game.label,
+      label: labels.get(game.id)!,
       playedOn: game.playedOn,
       teamIds: game.ourTeamIds,
       windows: planWindows(game.windows, profile, capacity),
