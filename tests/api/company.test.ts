@@ -30,7 +30,7 @@ test('a rival of an exclusive sponsor is refused by name, and let in only by an 
   expect(first.exclusivities).toMatchObject([{ words: 'Hardware', reach: 'season' }]);
   const { number } = (await director.post(`/api/contracts/${first.id}/sign`, SIGNATURE)).body;
   const second = await aContract(department, rival);
-  const words = `Juniper & Pike Hardware has the exclusive right to Hardware through Mar 13 (contract ${number})`;
+  const words = `Juniper & Pike Hardware has the exclusive right to Hardware through Mar 13, 2027 (contract ${number})`;
   const { data: [obstacle] } = await director.look(`/api/contracts/${second.id}/in-the-way`);
   expect(obstacle).toMatchObject({ because: 'exclusive', words });
   const refused = await director.post(`/api/contracts/${second.id}/sign`, SIGNATURE);
@@ -50,7 +50,7 @@ test('an exclusive right is refused where a rival has a contract already, which 
   const { number } = (await director.post(`/api/contracts/${there.id}/sign`, SIGNATURE)).body;
   const draft = await anExclusiveDraft(department, season);
   expect((await director.post(`/api/contracts/${draft.id}/sign`, SIGNATURE)).body).toMatchObject({
-    code: 'category-exclusive', details: { words: `Quarry Road Hardware is a sponsor of Hardware already, through Mar 13 (contract ${number}), so nobody else can be the only one` },
+    code: 'category-exclusive', details: { words: `Quarry Road Hardware is a sponsor of Hardware already, through Mar 13, 2027 (contract ${number}), so nobody else can be the only one` },
   });
   const halftime = await director.patch(`/api/contracts/${draft.id}`, { exclusivities: [{ categoryId: season.categoryId, reach: 'window', windowKinds: ['halftime'], ...DAYS }] }, { version: draft.version });
   expect(halftime.body.exclusivities[0].words).toBe('Hardware, at halftime');

@@ -87,12 +87,12 @@ test('what is in the way is said in words that name the deal', () => {
   const found = inTheWay({ ...asked, isBlocked: true, rights: [own] }, { exclusive: [right], reserved: [reserved], deals: [deal] });
   expect(found.map(obstacleInWords)).toEqual([
     'The department does not take sponsors of the category Bank or credit union',
-    'Bank or credit union is reserved through Jun 30: held by Ridge Valley School District, banking contract',
-    'Copperline Credit Union has the exclusive right to Bank or credit union through Mar 13 (contract C-2026-0003)',
-    'Copperline Credit Union is a sponsor of Bank or credit union already, through Mar 13 (contract C-2026-0003), so nobody else can be the only one',
+    'Bank or credit union is reserved through Jun 30, 2027: held by Ridge Valley School District, banking contract',
+    'Copperline Credit Union has the exclusive right to Bank or credit union through Mar 13, 2027 (contract C-2026-0003)',
+    'Copperline Credit Union is a sponsor of Bank or credit union already, through Mar 13, 2027 (contract C-2026-0003), so nobody else can be the only one',
   ]);
   const [one] = inTheWay({ ...asked, pinnedGameIds: ['a'] }, { ...none, exclusive: [{ ...right, reach: 'game', gameIds: ['a', 'b'], schoolName: 'Tamarack Ridge' }] });
-  expect(obstacleInWords(one!)).toBe('Copperline Credit Union has the exclusive right to Bank or credit union at Tamarack Ridge, in 2 named games through Mar 13 (contract C-2026-0003)');
+  expect(obstacleInWords(one!)).toBe('Copperline Credit Union has the exclusive right to Bank or credit union at Tamarack Ridge, in 2 named games through Mar 13, 2027 (contract C-2026-0003)');
 });
 
 test('a right over windows or games limits the plans of competitors, one over the days limits none', () => {

@@ -16,7 +16,8 @@ export function rightInWords(right: Pick<RightTerms, 'categoryName' | 'schoolNam
   return `${right.categoryName}${school}${within}`;
 }
 
-const through = (endsOn: Day | null): string => (endsOn === null ? '' : ` through ${dayInWords(endsOn)}`);
+/** With its year: a right may run past the season in which it is in the way. */
+const through = (endsOn: Day | null): string => (endsOn === null ? '' : ` through ${dayInWords(endsOn)}, ${endsOn.slice(0, 4)}`);
 
 /** What is in the way, in one sentence without its period; it names the deal. */
 export function obstacleInWords(obstacle: Obstacle): string {
@@ -31,7 +32,7 @@ export function obstacleInWords(obstacle: Obstacle): string {
     }
     case 'dealThere': {
       const { deal, right } = obstacle;
-      return `${deal.sponsorName} is a sponsor of ${right.categoryName} already, through ${dayInWords(deal.endsOn)} (${deal.dealName}), so nobody else can be the only one`;
+      return `${deal.sponsorName} is a sponsor of ${right.categoryName} already,${through(deal.endsOn)} (${deal.dealName}), so nobody else can be the only one`;
     }
     case 'blocked':
       return `The department does not take sponsors of the category ${obstacle.categoryName}`;
