@@ -26,7 +26,7 @@ export function AnswerSentence({ check }: { check: PromiseCheck }) {
 function LineSentence({ line }: { line: CheckedLine }) {
   return (
     <li>
-      <strong>{line.readKindName}</strong>, {(COUNTING_WORDS[line.counting] ?? '').toLowerCase()}: {line.sentence}
+      <strong>{line.readKindName}</strong>, {(COUNTING_WORDS[line.counting] ?? '').toLowerCase()}. {line.sentence}
       {line.shortGamesSentence && <> {line.shortGamesSentence}</>}
     </li>
   );

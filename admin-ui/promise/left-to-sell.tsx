@@ -96,7 +96,7 @@ export function LeftToSellPage() {
     <>
       <Title title="Left to sell" />
       <Typography sx={{ color: 'text.secondary', mb: 1.5, maxWidth: '75ch' }}>
-        The most further reads of each kind that fit while everything promised and offered stays whole: others may move aside for them, so “left” can be more than the places that are free now. Kinds share places, so what is sold of one is gone for the others.
+        The most further reads of each kind that fit while everything promised and offered stays whole: others may move aside for them, so “left” can be more than the places that are free now. Kinds share places, so what is sold of one is gone for the others. A read kind that only so many sponsors may have in a game can be sold out while places are free.
       </Typography>
       <Box sx={{ mb: 2 }}>{seasons && seasons.length > 0 && <Pick label="Season" value={seasonId} choices={seasons.map(({ id, name }) => ({ id, name }))} onChange={(id) => change('seasonId', id)} />}</Box>
       {seasons?.length === 0 ? <EmptyList action={<Go to="/seasons/create">Add a season</Go>}>There is no season yet.</EmptyList> : left.data || left.error ? <Reading of={left}>{(view) => <Shown left={view} />}</Reading> : <Waiting what="Working out what is left" />}

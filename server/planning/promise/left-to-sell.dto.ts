@@ -33,6 +33,7 @@ export interface LeftToSellView {
   shortNow: number;
   shortNowSentence: string | null;
   months: LeftOfMonth[];
+  /** not those on locked nights, which the sentence names as well */
   fullGames: CheckedGame[];
   fullGamesSentence: string | null;
   /** the best first */

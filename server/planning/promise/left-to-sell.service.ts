@@ -33,6 +33,16 @@ interface Laid extends Looked {
   readonly open: Set<string>;
 }
 
+function fullInWords(games: readonly PlanGame[]): string | null {
+  return games.length === 0 ? null : `${asSentence(gamesInWords(games))} ${games.length === 1 ? 'is' : 'are'} full: no read of any kind fits any more.`;
+}
+
+function lockedInWords(games: readonly PlanGame[]): string | null {
+  if (games.length === 0) return null;
+  const nights = new Set(games.map((game) => game.nightId)).size;
+  return `${asSentence(gamesInWords(games))} ${games.length === 1 ? 'is' : 'are'} on ${nights === 1 ? 'a locked night' : 'locked nights'}, to which nothing is added.`;
+}
+
 /** What the rest of a season can still carry beside everything promised, by flows: one for each read kind and month. */
 @Injectable()
 export class LeftToSell {
@@ -61,7 +71,7 @@ export class LeftToSell {
       shortNowSentence: shortNow === 0 ? null : `${asSentence(countedInWords(shortNow, 'read'))} promised to others ${shortNow === 1 ? 'has' : 'have'} no place as it is.`,
       months: months.toSorted((one, other) => (one.month < other.month ? -1 : one.month > other.month ? 1 : 0)),
       fullGames: fullGames.map(({ gameId, label, playedOn }) => ({ gameId, label, playedOn })),
-      fullGamesSentence: fullGames.length === 0 ? null : `${asSentence(gamesInWords(fullGames))} ${fullGames.length === 1 ? 'is' : 'are'} full: no read of any kind fits any more.`,
+      fullGamesSentence: [fullInWords(fullGames), lockedInWords(season.games.filter((game) => game.isLocked))].filter((one) => one !== null).join(' ') || null,
       extras: rankedExtras(kinds.map(({ readKindId, readKindName, priceCents }) => ({ readKindId, readKindName, priceCents, most: wholeSeason.get(readKindId)?.left ?? 0 }))),
       mix,
       isMixWhole: mix.length === orderOfMix(kinds).length,
@@ -121,7 +131,7 @@ export class LeftToSell {
   private async fullGames(laid: Laid, months: readonly LeftOfMonth[]): Promise<PlanGame[]> {
     const full: PlanGame[] = [];
     for (const game of laid.season.games) {
-      if (laid.open.has(game.gameId)) continue;
+      if (game.isLocked || laid.open.has(game.gameId)) continue;
       const worthTrying = laid.kinds.filter((kind) => months.some((row) => row.readKindId === kind.readKindId && row.month === monthOf(game) && row.left !== 0));
       let isFull = true;
       for (const kind of worthTrying) {
