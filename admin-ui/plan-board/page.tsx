@@ -47,6 +47,7 @@ export function PlanBoardPage() {
               <Box sx={{ display: 'flex', gap: { xs: 0.5, sm: 1.5 }, flexWrap: 'wrap', mb: 1 }}>
                 <SeasonChoice seasons={seasons} seasonId={seasonId} onChange={(id) => change('season', id)} />
                 <Filters view={view} wanted={wanted} onChange={change} />
+                <Box sx={{ alignSelf: 'center' }}><Go to="/plan-proposals">Plans proposed</Go></Box>
               </Box>
               {said.words !== '' && <Alert severity={said.isRefusal ? 'warning' : 'info'} role="presentation" sx={{ mb: 1 }} data-said>{said.words}</Alert>}
               <Workbench view={view} plan={plan} wanted={wanted} isList={asked.view === 'list'} onView={(name) => change('view', name)} say={say} />

@@ -11,7 +11,7 @@ export const PlanProposalList = () => (
     lead={<p>A plan is worked out first and looked at; nothing has a place by it until somebody accepts it.</p>}
     sort={{ field: 'askedAt', order: 'DESC' }}
     filters={[pickFilter('seasonId', 'seasons', 'Season')]}
-    empty="No plan was asked for yet. Open a season and press “Plan the season”."
+    empty={<>No plan was asked for yet. Open a <Go to="/seasons">season</Go> and press “Plan the season”.</>}
     columns={[
       { label: 'Asked', sortBy: 'askedAt', show: (line) => <Go resource="plan-proposals" id={line.id}>{instantText(line.askedAt)}</Go> },
       { label: 'Season', sortBy: 'seasonName', show: (line) => line.seasonName },

@@ -65,7 +65,8 @@ export function SeasonPlanSection({ seasonId }: { seasonId: string }) {
             />
             <p>
               {currentText(seen)}{' '}
-              {seen.latestProposal && <Go resource="plan-proposals" id={seen.latestProposal.id}>Look at the latest proposal</Go>}
+              {seen.latestProposal && <Go resource="plan-proposals" id={seen.latestProposal.id}>Look at the latest proposal</Go>}{' '}
+              <Go to={`/plan?season=${seasonId}`}>Open the plan board</Go>
             </p>
             {seen.promises.length === 0 ? <EmptyList>{`Nothing is owed in ${count(seen.gamesToCome, 'game')} to come.`}</EmptyList> : <Promises plan={seen} />}
             <Locked plan={seen} />
