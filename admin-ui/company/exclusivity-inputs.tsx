@@ -22,7 +22,7 @@ function OneRight() {
   return (
     <Box sx={{ width: '100%' }}>
       <FormGrid columns={3}>
-        <PickInput source="categoryId" reference="sponsor-categories" label="Only sponsor of the category" required />
+        <PickInput source="categoryId" reference="sponsor-categories" label="Category" required />
         <ChoiceInput source="reach" label="Where" choices={REACHES} defaultValue="season" required />
         <PickInput source="schoolId" reference="schools" label="At which school" filter={{ isOurs: true }} helperText="Empty for all" />
         <DayInput source="startsOn" label="First day" required {...(startsOn ? { defaultValue: startsOn } : {})} />
@@ -45,7 +45,7 @@ export function ExclusivityInputs() {
         </Alert>
       )}
       <ArrayInput source="exclusivities" label={false} helperText={false}>
-        <SimpleFormIterator addButton={<AddRow label="Add an exclusive right" />} removeButton={<RemoveRow label="Take out this right" />} disableReordering fullWidth sx={{ '& .RaSimpleFormIterator-line': { py: 2 } }}>
+        <SimpleFormIterator addButton={<AddRow label="Add an exclusive right" />} removeButton={<RemoveRow label="Take out this right" />} disableReordering disableClear fullWidth sx={{ '& .RaSimpleFormIterator-line': { py: 2 } }}>
           <OneRight />
         </SimpleFormIterator>
       </ArrayInput>

@@ -10,7 +10,7 @@ const COLOURS: Record<Mood, string> = { good: 'success.main', care: 'warning.mai
 export function Tag({ mood, children }: { mood: Mood; children: ReactNode }) {
   return (
     <Box component="span" sx={{ color: COLOURS[mood], fontWeight: 600 }}>
-      {MARKS[mood] && <span aria-hidden="true">{MARKS[mood]} </span>}
+      {MARKS[mood] && <span aria-hidden="true">{MARKS[mood]}&nbsp;</span>}
       {children}
     </Box>
   );

@@ -23,7 +23,7 @@ export const PostponeButton = ({ game }: { game: Game }) => (
   <CommandButton
     label={game.status === 'postponed' ? 'Give it a new day' : 'Postpone'}
     title={game.status === 'postponed' ? `A new day for ${game.label}` : `Postpone ${game.label}?`}
-    explains="The game takes its promised reads and their places along to the new day, even past the last day of a commitment. Without a day it keeps them, and they wait. Nothing is credited."
+    explains="The game takes its promised reads and their places along to the new day, even past the last day for which they were promised. Without a day it keeps them, and they wait. Nothing is credited."
     path={`/games/${game.id}/postpone`}
     body={(values) => only(values, 'reason', 'to', 'clock')}
     confirmLabel="Move the game"

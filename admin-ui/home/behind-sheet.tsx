@@ -8,7 +8,7 @@ import type { BehindLine } from './types.ts';
 
 export function BehindSheet({ lines }: { lines: readonly BehindLine[] }) {
   return (
-    <Section title="Which commitments are behind?">
+    <Section title="Which promises are behind?">
       {lines.length === 0 ? (
         <EmptyList>None. Every sponsor has had at least what should be given by now.</EmptyList>
       ) : (

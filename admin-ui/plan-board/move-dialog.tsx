@@ -3,6 +3,7 @@ import { useId, useState } from 'react';
 import type { PlanGame } from '../../server/domain/planning/season.ts';
 import { windowHeading } from '../../server/domain/planning/words/window.ts';
 import { dayText } from '../format/day.ts';
+import { CompetitorReason } from './competitor-reason.tsx';
 import { judgeAdd, judgeMove } from './judge.ts';
 import type { Verdict } from './judge.ts';
 import type { BoardView, Card, Spot } from './types.ts';
@@ -59,9 +60,7 @@ export function MoveDialog({ what, view, onClose, onChosen }: Props) {
               label={<><b>{windowHeading(key)}</b> <span aria-hidden="true">{TONES[verdict.tone]}</span> {verdict.sentences.join(' ')}</>} />
           ))}
         </RadioGroup>
-        {chosen?.verdict.needsReason && (
-          <TextField label="Why competitors may stand there" value={reason} onChange={(event) => setReason(event.target.value)} required multiline minRows={2} helperText="Kept with the read, for whoever asks in spring." slotProps={{ htmlInput: { maxLength: 300 } }} />
-        )}
+        {chosen?.verdict.needsReason && <CompetitorReason value={reason} onChange={setReason} />}
       </DialogContent>
       <DialogActions sx={{ px: 3, pb: 2 }}>
         <Button onClick={onClose}>Do not</Button>

@@ -48,7 +48,7 @@ export function useDeeds(world: World): Deeds {
         const { view, plan, say } = now.current;
         const game = view.season.games.find((one) => one.gameId === gameId);
         if (!game) return;
-        if (view.games.find((one) => one.gameId === gameId)?.lock?.why === 'issued') return say('The packet of this night is issued, so it stays locked.', true);
+        if (view.games.find((one) => one.gameId === gameId)?.lock?.why === 'issued') return say('The packet of this night is issued, so it stays locked. It is unlocked on the page of the night, with a reason.', true);
         void plan.lock(game.nightId, game.isLocked ? 'unlock' : 'lock', `The night of ${game.label} is ${game.isLocked ? 'open again' : 'locked'}.`);
       },
       undo: () => void now.current.plan.undo(),

@@ -12,7 +12,7 @@ test('a director makes a sponsor the only one of its kind, and a rival is signed
   await open(page, `/contracts/${first.id}`, `Change ${first.title}`);
   await press(page, 'Add an exclusive right');
   await page.getByText('To be the only sponsor of a category is fine.').waitFor();
-  await choose(page, { 'Only sponsor of the category': 'Hardware' });
+  await choose(page, { Category: 'Hardware' });
   await press(page, 'Save');
   await settled(page, first.title);
   await page.getByText('Hardware: Nov 20, 2150 to Mar 13, 2151').waitFor();

@@ -38,13 +38,13 @@ function NewLines() {
   return (
     <>
       <ArrayInput source="newCommitments" label={false} helperText={false}>
-        <SimpleFormIterator addButton={<AddRow label="Add a line of reads" />} removeButton={<RemoveRow label="Take out these reads" />} disableReordering fullWidth sx={{ '& .RaSimpleFormIterator-line': { py: 2 } }}>
+        <SimpleFormIterator addButton={<AddRow label="Add a line of reads" />} removeButton={<RemoveRow label="Take out these reads" />} disableReordering disableClear fullWidth sx={{ '& .RaSimpleFormIterator-line': { py: 2 } }}>
           <CommitmentFields />
           <MoneyInput source="priceCents" label="Adds to the price" required />
         </SimpleFormIterator>
       </ArrayInput>
       <ArrayInput source="newBenefits" label={false} helperText={false}>
-        <SimpleFormIterator addButton={<AddRow label="Add a benefit" />} removeButton={<RemoveRow label="Take out the benefit" />} disableReordering fullWidth sx={{ '& .RaSimpleFormIterator-line': { py: 2 } }}>
+        <SimpleFormIterator addButton={<AddRow label="Add a benefit" />} removeButton={<RemoveRow label="Take out the benefit" />} disableReordering disableClear fullWidth sx={{ '& .RaSimpleFormIterator-line': { py: 2 } }}>
           <FormGrid>
             <WordsInput source="name" label="What" longest={120} required helperText="Banner, program page, passes" />
             <CountInput source="quantity" label="How many" min={1} defaultValue={1} required />

@@ -40,7 +40,7 @@ export function BenefitsFields() {
   return (
     <FormPart title="Other benefits" why="What the deal carries besides reads. Leave empty where there is nothing else.">
       <ArrayInput source="benefits" label={false} helperText={false}>
-        <SimpleFormIterator addButton={<AddRow label="Add a benefit" />} removeButton={<RemoveRow label="Take out the benefit" />} disableReordering fullWidth sx={{ '& .RaSimpleFormIterator-line': { py: 2 } }}>
+        <SimpleFormIterator addButton={<AddRow label="Add a benefit" />} removeButton={<RemoveRow label="Take out the benefit" />} disableReordering disableClear fullWidth sx={{ '& .RaSimpleFormIterator-line': { py: 2 } }}>
           <BenefitFields />
         </SimpleFormIterator>
       </ArrayInput>

@@ -8,7 +8,7 @@ export function CommitmentsFields() {
   return (
     <FormPart title="Reads promised" why="Each line promises reads of one kind. The price of the term is shared over the lines by their rate-card prices.">
       <ArrayInput source="commitments" label={false} helperText={false}>
-        <SimpleFormIterator addButton={<AddRow label="Add a line of reads" />} removeButton={<RemoveRow label="Take out these reads" />} disableReordering fullWidth sx={{ '& .RaSimpleFormIterator-line': { py: 2 } }}>
+        <SimpleFormIterator addButton={<AddRow label="Add a line of reads" />} removeButton={<RemoveRow label="Take out these reads" />} disableReordering disableClear fullWidth sx={{ '& .RaSimpleFormIterator-line': { py: 2 } }}>
           <CommitmentFields />
         </SimpleFormIterator>
       </ArrayInput>
