@@ -35,7 +35,7 @@ export function promiseText(commitment: Commitment): string {
   if (commitment.counting !== 'onOccurrence') return `${count(commitment.reads, 'read')} ${wordFor(COUNTING_WORDS, commitment.counting).toLowerCase()}${levels}`;
   const least = commitment.readsAtLeast ? `, at least ${commitment.readsAtLeast}` : '';
   const most = commitment.readsAtMost ? `, at most ${commitment.readsAtMost}` : '';
-  return `each time it happens${least}${most}${levels}`;
+  return `Each time it happens${least}${most}${levels}`;
 }
 
 export function CommitmentRows({ contract }: { contract: Contract }) {

@@ -24,7 +24,7 @@ export function StandingFigures({ contract }: { contract: Contract }) {
           ]}
         />
         {standing.loggedNotSignedOff > 0 && (
-          <Alert severity="info" icon={false}>{count(standing.loggedNotSignedOff, 'read')} logged on nights nobody has signed off yet. {canCount ? 'They count once the night is signed off.' : 'They would be extra and move no money.'}</Alert>
+          <Alert severity="info" icon={false}>{count(standing.loggedNotSignedOff, 'read')} logged on nights nobody has signed off yet. {canCount ? (standing.loggedNotSignedOff === 1 ? 'It counts once the night is signed off.' : 'They count once the nights are signed off.') : `${standing.loggedNotSignedOff === 1 ? 'It' : 'They'} would be extra and move no money.`}</Alert>
         )}
       </Section>
       <Section title="Money">

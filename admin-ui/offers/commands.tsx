@@ -26,7 +26,7 @@ export const AcceptButton = ({ offer }: { offer: Offer }) => {
   return (
     <CommandButton<Offer>
       label="Sign"
-      title={`Sign ${offer.title}`}
+      title={`Sign “${offer.title}”`}
       explains="The sponsor has signed. A contract is made exactly as it was offered, its number is given, its reads are owed, and the values are fixed. Later changes are amendments."
       path={at(offer, 'accept')}
       defaults={{ signedOn: today() }}
@@ -52,7 +52,7 @@ export function PutButton({ offer }: { offer: Offer }) {
   return (
     <CommandButton
       label="Put to the sponsor"
-      title={`Put ${offer.title} to ${offer.sponsorName}`}
+      title={`Put “${offer.title}” to ${offer.sponsorName}`}
       explains={`First it is proven that the season can carry it. Then the offer gets its number, its words stay${offer.holdsInventory ? ', and its places are held' : ''} through ${dayText(offer.lapsesOn)}.`}
       path={at(offer, 'put')}
       defaults={{ putOn: today() }}
@@ -72,7 +72,7 @@ export function PutButton({ offer }: { offer: Offer }) {
 export const FitButton = ({ offer }: { offer: Offer }) => (
   <CommandButton
     label="Set down to what fits"
-    title={`Set ${offer.title} down to what fits?`}
+    title={`Set “${offer.title}” down to what fits?`}
     explains="The reads become as many as the season can carry beside everything signed and held; a line of which nothing fits is taken out. The price stays as it is: look at it afterwards."
     path={at(offer, 'fit')}
     version={offer.version}
@@ -86,7 +86,7 @@ export const DraftContractButton = ({ offer }: { offer: Offer }) => {
   return (
     <CommandButton<Offer>
       label="Make a draft contract"
-      title={`Make a draft contract of ${offer.title}?`}
+      title={`Make a draft contract of “${offer.title}”?`}
       explains="For what still has to be changed before it is signed. From then on the offer holds no places any more; the contract owes nothing until it is signed. Throwing the draft away opens the offer again."
       path={at(offer, 'draft-contract')}
       confirmLabel="Make the draft"
@@ -117,7 +117,7 @@ export const DeclineButton = ({ offer }: { offer: Offer }) => (
 export const WithdrawButton = ({ offer }: { offer: Offer }) => (
   <CommandButton
     label="Withdraw"
-    title={`Withdraw ${offer.title}?`}
+    title={`Withdraw “${offer.title}”?`}
     explains="You take the offer back. Its places are free again at once. It stays in the list, and can be offered again."
     path={at(offer, 'withdraw')}
     confirmLabel="Withdraw it"
@@ -145,7 +145,7 @@ export function OfferAgainButton({ offer }: { offer: Offer }) {
   return (
     <CommandButton<Offer>
       label="Offer again"
-      title={`Offer ${offer.title} again?`}
+      title={`Offer “${offer.title}” again?`}
       explains="A new draft with the same lines and price is made. It holds places only once it is put to the sponsor."
       path={at(offer, 'again')}
       confirmLabel="Make the draft"
@@ -161,7 +161,7 @@ export function DeleteOfferButton({ offer }: { offer: Offer }) {
   return (
     <CommandButton
       label="Throw the draft away"
-      title={`Throw ${offer.title} away?`}
+      title={`Throw “${offer.title}” away?`}
       explains="The draft is removed. An offer that was put to a sponsor is never removed."
       path={`/offers/${offer.id}`}
       method="DELETE"
