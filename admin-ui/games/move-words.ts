@@ -15,7 +15,7 @@ export function lineInWords(line: MovedLine, { kind }: Pick<MovePreview, 'kind'>
     isMovedOn && `${reads(released)} ${are(released, 'goes', 'go')} along to the other night with ${are(released, 'its', 'their')} value`,
     released > 0 && !isMovedOn && `${reads(released)} ${are(released, 'is', 'are')} no longer owed; the value moves on to the reads that remain`,
     added > 0 && !isMovedOn && `${reads(added)} more ${are(added, 'is', 'are')} promised`,
-    kept > 0 && !isMovedOn && (kind === 'reschedule' ? `${reads(kept)} ${are(kept, 'comes', 'come')} along` : `${reads(kept)} ${are(kept, 'waits', 'wait')} until the game goes on`),
+    kept > 0 && !isMovedOn && (kind === 'reschedule' ? `${reads(kept)} ${are(kept, 'comes', 'come')} along` : `${reads(kept)} ${are(kept, 'waits', 'wait')} until the game ${kind === 'postpone' ? 'has a new day' : 'goes on'}`),
     placesLost > 0 && `${count(placesLost, 'planned read')} ${are(placesLost, 'loses its place', 'lose their places')}`,
     placesMoved > 0 && `${count(placesMoved, 'planned read')} ${are(placesMoved, 'keeps its window', 'keep their windows')} on the new day`,
     placesKept > 0 && kept === 0 && `${count(placesKept, 'planned read')} ${are(placesKept, 'waits', 'wait')} where ${are(placesKept, 'it is', 'they are')}`,

@@ -15,7 +15,7 @@ const at = (offer: Offer, what: string) => `/offers/${offer.id}/${what}`;
 /** Asked only where it matters: who pays, and why a lapsed offer is taken up. */
 const TakingUp = ({ offer }: { offer: Offer }) => (
   <>
-    {offer.payerId === null && <PickInput source="payerId" reference="payers" label="Payer" helperText="Left out: the sponsor’s only payer" />}
+    {offer.payerId === null && <PickInput source="payerId" reference="payers" label="Payer" helperText="Left empty, the sponsor’s only payer is taken" />}
     {offer.state === 'lapsed' && <WordsInput source="overrideReason" label="Why it is taken up after it lapsed" longest={300} required />}
   </>
 );

@@ -42,7 +42,7 @@ export function Decide({ proposal }: { proposal: PlanProposal }) {
           success="The plan is discarded."
         />
       )}
-      {!isOpen && proposal.state !== 'solving' && <AskPlanButton seasonId={proposal.seasonId} label="Work it out again" onAsked={(id) => redirect('show', 'plan-proposals', id)} />}
+      {!isOpen && proposal.state !== 'solving' && <AskPlanButton seasonId={proposal.seasonId} label="Work it out again" kind={proposal.kind} {...(proposal.because === null ? {} : { because: proposal.because })} {...(proposal.gameId === null ? {} : { gameId: proposal.gameId })} onAsked={(id) => redirect('show', 'plan-proposals', id)} />}
     </Actions>
   );
 }
