@@ -1,10 +1,10 @@
 import { Box, Typography } from '@mui/material';
 import type { ReactNode } from 'react';
 
-/** Fields side by side where there is room, one under the other on a phone. */
+/** Fields side by side where there is room, two on a tablet, one under the other on a phone. */
 export function FormGrid({ columns = 2, children }: { columns?: number; children: ReactNode }) {
   return (
-    <Box sx={{ display: 'grid', width: '100%', columnGap: 2, gridTemplateColumns: { xs: '1fr', sm: `repeat(${columns}, minmax(0, 1fr))` }, alignItems: 'start' }}>
+    <Box sx={{ display: 'grid', width: '100%', columnGap: 2, gridTemplateColumns: { xs: '1fr', sm: `repeat(${Math.min(columns, 2)}, minmax(0, 1fr))`, md: `repeat(${columns}, minmax(0, 1fr))` }, alignItems: 'start' }}>
       {children}
     </Box>
   );
