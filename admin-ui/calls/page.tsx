@@ -55,6 +55,7 @@ export function CallsPage() {
         <Pick label="Whose calls" value={asked['whose'] ?? 'all'} choices={[{ id: 'all', name: 'Everybody’s' }, { id: MINE, name: 'Mine' }, ...others, { id: NOBODYS, name: 'Nobody’s yet' }]} onChange={(whose) => change('whose', whose === 'all' ? '' : whose)} />
         <Button variant="outlined" onClick={() => move(-7)}>The week before</Button>
         <Button variant="outlined" onClick={() => move(7)}>The week after</Button>
+        {asked['weekOf'] && <Button onClick={() => change('weekOf', '')}>This week</Button>}
         {view && <Typography component="p">Monday, {dayText(view.from)} through Sunday, {dayText(view.through)}</Typography>}
       </Box>
       <Reading of={answer}>

@@ -23,7 +23,7 @@ function whereText(line: OfferedRead, { teams, games }: Names): string {
     line.startsOn && `from ${dayText(line.startsOn)}`,
     line.endsOn && `until ${dayText(line.endsOn)}`,
     line.blackoutDays.length > 0 && `not on ${line.blackoutDays.map((day) => dayText(day)).join(', ')}`,
-    line.pinnedGameIds.length > 0 && `for sure in ${named(line.pinnedGameIds, games, (game) => `${game.label} (${dayText(game.playedOn)})`)}`,
+    line.pinnedGameIds.length > 0 && `promised aloud for ${named(line.pinnedGameIds, games, (game) => `${game.label} (${dayText(game.playedOn)})`)}`,
     line.leastPerGame && `at least ${line.leastPerGame} in a game`,
     line.mostPerGame && `at most ${line.mostPerGame} in a game`,
     line.priority === 1 && 'served first when places are short',
