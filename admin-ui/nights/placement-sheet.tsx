@@ -18,21 +18,20 @@ const listOf = (answer: Answer): Placement[] => (Array.isArray(answer) ? answer 
 
 function LockNote({ lock }: { lock: NightLock }) {
   const why = lock.why === 'issued' ? 'its packet is issued' : (lock.note ?? 'somebody locked it by hand');
-  return <Alert severity="info" icon={false} sx={{ mb: 2 }}>This night is locked ({why}): nothing is planned into or out of it.</Alert>;
+  return <Alert severity="info" icon={false} sx={{ mb: 2 }}>This night is locked ({why}): planning the season leaves it as it is. A read can still be placed or taken out here, by hand.</Alert>;
 }
 
 /** Which sponsor reads are planned into which window of which game. */
 export function PlacementSheet({ night }: { night: Night }) {
   const asked = useServer<Answer>(`/nights/${night.id}/placements`);
   const lock = useServer<NightLock>(`/nights/${night.id}/lock`).data;
-  const plans = iMay('placements', 'edit') && night.state === 'open';
-  const may = plans && lock?.isLocked === false;
+  const may = iMay('placements', 'edit') && night.state === 'open';
   const gameOf = (one: Placement) => {
     const game = night.games.find(({ id }) => id === one.gameId);
     return game ? gameOfNight(game) : (one.gameLabel ?? '–');
   };
   return (
-    <Section title="Planned reads" actions={plans && <>{may && <PlaceButton night={night} />}{lock && <LockButton lock={lock} />}</>}>
+    <Section title="Planned reads" actions={may && <><PlaceButton night={night} />{lock && <LockButton lock={lock} />}</>}>
       {lock?.isLocked && night.state === 'open' && <LockNote lock={lock} />}
       <Reading of={asked}>
         {(answer) =>

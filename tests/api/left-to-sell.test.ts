@@ -52,6 +52,14 @@ test('a game that takes no read of any kind is full', async () => {
   expect(view.mixSentence).toBe('Nothing more fits that has a price on the rate card.');
 });
 
+test('a game on a locked night is named as locked, not as full', async () => {
+  const { director, season, left } = await aRoom(2, () => []);
+  await director.make(`/api/nights/${season.games[0]!.nightId}/lock`);
+  const view = await left();
+  expect(view.fullGames).toEqual([]);
+  expect(view.fullGamesSentence).toBe('Herons at Kestrels on Dec 4 is on a locked night, to which nothing is added.');
+});
+
 test('the best extra is the most that fits at the price of the rate card, and the best mix takes the dearest reads first', async () => {
   const { director, season, left } = await aRoom(2, () => []);
   const { gameBall, concession } = season.readKinds;

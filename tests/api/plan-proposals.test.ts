@@ -80,6 +80,8 @@ test('a locked night, a pinned read and an issued packet stay as they are, and n
   const pinned = await director.make('/api/placements', { commitmentId: contract.commitments[0].id, gameId: second.gameId, windowKey: 'pregame', place: 3 });
   await director.make(`/api/nights/${first.nightId}/lock`, { note: 'Senior night is full' });
   expect((await director.post(`/api/nights/${first.nightId}/lock`, {})).body.code).toBe('night-locked-already');
+  expect(await director.look(`/api/nights/${first.nightId}/lock`)).toEqual({ nightId: first.nightId, isLocked: true, why: 'person', note: 'Senior night is full' });
+  expect(await director.look(`/api/nights/${second.nightId}/lock`)).toMatchObject({ isLocked: false, why: null });
   await director.make(`/api/nights/${third.nightId}/packet-issues`);
   const view = await director.look(`/api/seasons/${season.seasonId}/plan`);
   expect(view.lockedNights.map(({ nightId, why, note }: any) => [nightId, why, note])).toEqual([[first.nightId, 'person', 'Senior night is full'], [third.nightId, 'issued', null]]);
