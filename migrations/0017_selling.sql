@@ -325,7 +325,7 @@ create table held_place (
   constraint "held-place-taken" unique (department_id, game_id, window_key, place),
   constraint "unknown-offer-line" foreign key (department_id, offer_line_id) references offer_line (department_id, id),
   constraint "unknown-game" foreign key (department_id, game_id) references game (department_id, id) on delete cascade,
-  constraint "unknown-night" foreign key (department_id, night_id) references night (department_id, id)
+  constraint "unknown-night" foreign key (department_id, night_id) references night (department_id, id) on delete cascade
 );
 create index held_place_line on held_place (department_id, offer_line_id);
 create index held_place_night on held_place (department_id, night_id);
@@ -342,6 +342,6 @@ create table night_lock (
   version integer not null default 1,
   primary key (department_id, id),
   constraint "night-locked-already" unique (department_id, night_id),
-  constraint "unknown-night" foreign key (department_id, night_id) references night (department_id, id)
+  constraint "unknown-night" foreign key (department_id, night_id) references night (department_id, id) on delete cascade
 );
 call keep_with_audit('night_lock');
