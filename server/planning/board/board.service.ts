@@ -17,11 +17,12 @@ export class BoardService {
   async of(seasonId: string): Promise<BoardView> {
     const { name } = await this.work.one(Season, seasonId);
     const { season, version, today } = await this.facts.load(seasonId, { offers: 'open' });
+    const inPlan = new Set(season.placed.map((read) => read.placementId));
     const gameIds = season.games.map((game) => game.gameId);
     return {
       seasonId, seasonName: name, planVersion: version, today, season,
       games: await this.rows.nights(gameIds, season.games.map((game) => game.nightId)),
-      reads: await this.rows.readsAt(gameIds),
+      reads: (await this.rows.readsAt(gameIds)).filter((read) => inPlan.has(read.id)),
       teams: await this.rows.teams(seasonId),
     };
   }

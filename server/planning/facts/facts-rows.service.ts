@@ -39,6 +39,7 @@ export interface NightRow {
 const KIND = `read_kind.id as "readKindId", read_kind.name as "readKindName", read_kind.place_group as "placeGroup", read_kind.sponsors_per_game as "sponsorsPerGame",
     read_kind.default_seconds as seconds, read_kind.windows as "kindWindows"`;
 
+// What is planned on or after the day its contract ended is not read any more: it takes no place.
 const PLACED = `select placement.id, coalesce(placement.makegood_id, placement.commitment_id) as "promiseId", placement.game_id as "gameId", placement.night_id as "nightId",
     placement.window_key as "windowKey", placement.place, placement.is_pinned as "isPinned",
     exists (select from log_entry where log_entry.department_id = $1 and log_entry.placement_id = placement.id) as "isLogged",
@@ -48,7 +49,9 @@ const PLACED = `select placement.id, coalesce(placement.makegood_id, placement.c
     join game on game.department_id = placement.department_id and game.id = placement.game_id
     join commitment on commitment.department_id = placement.department_id and commitment.id = placement.commitment_id
     join term on term.department_id = commitment.department_id and term.id = commitment.term_id
+    join night on night.department_id = placement.department_id and night.id = placement.night_id
   where placement.department_id = $1 and (game.season_id = $2 or term.season_id = $2)
+    and (term.ended_on is null or term.ended_on > night.held_on or exists (select from log_entry where log_entry.department_id = $1 and log_entry.placement_id = placement.id))
   order by placement.id`;
 
 const OFFERED = `select offer_line.id, offer.id as "dealId", offer.sponsor_id as "sponsorId", sponsor.name as "sponsorName", sponsor.category_id as "categoryId",

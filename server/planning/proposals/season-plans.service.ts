@@ -2,6 +2,14 @@ import { Inject, Injectable } from '@nestjs/common';
 import { newId } from '../../platform/database/ids.ts';
 import { UnitOfWork } from '../../platform/database/unit-of-work.ts';
 
+// What nobody has logged yet on the day a contract ends or later is not read any more, and its places are others'.
+const GIVE_UP = `delete from placement using commitment, term, night, game
+  where placement.department_id = $1 and commitment.department_id = $1 and term.department_id = $1 and night.department_id = $1 and game.department_id = $1
+    and commitment.id = placement.commitment_id and term.id = commitment.term_id and night.id = placement.night_id and game.id = placement.game_id
+    and game.season_id = $2 and term.ended_on <= night.held_on
+    and not exists (select from log_entry where log_entry.department_id = $1 and log_entry.placement_id = placement.id)
+    and not exists (select from sign_off where sign_off.department_id = $1 and sign_off.night_id = night.id)`;
+
 /** The version of a season's plan: a plan that was worked out on another one is not accepted. */
 @Injectable()
 export class SeasonPlans {
@@ -24,6 +32,7 @@ export class SeasonPlans {
   async moveOn(seasonId: string): Promise<number> {
     const version = (await this.lock(seasonId)) + 1;
     await this.work.sql('update season_plan set version = $3 where department_id = $1 and season_id = $2', [seasonId, version]);
+    await this.work.sql(GIVE_UP, [seasonId]);
     return version;
   }
 
