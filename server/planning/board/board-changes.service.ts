@@ -5,7 +5,7 @@ import { changePlan, newFaults } from '../../domain/planning/board/change.ts';
 import type { BoardChange, ChangedPlan } from '../../domain/planning/board/change.ts';
 import { checkPlan } from '../../domain/planning/check-plan.ts';
 import { isOfCompany } from '../../domain/planning/plan-fault.ts';
-import type { PlanSeason } from '../../domain/planning/season.ts';
+import type { PlacedRead, PlanSeason } from '../../domain/planning/season.ts';
 import { refuse, sentenceOfRefusal } from '../../domain/refusals.ts';
 import type { RefusalCode } from '../../domain/refusals.ts';
 import { newId } from '../../platform/database/ids.ts';
@@ -42,7 +42,7 @@ export class BoardChanges {
     await this.rows.lock(ids);
     const before = await this.rows.reads(ids);
     const { season } = await this.facts.load(seasonId, { offers: 'open' });
-    refuseChanges(form.changes.flatMap((change, index) => this.outOfHand(change, index, before, season)), form.changes.length);
+    refuseChanges(form.changes.flatMap((change, index) => this.outOfHand(form.changes, index, before, season)), form.changes.length);
     const reason = mayUse(roles, 'override a refusal') ? (form.overrideReason ?? null) : null;
     const { plan, beside } = this.checked(season, form.changes, reason);
     const laid = form.changes.map((change, index): Laid => ({ change, id: change.placementId ?? newId(), read: before.get(change.placementId ?? ''), spot: plan.spots[index] ?? null, reason: beside.has(index) ? reason : undefined }));
@@ -62,7 +62,8 @@ export class BoardChanges {
   }
 
   /** What is wrong with one change whatever the others do. */
-  private outOfHand(change: BoardChangeDto, index: number, before: ReadonlyMap<string, BoardReadView>, season: PlanSeason): InTheWay[] {
+  private outOfHand(changes: readonly BoardChangeDto[], index: number, before: ReadonlyMap<string, BoardReadView>, season: PlanSeason): InTheWay[] {
+    const change = changes[index]!;
     const no = (code: RefusalCode): InTheWay[] => [{ index, code, details: {}, sentence: sentenceOfRefusal(code) }];
     const isPlaced = change.kind === 'add' || change.kind === 'move';
     if (isPlaced && (change.gameId === undefined || change.windowKey === undefined)) return no('board-change-without-target');
@@ -76,10 +77,17 @@ export class BoardChanges {
     if (change.version === undefined) return no('version-missing');
     if (change.version !== read.version) return no('stale-version');
     if (change.kind === 'pin' || change.kind === 'unpin') return [];
+    if (changes.slice(0, index).some((one) => one.placementId === change.placementId)) return no('stale-version');
     if (read.isLogged) return no('placement-already-logged');
+    if (staysOnLockedNight(facts, season)) return no('night-locked');
     if (change.kind === 'move' && !season.promises.some((one) => one.promiseId === read.promiseId)) return no('placement-not-planned');
     return [];
   }
+}
+
+/** On a locked night, of a promise that is not planned: the check of the plan does not miss it. */
+function staysOnLockedNight(read: PlacedRead, season: PlanSeason): boolean {
+  return !season.promises.some((one) => one.promiseId === read.promiseId) && season.games.some((game) => game.gameId === read.gameId && game.isLocked);
 }
 
 function asMove(change: BoardChangeDto): BoardChange | null {
