@@ -33,6 +33,7 @@ export class SpreadService {
       const plan = await this.solver.solve(season, { keeps: 'whatIsPlaced' }, { seconds: SECONDS, company: false });
       const placed = await this.work.run(async () => {
         await this.plans.lock(seasonId);
+        await this.plans.holdTables(seasonId);
         const now = await this.facts.load(seasonId, { offers: 'open' });
         if (now.digest !== digest) return null;
         await this.plans.moveOn(seasonId);

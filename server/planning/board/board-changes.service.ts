@@ -38,6 +38,7 @@ export class BoardChanges {
   async many(seasonId: string, form: BoardChangesDto, roles: readonly Role[]): Promise<BoardChangesView> {
     await this.rows.refuseUnlessThere(seasonId);
     const planVersion = await this.plans.moveOn(seasonId);
+    await this.plans.holdTables(seasonId);
     const ids = form.changes.flatMap((change) => change.placementId ?? []);
     await this.rows.lock(ids);
     const before = await this.rows.reads(ids);

@@ -36,6 +36,7 @@ export class PlanAcceptance {
     const { seasonId } = await this.work.one(PlanProposal, id);
     const current = await this.plans.lock(seasonId);
     if (current !== version) refuse('stale-version');
+    await this.plans.holdTables(seasonId);
     await this.work.lock(PlanProposal, [id]);
     const proposal = await this.work.one(PlanProposal, id);
     const { state } = standing(proposal);

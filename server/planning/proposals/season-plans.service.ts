@@ -36,6 +36,16 @@ export class SeasonPlans {
     return version;
   }
 
+  /** Keeps the tables of tonight from logging until the unit ends: what they log stays where it is. After the season's lock. */
+  async holdTables(seasonId: string): Promise<void> {
+    await this.work.sql(
+      `select 1 from night where department_id = $1 and held_on between current_date - 1 and current_date + 1
+         and id in (select game_night.night_id from game_night join game on game.department_id = $1 and game.id = game_night.game_id
+           where game_night.department_id = $1 and game.season_id = $2) order by id for no key update`,
+      [seasonId],
+    );
+  }
+
   /** The same, for the seasons of games. */
   async moveOnWith(gameIds: readonly string[]): Promise<void> {
     for (const id of await this.seasonsOf(gameIds)) await this.moveOn(id);
