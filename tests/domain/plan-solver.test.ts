@@ -70,6 +70,12 @@ test('a season that cannot be read at all is told, and the next is planned', asy
   expect(await solver.solve(small, WISHES, soon)).toMatchObject(isFull);
 });
 
+test('a season that cannot be handed over at all is told, and the next is planned', async () => {
+  const solver = aSolver({ threads: 1 });
+  await expect(solver.solve({ ...small, games: (() => []) as never }, WISHES, soon)).rejects.toThrow('the plan could not be worked out');
+  expect(await solver.solve(small, WISHES, soon)).toMatchObject(isFull);
+});
+
 test('when the time is up the plan so far is the answer, with its bound', async () => {
   const solver = aSolver({ threads: 1, graceSeconds: 0 });
   await solver.solve(small, WISHES, soon);

@@ -45,9 +45,13 @@ export class SolvingThread {
   ask(order: SolveOrder, onSoFar: (plan: SeasonPlan) => void): Promise<SeasonPlan> {
     return new Promise((resolve, reject) => {
       this.asked = { id: order.id, onSoFar, resolve, reject };
-      const worker = (this.worker ??= this.start());
-      worker.ref();
-      worker.postMessage(order);
+      try {
+        const worker = (this.worker ??= this.start());
+        worker.ref();
+        worker.postMessage(order);
+      } catch (failure) {
+        this.settle((one) => one.reject(new SolvingFailed(String(failure))));
+      }
     });
   }
 
