@@ -69,5 +69,6 @@ test('a slot never asks for less than is printed in it, and what is printed else
   const games = [game('first', '2026-12-11'), game('second', '2026-12-18')];
   expect(planPromise(promise({ owed: () => 1 }), games, [read('first', true), read('second', true), read('second', false)]).slots[0]!.reads).toBe(2);
   expect(planPromise(promise({ endsOn: day('2026-12-12') }), games, [read('second', true)]).slots).toEqual([{ reads: 7, gameIds: ['first'] }]);
+  expect(planPromise(promise({ endsOn: day('2026-12-12'), owed: () => 1 }), games, [read('first', true), read('second', true)]).slots).toEqual([{ reads: 1, gameIds: ['first'] }]);
   expect(planPromise(promise({}), [], []).slots).toEqual([{ reads: 8, gameIds: [] }]);
 });

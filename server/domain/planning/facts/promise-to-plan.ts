@@ -82,15 +82,14 @@ export function planPromise(promise: PromiseToPlan, games: readonly GameOfPromis
 }
 
 function slotsOf(promise: PromiseToPlan, games: readonly GameOfPromise[], placed: readonly PlacedRead[]): PlanSlot[] {
-  const slot = (key: string | null, gameIds: readonly string[]): PlanSlot => {
+  const slot = (key: string | null, gameIds: readonly string[], elsewhere = 0): PlanSlot => {
     const fixed = placed.filter((read) => read.isFixed && gameIds.includes(read.gameId)).length;
-    return { reads: Math.max(fixed, promise.owed(key)), gameIds };
+    return { reads: Math.max(fixed, promise.owed(key) - elsewhere), gameIds };
   };
   if (promise.counting === 'onOccurrence') return [];
   if (promise.counting === 'perTerm') {
     const strays = placed.filter((read) => read.isFixed && !games.some((game) => game.id === read.gameId)).length;
-    const whole = slot(null, games.map((game) => game.id));
-    return [{ ...whole, reads: Math.max(0, whole.reads - strays) }];
+    return [slot(null, games.map((game) => game.id), strays)];
   }
   const keyOf = (game: GameOfPromise): string => (promise.counting === 'perGame' ? game.id : (game.nightId ?? game.id));
   const slots = [...new Set(games.map(keyOf))].map((key) => slot(key, games.filter((game) => keyOf(game) === key).map((game) => game.id)));
