@@ -3,6 +3,7 @@ import { checkPlan } from '../../server/domain/planning/check-plan.ts';
 import type { PlanSeason, PlanWishes, SeasonPlan } from '../../server/domain/planning/season.ts';
 import { solveSeason } from '../../server/planning/solver/season-solving.ts';
 import { aGame, aPlaced, aPlanSeason, aPromise, aWindow } from '../support/small-plan-season.ts';
+import { wholeBound } from '../../server/domain/planning/company/whole-bound.ts';
 
 const solve = (season: PlanSeason, keeps: PlanWishes['keeps'] = 'nothing'): Promise<SeasonPlan> => solveSeason({ id: 1, season, wishes: { keeps }, company: true, seconds: 10 }, () => {});
 const window = (reads: number) => aWindow('timeOut1', { places: reads });
@@ -66,4 +67,8 @@ test('competitors that stay side by side stay, and nothing is added beside them'
   const plan = await solve(season);
   expect(plan.reads).toHaveLength(2);
   expect(checkPlan(season, plan.reads).filter((fault) => fault.severity === 'wall')).toEqual([]);
+});
+
+test.each([[12, 12], [12.0009, 12], [12.002, 13], [11.9999, 12], [0.4, 1], [0, 0]])('a bound of %s is proven as %s', (bound, whole) => {
+  expect(wholeBound(bound)).toBe(whole);
 });

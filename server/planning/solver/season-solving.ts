@@ -7,6 +7,7 @@ import type { CompanySeason } from '../../domain/planning/company/company-season
 import { STAGES, costOf } from '../../domain/planning/company/model-rows.ts';
 import type { CompanyModel, Stage } from '../../domain/planning/company/model-rows.ts';
 import { improvedCounts, repairedCounts } from '../../domain/planning/company/repaired-plan.ts';
+import { wholeBound } from '../../domain/planning/company/whole-bound.ts';
 import { planPlaces } from '../../domain/planning/places/plan-places.ts';
 import type { PlanSeason, PlanWishes, SeasonPlan } from '../../domain/planning/season.ts';
 import { highs, runStage } from './highs-stage.ts';
@@ -87,7 +88,7 @@ async function onwards(of: CompanySeason, model: CompanyModel, first: Reached, s
 
 /** The new solution where it is better and passes the check, else what there was; the bound of the shortfall either way. */
 function better(of: CompanySeason, model: CompanyModel, stage: Stage, before: Reached, result: { values: Float64Array | null; bound: number }): Reached {
-  const bound = stage === 'shortfall' && Number.isFinite(result.bound) ? Math.max(before.proof.bound, Math.ceil(result.bound - 1e-6)) : before.proof.bound;
+  const bound = stage === 'shortfall' && Number.isFinite(result.bound) ? Math.max(before.proof.bound, wholeBound(result.bound)) : before.proof.bound;
   const proof = { ...before.proof, bound };
   const told = { plan: { ...before.plan, bound, isProven: before.plan.weightedShortfall === bound }, values: before.values, proof };
   if (result.values === null) return told;
