@@ -2,12 +2,12 @@ import { expect, test } from 'vitest';
 import { aPage, choose, field, open, paperFrom, press, settled, write } from '../support/browser-page.ts';
 import { aDepartment } from '../support/department.ts';
 import { anOpenOffer, inDays } from '../support/offers.ts';
-import { aSeason } from '../support/season.ts';
+import { aLaterSeason, aSeason } from '../support/season.ts';
 
 test('a director writes an offer from the sponsor’s page and sees what each read is worth before it is kept', async () => {
   const department = await aDepartment();
   const { director } = department;
-  const season = await aSeason(department, 3);
+  const season = await aLaterSeason(department, 3);
   await director.make('/api/rate-card-lines', { seasonId: season.seasonId, readKindId: season.readKinds.gameBall, priceCents: 7500 });
   const page = await aPage({ visitor: director });
   await open(page, `/sponsors/${season.sponsorId}/show`, 'Juniper & Pike Hardware');
