@@ -44,3 +44,28 @@ test('the places of an offer are free once it is withdrawn, declined or lapsed; 
   expect((await director.look(`/api/contracts/${taken.contractId}`)).standing.owed).toBe(3);
   expect(await fits(), 'once it is signed').toBe('no');
 });
+
+test('a contract that was drawn up of an offer keeps its places until it is signed or the offer lapses, and is not in its own way', async () => {
+  const department = await aDepartment();
+  const { director } = department;
+  const season = await aLaterSeason(department, 1);
+  const offer = async (title: string) =>
+    director.make('/api/offers', {
+      sponsorId: season.sponsorId, sellerId: season.sellerId, payerId: season.payerId, seasonId: season.seasonId, title, priceCents: 20_000, startsOn: season.startsOn, endsOn: season.endsOn, lapsesOn: '2150-11-30',
+      readLines: [{ readKindId: season.readKinds.concession, counting: 'perTerm', reads: 3, rateCents: 4_000, windowKinds: ['halftime'] }],
+    });
+  const first = await offer('Is drawn up');
+  const second = await offer('Waits for the places');
+  const put = async (id: string) => (await director.post(`/api/offers/${id}/put`, { putOn: inDays(0) })).body.code ?? 'put';
+  expect(await put(first.id)).toBe('put');
+  const taken = await director.make(`/api/offers/${first.id}/draft-contract`);
+  expect([taken.state, taken.holdsNow]).toEqual(['accepted', true]);
+  expect(await put(second.id)).toBe('offer-beyond-places');
+  expect((await director.make(`/api/contracts/${taken.contractId}/promise-checks`)).can).toBe('yes');
+  await department.ask('update offer set lapses_on = $3 where department_id = $1 and id = $2', [department.id, first.id, inDays(-1)]);
+  expect((await director.make(`/api/offers/${second.id}/promise-checks`)).can).toBe('yes');
+  await department.ask('update offer set lapses_on = $3 where department_id = $1 and id = $2', [department.id, first.id, inDays(1)]);
+  expect((await director.remove(`/api/contracts/${taken.contractId}`)).status).toBe(204);
+  expect(await director.look(`/api/offers/${first.id}`)).toMatchObject({ state: 'open', holdsNow: true });
+  expect(await put(second.id)).toBe('offer-beyond-places');
+});

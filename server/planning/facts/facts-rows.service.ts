@@ -3,6 +3,7 @@ import type { Day } from '../../domain/day.ts';
 import type { KindToPlan } from '../../domain/planning/facts/promise-to-plan.ts';
 import { isId } from '../../platform/database/ids.ts';
 import { UnitOfWork } from '../../platform/database/unit-of-work.ts';
+import { offerHoldsOn } from '../../sponsorship/offers/offer-view.sql.ts';
 import type { MakegoodToPlan } from './owed-promises.ts';
 import type { PlanLine } from './plan-line.ts';
 
@@ -62,7 +63,7 @@ const OFFERED = `select offer_line.id, offer.id as "dealId", offer.sponsor_id as
   from offer
     join offer_line on offer_line.department_id = offer.department_id and offer_line.offer_id = offer.id
     join sponsor on sponsor.department_id = offer.department_id and sponsor.id = offer.sponsor_id
-  where offer.department_id = $1 and offer.season_id = $2 and offer.state = 'open' and offer.holds_inventory and offer.lapses_on >= $3
+  where offer.department_id = $1 and offer.season_id = $2 and ${offerHoldsOn('$3')}
     and offer_line.read_kind_id is not null and offer_line.counting is not null and offer_line.counting <> 'onOccurrence'
   order by offer_line.id`;
 

@@ -47,7 +47,7 @@ export class AskedDeals {
     return { offer, seasonId, lines, leavingOutOfferId: offer.id, deal: 'this offer', obstacles: inTheWay.map((one) => `${one.words}.`) };
   }
 
-  /** @throws Refused `not-found`, `contract-not-a-draft` */
+  /** What the offer holds of which the draft was made is not in its way. @throws Refused `not-found`, `contract-not-a-draft` */
   async ofContract(id: string): Promise<Asked> {
     const contract = await this.contracts.one(id);
     if (contract.term.state !== 'draft') refuse('contract-not-a-draft');
@@ -55,7 +55,8 @@ export class AskedDeals {
     const deal = { sponsorId: contract.sponsorId, categoryId: null, startsOn, endsOn, dealId: contract.id };
     const inTheWay = await this.company.obstaclesOf({ kind: 'contract', dealId: contract.id, sponsorId: contract.sponsorId, startsOn, endsOn });
     const isExcepted = Boolean(contract.categoryException && contract.categoryExceptionApprovedBy);
-    return { seasonId, lines: planLines(contract.commitments, deal), deal: 'this contract', obstacles: inTheWay.filter((one) => one.because !== 'blocked' || !isExcepted).map((one) => `${one.words}.`) };
+    const [madeOf] = await this.work.sql<{ id: string }>('select id from offer where department_id = $1 and contract_id = $2', [contract.id]);
+    return { seasonId, lines: planLines(contract.commitments, deal), ...(madeOf ? { leavingOutOfferId: madeOf.id } : {}), deal: 'this contract', obstacles: inTheWay.filter((one) => one.because !== 'blocked' || !isExcepted).map((one) => `${one.words}.`) };
   }
 
   /** A category that the department takes no sponsors of. */

@@ -1,6 +1,13 @@
 /** `$2` is today by the department's calendar. */
 export const OFFER_STATE = `(case when offer.state = 'open' and offer.lapses_on < $2::date then 'lapsed' else offer.state end)`;
 
+/**
+ * The offer keeps its places, and what it promises of others, on that day: it is open, or a contract was drawn up of it that
+ * nobody has signed yet.
+ */
+export const offerHoldsOn = (day: string): string => `(offer.holds_inventory and offer.lapses_on >= ${day}::date and (offer.state = 'open'
+    or exists (select from term as drawn_up where drawn_up.department_id = offer.department_id and drawn_up.contract_id = offer.contract_id and drawn_up.state = 'draft')))`;
+
 export const OFFER = `offer.id, offer.number, offer.sponsor_id as "sponsorId", sponsor.name as "sponsorName", sponsor.category_id as "categoryId",
   category.name as "categoryName", offer.seller_id as "sellerId", seller.name as "sellerName", offer.payer_id as "payerId", payer.name as "payerName",
   offer.season_id as "seasonId", season.name as "seasonName", offer.package_id as "packageId", package.name as "packageName", offer.title,
@@ -10,7 +17,7 @@ export const OFFER = `offer.id, offer.number, offer.sponsor_id as "sponsorId", s
   offer.lapses_on as "lapsesOn", offer.holds_inventory as "holdsInventory", offer.put_on as "putOn", offer.beyond_places_reason as "beyondPlacesReason",
   person.name as "beyondPlacesPersonName", offer.declined_on as "declinedOn", offer.declined_reason as "declinedReason",
   offer.withdrawn_on as "withdrawnOn", offer.contract_id as "contractId", contract.number as "contractNumber", offer.note, offer.version,
-  ${OFFER_STATE} as state, (${OFFER_STATE} = 'open' and offer.holds_inventory) as "holdsNow",
+  ${OFFER_STATE} as state, ${offerHoldsOn('$2')} as "holdsNow",
   case when ${OFFER_STATE} = 'open' then offer.lapses_on - $2::date end as "lapsesInDays"`;
 
 export const OFFER_FROM = `from offer

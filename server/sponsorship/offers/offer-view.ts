@@ -73,7 +73,7 @@ export interface OfferRow {
   contractNumber: string | null;
   note: string | null;
   state: OfferState;
-  /** it holds places now: put, not over, and meant to hold */
+  /** it holds places now: put, neither over nor signed, and meant to hold */
   holdsNow: boolean;
   /** days until it lapses, the last day counted as 0; null where it is not open */
   lapsesInDays: number | null;
