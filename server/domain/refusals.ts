@@ -278,7 +278,7 @@ export const REFUSALS = {
   'offer-withdrawn': no(422, 'This offer was withdrawn. Offer again to make a new one of it.'),
   'offer-lapsed': no(422, 'This offer lapsed on {lapsesOn}, so its places may be sold by now. Offer again, or give the reason why it is taken up all the same.', 'director'),
   'offer-lapsed-already': no(422, 'This offer lapsed on {lapsesOn} and holds no places any more. Offer again, so that the places are proven anew.'),
-  'offer-lapses-too-soon': no(422, 'The offer would lapse on {lapsesOn}, before the day it is put to the sponsor. Choose a later day.'),
+  'offer-lapses-too-soon': no(422, 'The last day of the offer, {lapsesOn}, would be over before the sponsor has it. Choose a later day.'),
   'offer-lapses-no-later': no(422, 'The offer holds until {lapsesOn} already. Choose a later day.'),
   'offer-without-lines': no(422, 'An offer needs at least one read or benefit.'),
   'offer-beyond-places': no(409, 'The season does not carry all of this offer. {answer} {because}', 'director'),

@@ -16,12 +16,15 @@ test('offers are numbered without a gap when they are put, and a refused one tak
   for (const [offered, code] of [
     [{ benefitLines: [] }, 'offer-without-lines'],
     [{ lapsesOn: inDays(-1) }, 'offer-lapses-too-soon'],
+    [{ billingPlan: { kind: 'installments', installments: [{ on: '2026-12-01', amountCents: 70_001 }] } }, 'installments-exceed-price'],
     [{ benefitLines: [{ name: 'Banner', quantity: 1, rateCents: 0 }] }, 'price-without-rates'],
   ] as const) {
     const draft = await anOffer(department, season, { ...banner, ...offered });
     expect((await put(draft.id)).body.code).toBe(code);
     expect((await director.look(`/api/offers/${draft.id}`)).number).toBeNull();
   }
+  const over = await anOffer(department, season, { ...banner, lapsesOn: inDays(-1) });
+  expect((await director.post(`/api/offers/${over.id}/put`, { putOn: inDays(-9) })).body.code).toBe('offer-lapses-too-soon');
   expect(await numberOf({ lapsesOn: inDays(0) })).toBe(`${series}0002`);
   const drafts = [];
   for (let one = 0; one < 4; one += 1) drafts.push(await anOffer(department, season, banner));

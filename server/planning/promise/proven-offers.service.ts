@@ -42,15 +42,14 @@ export class ProvenOffers {
     const reason = beyondPlacesReason?.trim() || null;
     for (let attempt = 1; attempt <= TRIES; attempt += 1) {
       const prepared = await this.work.run(() => this.prepare(id));
-      const { view, answer } = await this.checks.answer(prepared, signal);
       // Who is in the way is refused by name where the offer is put; here only the places are asked.
-      const can = prepared.obstacles.length > 0 ? answer.can : view.can;
-      if (can !== 'yes' && reason === null) refuse('offer-beyond-places', { answer: withoutVerdict(view.sentence), because: view.because.join(' '), most: view.atLeast, asked: view.asked });
+      const { view } = await this.checks.answer({ ...prepared, obstacles: [] }, signal);
+      if (view.can !== 'yes' && reason === null) refuse('offer-beyond-places', { answer: withoutVerdict(view.sentence), because: view.because.join(' '), most: view.atLeast, asked: view.asked });
       const put = await this.work.run(async () => {
         await this.plans.lock(prepared.seasonId);
         const now = await this.prepare(id);
         if (now.facts.digest !== prepared.facts.digest || now.offer.version !== prepared.offer.version) return null;
-        await this.putting.markPut(id, { putOn: putOn as Day, beyondPlacesReason: can === 'yes' ? null : reason, companyException });
+        await this.putting.markPut(id, { putOn: putOn as Day, beyondPlacesReason: view.can === 'yes' ? null : reason, companyException });
         return (await this.deals.ofOffer(id)).offer;
       });
       if (put !== null) return put;

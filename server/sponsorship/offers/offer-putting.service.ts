@@ -1,6 +1,7 @@
 import { Inject, Injectable } from '@nestjs/common';
 import { DepartmentService } from '../../access/department.service.ts';
 import { NumberService } from '../../access/number.service.ts';
+import { checkPlanCovers } from '../../domain/billing/billing-plan.ts';
 import { documentNumber } from '../../domain/billing/document-number.ts';
 import type { Day } from '../../domain/day.ts';
 import { fiscalYearOf } from '../../domain/day.ts';
@@ -39,14 +40,15 @@ export class OfferPutting {
    * @throws Refused `offer-already-put`, `offer-without-lines`, `offer-lapses-too-soon`, as signing would refuse the lines, and who is in the way
    */
   async markPut(id: string, { putOn, beyondPlacesReason = null, companyException = null }: PutOffer): Promise<void> {
-    const { offer, lines } = await this.records.lockFor('put', id);
+    const { offer, lines, today } = await this.records.lockFor('put', id);
     if (lines.length === 0) refuse('offer-without-lines');
-    if (offer.lapsesOn < putOn) {
+    if (offer.lapsesOn < putOn || offer.lapsesOn < today) {
       const details = { lapsesOn: offer.lapsesOn };
       refuse('offer-lapses-too-soon', details, { lapsesOn: sentenceOfRefusal('offer-lapses-too-soon', details) });
     }
     const { valuesTrouble } = await this.views.one(id);
     if (valuesTrouble) refuse(valuesTrouble.code as RefusalCode);
+    checkPlanCovers(offer.billingPlan, offer.priceCents);
     const { sponsorId, startsOn, endsOn } = offer;
     await this.company.refuseInTheWay({ kind: 'offer', dealId: id, sponsorId, startsOn, endsOn, exception: companyException });
     const { fiscalYearStartsInMonth } = await this.departments.here();
