@@ -2,6 +2,7 @@ import { Inject, Injectable } from '@nestjs/common';
 import { newsSince, outlineOf } from '../../domain/planning/proposal/what-changed.ts';
 import { whereItStands } from '../../domain/planning/proposal/where-it-stands.ts';
 import { UnitOfWork } from '../../platform/database/unit-of-work.ts';
+import { Season } from '../../season/season.entity.ts';
 import { SeasonFacts } from '../facts/season-facts.service.ts';
 import type { ProposalOptions } from './plan-proposal.entity.ts';
 import { ProposalViews } from './proposal-views.service.ts';
@@ -22,10 +23,10 @@ export class SeasonPlanViews {
     @Inject(ProposalViews) private readonly proposals: ProposalViews,
   ) {}
 
-  /** @throws Refused `unknown-season` */
+  /** @throws Refused `not-found` */
   async of(seasonId: string): Promise<SeasonPlanView> {
+    const { name } = await this.work.one(Season, seasonId);
     const { season, owed, version } = await this.facts.standing(seasonId);
-    const [{ name }] = (await this.work.sql<{ name: string }>('select name from season where department_id = $1 and id = $2', [seasonId])) as [{ name: string }];
     const promises = whereItStands(season, owed);
     const sum = (field: 'owed' | 'planned' | 'atRisk'): number => promises.reduce((all, one) => all + one[field], 0);
     const accepted = await this.accepted(seasonId);
