@@ -46,7 +46,7 @@ beforeAll(async () => {
   const { director } = department;
   const kinds = (await director.look('/api/read-kinds')).data as { id: string; timing: string }[];
   const season = {
-    seasonId: objects['seasons/id'], sponsorId: objects['sponsors/id'], sellerId: objects['sellers/id'], payerId: objects['payers/id'],
+    ...(await director.look(`/api/seasons/${objects['seasons/id']}`)), seasonId: objects['seasons/id'], sponsorId: objects['sponsors/id'], sellerId: objects['sellers/id'], payerId: objects['payers/id'],
     readKinds: { concession: kinds.find((kind) => kind.timing === 'scheduled')!.id },
   };
   await aClosedContract(department, season as Season);
