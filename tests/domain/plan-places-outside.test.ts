@@ -91,7 +91,7 @@ test.each(['nothing', 'whatIsPlaced'] as const)('on 200 random seasons a plan th
 });
 
 test.each(['nothing', 'whatIsPlaced'] as const)('where a plan keeps %s, each level after the shortfall is that of HiGHS too', (keeps) => {
-  const seasons = together(seeds.filter((seed) => seed % 8 === 0));
+  const seasons = together(seeds.filter((seed) => seed % 16 === 0));
   const ours = seasons.map(({ seed, season }) => {
     const plan = keeps === 'nothing' ? planOf(seed) : planPlaces(season, { keeps });
     return { shortfall: plan.weightedShortfall, ...measured(season, plan) };
