@@ -13,7 +13,7 @@ import type { Objects } from './wall-objects.ts';
 const CANARY = 'Zx9CanaryQv7';
 const on = '2026-12-03';
 
-/** A department whose accounts office has written the canary wherever it may write. */
+/** A department whose office has written the canary wherever it may write. */
 async function theOfficeNextDoor(): Promise<{ department: Department; objects: Objects }> {
   const department = await aDepartment({ name: `${CANARY} Athletics` });
   const objects = await everyObject(department);
@@ -23,6 +23,9 @@ async function theOfficeNextDoor(): Promise<{ department: Department; objects: O
     [`/api/sellers/${parties.sellerId}`, { name: `${CANARY} Seller`, remitTo: CANARY, address: CANARY, contactName: CANARY }],
     [`/api/payers/${parties.payerId}`, { name: `${CANARY} Payer`, address: CANARY }],
     [`/api/sponsors/${objects['sponsors/id']}`, { name: `${CANARY} Bakery`, note: CANARY }],
+    [`/api/packages/${objects['packages/id']}`, { name: `${CANARY} package`, note: CANARY }],
+    [`/api/offers/${objects['offers/id']}`, { title: `${CANARY} offer`, note: CANARY }],
+    [`/api/reserved-categories/${objects['reserved-categories/id']}`, { heldBy: `${CANARY} district`, note: CANARY }],
   ] as const) {
     const answer = await director.patch(path, changes, { version: (await director.look(path)).version });
     expect([path, answer.status]).toEqual([path, 200]);
@@ -34,6 +37,7 @@ async function theOfficeNextDoor(): Promise<{ department: Department; objects: O
   await bookkeeper.make('/api/payments', { ...parties, receivedOn: on, method: 'check', amountCents: 50 }).then(({ id }) => bookkeeper.make(`/api/payments/${id}/return`, { kind: 'returned', returnedOn: on, reason: CANARY }));
   await bookkeeper.make(`/api/invoices/${charge.id}/write-off-requests`, { amountCents: 1_000, reason: CANARY });
   await announcer.make('/api/receipts', { ...parties, fromWhom: CANARY, takenOn: on, method: 'cash', amountCents: 800 });
+  await director.make(`/api/sponsors/${objects['sponsors/id']}/contacts`, { contactedOn: '2024-12-04', how: 'call', withWhom: CANARY, what: CANARY, nextStep: CANARY, nextStepOn: on });
   await director.make('/api/messages', { kind: 'invoice', aboutId: charge.id, toAddress: `${CANARY}@juniper.example`.toLowerCase() });
   return { department, objects: { ...objects, charge: charge.id, payment: payment.id } };
 }
@@ -43,7 +47,7 @@ async function wordsOf(visitor: Visitor, path: string): Promise<{ status: number
   const { status, bytes, headers } = await visitor.bytes(path);
   const type = headers.get('content-type') ?? '';
   const head = JSON.stringify([...headers]);
-  if (status < 300 && path.endsWith('.pdf')) return { status, words: head + (await pagesOfPdf(bytes)).join(' ') };
+  if (status < 300 && /[./]pdf$/.test(path)) return { status, words: head + (await pagesOfPdf(bytes)).join(' ') };
   if (status < 300 && type.includes('spreadsheet')) return { status, words: head + JSON.stringify(await readExcelFile(bytes)) };
   return { status, words: head + bytes.toString('utf8') };
 }
