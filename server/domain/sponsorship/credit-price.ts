@@ -3,6 +3,7 @@ import { refuse } from '../refusals.ts';
 import { memoTaxOf } from '../ledger/sales-tax.ts';
 import { amountsOf } from './contract-amounts.ts';
 import type { MayNeedMemo } from './happening.ts';
+import { isPricedByRead } from './line-values.ts';
 import type { BilledDocument, MemoPart, Position } from './position.ts';
 
 /**
@@ -21,8 +22,9 @@ export function lowerPrice(position: Position, memo: MayNeedMemo, change: () => 
   creditBilled(position, memo, billedPart);
 }
 
-/** An allowance falls with what it was an allowance on, so that no price ends below zero. */
+/** An allowance falls with what it was an allowance on, so that no fixed price ends below zero; reads priced each may still earn it. */
 export function fallWithPrice(position: Position): void {
+  if (position.lines.some((line) => isPricedByRead(line.terms))) return;
   const { priceCents } = amountsOf(position);
   if (priceCents < 0) position.allowancesCents += priceCents;
 }

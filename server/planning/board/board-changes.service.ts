@@ -43,7 +43,7 @@ export class BoardChanges {
     await this.rows.lock(ids);
     const before = await this.rows.reads(ids);
     const { season } = await this.facts.load(seasonId, { offers: 'open' });
-    refuseChanges(form.changes.flatMap((change, index) => this.outOfHand(form.changes, index, before, season)), form.changes.length);
+    refuseChanges(form.changes.flatMap((_, index) => this.outOfHand(form.changes, index, before, season)), form.changes.length);
     const reason = mayUse(roles, 'override a refusal') ? (form.overrideReason ?? null) : null;
     const { plan, beside } = this.checked(season, form.changes, reason);
     const laid = form.changes.map((change, index): Laid => ({ change, id: change.placementId ?? newId(), read: before.get(change.placementId ?? ''), spot: plan.spots[index] ?? null, reason: beside.has(index) ? reason : undefined }));
