@@ -248,6 +248,8 @@ create table company_exception (
   contract_id uuid,
   offer_id uuid,
   exclusivity_id uuid,
+  -- the contract or open offer of another sponsor that is there already
+  against_deal_id uuid,
   reserved_category_id uuid,
   blocked_category_id uuid,
   reason text not null,
@@ -258,7 +260,7 @@ create table company_exception (
   digest bytea,
   primary key (department_id, id),
   constraint "exception-for-nothing" check ((contract_id is null) <> (offer_id is null)),
-  constraint "exception-against-nothing" check (num_nonnulls(exclusivity_id, reserved_category_id, blocked_category_id) = 1),
+  constraint "exception-against-nothing" check (num_nonnulls(exclusivity_id, against_deal_id, reserved_category_id, blocked_category_id) = 1),
   constraint "unknown-contract" foreign key (department_id, contract_id) references contract (department_id, id),
   constraint "unknown-offer" foreign key (department_id, offer_id) references offer (department_id, id),
   constraint "unknown-reserved-category" foreign key (department_id, reserved_category_id) references reserved_category (department_id, id),

@@ -103,7 +103,7 @@ export class ContractSigning {
   private async checkCategory(contract: Contract, exception: Exception): Promise<void> {
     const [category] = await this.work.sql<{ name: string; is_blocked: boolean }>(
       `select category.name, category.is_blocked and not exists (select from company_exception as exception where exception.department_id = $1
-           and exception.contract_id = $3 and exception.blocked_category_id = category.id) as is_blocked from sponsor
+           and (exception.contract_id = $3 or exception.offer_id in (select offer.id from offer where offer.department_id = $1 and offer.contract_id = $3)) and exception.blocked_category_id = category.id) as is_blocked from sponsor
          join sponsor_category as category on category.department_id = sponsor.department_id and category.id = sponsor.category_id
         where sponsor.department_id = $1 and sponsor.id = $2`,
       [contract.sponsorId, contract.id],

@@ -168,3 +168,73 @@ test('a contract is not handed on to a rival of an exclusive sponsor, and an exc
   expect((await director.post(`/api/contracts/${other.id}/assign`, form)).body.code).toBe('category-exclusive');
   expect((await director.post(`/api/contracts/${exclusive.id}/assign`, form)).status).toBe(200);
 });
+
+/** An offer of a banner, put where it is not refused. */
+async function aBanner({ director }: Department, { sponsorId, sellerId, payerId, seasonId }: Season, more: Record<string, unknown> = {}) {
+  const { id } = await director.make('/api/offers', {
+    sponsorId, sellerId, payerId, seasonId, title: 'A banner', priceCents: 20_000, ...DAYS, lapsesOn: '2099-01-01', benefitLines: [{ name: 'Banner at the Perch', quantity: 1, rateCents: 20_000 }], ...more,
+  });
+  const inTheWay = async () => (await director.look(`/api/offers/${id}/in-the-way`)).data;
+  const put = (againstIds?: string[]) => director.post(`/api/offers/${id}/put`, { putOn: '2026-11-20', ...(againstIds ? { companyException: { ...APPROVED, againstIds } } : {}) });
+  return { id, inTheWay, put };
+}
+
+const APPROVED = { reason: 'Both stores agreed', approvedByName: 'School board', approvedOn: '2026-11-12' };
+
+test('an exclusive right is not offered beside an open offer to a rival, and an exception against it stands both ways when they sign', async () => {
+  const department = await aDepartment();
+  const { director } = department;
+  const season = await aSeason(department, 0);
+  const rival = await aRival(department, season);
+  const there = await aBanner(department, rival);
+  const { number } = (await there.put()).body;
+  const exclusive = await aBanner(department, season, { exclusivities: [{ categoryId: season.categoryId, reach: 'season', ...DAYS }] });
+  expect((await exclusive.put()).body).toMatchObject({ code: 'category-exclusive', details: { words: `Quarry Road Hardware was offered to be a sponsor of Hardware, through Mar 13 (offer ${number}), so nobody else can be promised to be the only one` } });
+  expect((await exclusive.put([there.id])).body.state).toBe('open');
+  expect((await director.make(`/api/offers/${there.id}/accept`, SIGNATURE)).state).toBe('accepted');
+  const { contractId } = await director.look(`/api/offers/${there.id}`);
+  expect((await director.post(`/api/offers/${exclusive.id}/accept`, SIGNATURE)).body.code).toBe('category-exclusive');
+  const accepted = await director.make(`/api/offers/${exclusive.id}/accept`, { ...SIGNATURE, companyException: { ...APPROVED, againstIds: [contractId] } });
+  expect((await director.look(`/api/contracts/${accepted.contractId}`)).companyExceptions.map((one: any) => one.against)).toEqual(['A banner', 'A banner']);
+});
+
+test('an exception lets an exclusive right stand beside the contract it names, and beside no other', async () => {
+  const department = await aDepartment();
+  const { director } = department;
+  const season = await aSeason(department, 0);
+  const rival = await aRival(department, season);
+  const sign = async () => (await director.make(`/api/contracts/${(await aContract(department, rival)).id}/sign`, SIGNATURE)).id;
+  const first = await sign();
+  const exclusive = await aBanner(department, season, { holdsInventory: false, exclusivities: [{ categoryId: season.categoryId, reach: 'season', ...DAYS }] });
+  expect((await exclusive.inTheWay()).map((one: any) => one.againstId)).toEqual([first]);
+  expect((await exclusive.put([first])).body.state).toBe('open');
+  const second = await sign();
+  expect((await exclusive.inTheWay()).map((one: any) => one.againstId)).toEqual([second]);
+  expect((await director.post(`/api/offers/${exclusive.id}/accept`, SIGNATURE)).body.code).toBe('category-exclusive');
+});
+
+test('a contract that was drawn up of an offer with an exception is thrown away again, and the exception stays with the offer', async () => {
+  const department = await aDepartment();
+  const { director } = department;
+  const season = await aSeason(department, 0);
+  await director.make(`/api/contracts/${(await anExclusiveDraft(department, season)).id}/sign`, SIGNATURE);
+  const banner = await aBanner(department, await aRival(department, season));
+  await banner.put((await banner.inTheWay()).map((one: any) => one.againstId));
+  const { contractId } = await director.make(`/api/offers/${banner.id}/draft-contract`);
+  expect((await director.look(`/api/contracts/${contractId}`)).companyExceptions).toHaveLength(1);
+  expect((await director.look(`/api/contracts/${contractId}/in-the-way`)).total).toBe(0);
+  expect((await director.remove(`/api/contracts/${contractId}`)).status).toBe(204);
+  expect(await director.look(`/api/offers/${banner.id}`)).toMatchObject({ state: 'open', exceptions: [{ approvedByName: 'School board' }] });
+});
+
+test('two offers of one category are accepted at the same moment: the names of the category do not make them wait for each other in a circle', async () => {
+  const department = await aDepartment();
+  const { director } = department;
+  const season = await aSeason(department, 0);
+  const halftime = { exclusivities: [{ categoryId: season.categoryId, reach: 'window', windowKinds: ['halftime'], ...DAYS }] };
+  const timeOuts = { exclusivities: [{ categoryId: season.categoryId, reach: 'window', windowKinds: ['timeOut'], ...DAYS }] };
+  const banners = [await aBanner(department, season, halftime), await aBanner(department, await aRival(department, season), timeOuts)];
+  for (const banner of banners) expect((await banner.put()).body.state).toBe('open');
+  const answers = await Promise.all(banners.map(({ id }) => director.post(`/api/offers/${id}/accept`, SIGNATURE)));
+  expect(answers.map((answer) => answer.body.state)).toEqual(['accepted', 'accepted']);
+});

@@ -59,7 +59,8 @@ export class CompanyCheck {
     await this.work.insert(CompanyException, [...byId.values()].map((one) => ({
       contractId: kind === 'contract' ? dealId : null,
       offerId: kind === 'offer' ? dealId : null,
-      exclusivityId: one.because === 'exclusive' || one.because === 'dealThere' ? one.againstId : null,
+      exclusivityId: one.because === 'exclusive' ? one.againstId : null,
+      againstDealId: one.because === 'dealThere' ? one.againstId : null,
       reservedCategoryId: one.because === 'reserved' ? one.againstId : null,
       blockedCategoryId: one.because === 'blocked' ? one.againstId : null,
       reason, approvedByName, approvedOn: approvedOn as Day, recordedByPersonId: this.work.personId,
@@ -72,6 +73,6 @@ function refuseThose({ kind }: DealToCheck, all: readonly Obstacle[]): void {
   const [first] = found;
   if (first === undefined) return;
   if (found.every((one) => one.because === 'blocked')) refuse('category-blocked', { category: first.because === 'blocked' ? first.categoryName : '' });
-  const details = { words: found.map(obstacleInWords).join('. '), against: [...new Set(found.map((one) => one.againstId))].join(',') };
+  const details = { words: [...new Set(found.map(obstacleInWords))].join('. '), against: [...new Set(found.map((one) => one.againstId))].join(',') };
   refuse(found.some((one) => one.because === 'exclusive' || one.because === 'dealThere') ? 'category-exclusive' : 'category-reserved', details);
 }

@@ -10,6 +10,7 @@ export class CompanyException {
   @RefColumn({ nullable: true }) contractId: string | null;
   @RefColumn({ nullable: true }) offerId: string | null;
   @RefColumn({ nullable: true }) exclusivityId: string | null;
+  @RefColumn({ nullable: true }) againstDealId: string | null;
   @RefColumn({ nullable: true }) reservedCategoryId: string | null;
   @RefColumn({ nullable: true }) blockedCategoryId: string | null;
   @TextColumn() reason: string;

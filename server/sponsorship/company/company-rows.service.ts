@@ -4,7 +4,7 @@ import type { CompanyThere, DealAsked, DealThere, ExclusiveRight, ReservedRight,
 import type { Day } from '../../domain/day.ts';
 import { UnitOfWork } from '../../platform/database/unit-of-work.ts';
 import type { CompanyExceptionView } from './company.dto.ts';
-import { DEALS_THERE, EXCEPTIONS_OF_DEALS, REACH_OF_CONTRACT, REACH_OF_OFFER, RESERVED, RIGHTS_OF_DEALS, STANDING_RIGHTS } from './company.sql.ts';
+import { DEALS_THERE, EXCEPTIONS_OF_DEALS, LET_IN_BESIDE, REACH_OF_CONTRACT, REACH_OF_OFFER, RESERVED, RIGHTS_OF_DEALS, STANDING_RIGHTS } from './company.sql.ts';
 
 /** A contract or an offer that is to be made, by its row. */
 export interface DealToCheck {
@@ -36,18 +36,19 @@ export class CompanyRows {
     return { ...(category ?? refuse('unknown-sponsor')), ...reach!, sponsorId, startsOn, endsOn, rights };
   }
 
-  /** Holds whoever makes a deal of these categories until this unit is done: of two exclusive sponsors one is told. */
+  /** Holds whoever makes a deal of these categories until this unit is done: of two exclusive sponsors one is told. Rows that only name a category do not wait. */
   async lockCategories(ids: readonly string[]): Promise<void> {
-    await this.work.sql('select 1 from sponsor_category where department_id = $1 and id = any($2::uuid[]) order by id for update', [[...new Set(ids)].sort()]);
+    await this.work.sql('select 1 from sponsor_category where department_id = $1 and id = any($2::uuid[]) order by id for no key update', [[...new Set(ids)].sort()]);
   }
 
   /** @param dealId the deal that is made or handed on: it is not in its own way */
   async there(categoryIds: readonly string[], today: Day, dealId: string): Promise<CompanyThere> {
     const ofThem = [[...new Set(categoryIds)]];
+    const beside = new Set((await this.work.sql<{ dealId: string }>(LET_IN_BESIDE, [dealId])).map((one) => one.dealId));
     return {
-      exclusive: (await this.standing(today)).filter((right) => categoryIds.includes(right.categoryId) && right.dealId !== dealId),
+      exclusive: (await this.standing(today)).filter((right) => categoryIds.includes(right.categoryId) && right.dealId !== dealId && !beside.has(right.dealId)),
       reserved: await this.work.sql<ReservedRight>(`${RESERVED} and reserved.category_id = any($2::uuid[]) order by reserved.starts_on, reserved.id`, ofThem),
-      deals: (await this.work.sql<DealThere & { dealId: string }>(DEALS_THERE, ofThem)).filter((deal) => deal.dealId !== dealId),
+      deals: (await this.work.sql<DealThere>(DEALS_THERE, [...ofThem, today])).filter((deal) => deal.dealId !== dealId),
     };
   }
 

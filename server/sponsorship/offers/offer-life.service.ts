@@ -59,7 +59,7 @@ export class OfferLife {
     const form = { sponsorId, sellerId, payerId, seasonId, packageId, title, pricing, priceCents, billAtLeastCents, billAtMostCents, priceVariesWith, cancelledGamePolicy, startsOn, endsOn, years, increaseBasisPoints, holdsInventory, note, lapsesOn };
     const anew = <Line>(line: Line): Line => ({ ...line, id: null });
     const draft = await this.offers.add({ ...form, billingPlan: billingPlan as never, readLines: readLines.map(anew), benefitLines: benefitLines.map(anew) });
-    await this.company.copyExclusivities(id, { offerId: draft.id });
+    await this.company.copy(id, draft.id);
     return draft.id;
   }
 }

@@ -6,7 +6,6 @@ import { assertOfferMove, offerStateOn } from '../../domain/sponsorship/offers/o
 import type { OfferMove } from '../../domain/sponsorship/offers/offer-moves.ts';
 import { UnitOfWork } from '../../platform/database/unit-of-work.ts';
 import type { BillingPlanDto } from '../billing-plan.dto.ts';
-import type { CompanyExceptionDto } from '../company/company.dto.ts';
 import { ContractHappenings } from '../contract-happenings.service.ts';
 import type { ContractDto } from '../contract.dto.ts';
 import { Contract } from '../contract.entity.ts';
@@ -33,9 +32,9 @@ export class OfferTakingUp {
 
   /** @throws Refused `offer-lapsed`, `offer-already-accepted`, `offer-without-payer`, and as signing a contract does */
   async accept(id: string, form: AcceptOfferDto): Promise<void> {
-    const { contractId, rights } = await this.contractOf(id, 'accept', form);
+    const contractId = await this.contractOf(id, 'accept', form);
     const { signedByName, categoryException, categoryExceptionApprovedBy, companyException } = form;
-    await this.happenings.sign(contractId, { signedOn: form.signedOn as Day, signedByName, categoryException, categoryExceptionApprovedBy, companyException: againstCopies(companyException, rights) });
+    await this.happenings.sign(contractId, { signedOn: form.signedOn as Day, signedByName, categoryException, categoryExceptionApprovedBy, companyException });
   }
 
   /** The same without a signature: a draft, which owes nothing until it is signed. */
@@ -43,7 +42,7 @@ export class OfferTakingUp {
     await this.contractOf(id, 'draftContract', form);
   }
 
-  private async contractOf(id: string, move: OfferMove, form: DraftContractDto): Promise<{ contractId: string; rights: ReadonlyMap<string, string> }> {
+  private async contractOf(id: string, move: OfferMove, form: DraftContractDto): Promise<string> {
     const { offer } = await this.records.lock(id);
     const state = offerStateOn(offer, await this.departments.today());
     if (state !== 'lapsed' || !form.overrideReason) assertOfferMove(move, state, offer.lapsesOn);
@@ -54,20 +53,14 @@ export class OfferTakingUp {
     await this.work.update(Contract, contract.id, null, { years, increaseBasisPoints, priceVariesWith });
     // From here on the offer is taken up, so its own rights are not in its contract's way.
     await this.work.update(Offer, id, null, { contractId: contract.id });
-    const rights = await this.company.copyExclusivities(id, { contractId: contract.id });
-    await this.company.copyExceptions(id, { contractId: contract.id }, rights);
-    return { contractId: contract.id, rights };
+    await this.company.handOn(id, contract.id);
+    return contract.id;
   }
 
   private async onlyPayerOf(sponsorId: string): Promise<string> {
     const payers = await this.work.sql<{ id: string }>('select id from payer where department_id = $1 and sponsor_id = $2 limit 2', [sponsorId]);
     return payers.length === 1 ? payers[0]!.id : refuse('offer-without-payer', {}, { payerId: 'is missing' });
   }
-}
-
-/** An exception against a right of the offer's own is one against its contract's. */
-function againstCopies(exception: CompanyExceptionDto | null | undefined, rights: ReadonlyMap<string, string>): CompanyExceptionDto | null {
-  return exception ? { ...exception, againstIds: exception.againstIds.map((one) => rights.get(one) ?? one) } : null;
 }
 
 function contractForm(offer: OfferView, payerId: string): ContractDto {

@@ -7,7 +7,7 @@ export type Obstacle =
   | { readonly because: 'exclusive'; readonly againstId: string; readonly right: ExclusiveRight }
   /** the category is somebody else's without a contract here; the reserved category's id */
   | { readonly because: 'reserved'; readonly againstId: string; readonly reserved: ReservedRight }
-  /** the right that is asked for cannot be kept, another sponsor is there already; the id of the right asked for */
+  /** the right that is asked for cannot be kept, another sponsor is there already, or was offered to be; the id of that contract or offer */
   | { readonly because: 'dealThere'; readonly againstId: string; readonly deal: DealThere; readonly right: RightTerms }
   /** the department does not take such sponsors; the category's id */
   | { readonly because: 'blocked'; readonly againstId: string; readonly categoryName: string };
@@ -64,7 +64,7 @@ export function inTheWay(asked: DealAsked, there: CompanyThere): Obstacle[] {
     there.deals
       .filter(isOther)
       .filter((deal) => shutsOut(right, deal))
-      .map((deal): Obstacle => ({ because: 'dealThere', againstId: right.id, deal, right })));
+      .map((deal): Obstacle => ({ because: 'dealThere', againstId: deal.dealId, deal, right })));
   const blocked: Obstacle[] = asked.isBlocked ? [{ because: 'blocked', againstId: asked.categoryId, categoryName: asked.categoryName }] : [];
   return [...blocked, ...reserved, ...exclusive, ...deals];
 }

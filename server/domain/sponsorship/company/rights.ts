@@ -44,8 +44,10 @@ export interface ReservedRight {
   readonly endsOn: Day | null;
 }
 
-/** A signed contract of a sponsor of the category. */
+/** A signed contract of a sponsor of the category, or an open offer that holds. */
 export interface DealThere {
+  readonly dealId: string;
+  readonly isOffered: boolean;
   readonly sponsorId: string;
   readonly sponsorName: string;
   readonly categoryId: string;

@@ -32,6 +32,7 @@ export function obstacleInWords(obstacle: Obstacle): string {
     }
     case 'dealThere': {
       const { deal, right } = obstacle;
+      if (deal.isOffered) return `${deal.sponsorName} was offered to be a sponsor of ${right.categoryName},${through(deal.endsOn)} (${deal.dealName}), so nobody else can be promised to be the only one`;
       return `${deal.sponsorName} is a sponsor of ${right.categoryName} already,${through(deal.endsOn)} (${deal.dealName}), so nobody else can be the only one`;
     }
     case 'blocked':
