@@ -226,15 +226,3 @@ test('a contract that was drawn up of an offer with an exception is thrown away 
   expect((await director.remove(`/api/contracts/${contractId}`)).status).toBe(204);
   expect(await director.look(`/api/offers/${banner.id}`)).toMatchObject({ state: 'open', exceptions: [{ approvedByName: 'School board' }] });
 });
-
-test('two offers of one category are accepted at the same moment: the names of the category do not make them wait for each other in a circle', async () => {
-  const department = await aDepartment();
-  const { director } = department;
-  const season = await aSeason(department, 0);
-  const halftime = { exclusivities: [{ categoryId: season.categoryId, reach: 'window', windowKinds: ['halftime'], ...DAYS }] };
-  const timeOuts = { exclusivities: [{ categoryId: season.categoryId, reach: 'window', windowKinds: ['timeOut'], ...DAYS }] };
-  const banners = [await aBanner(department, season, halftime), await aBanner(department, await aRival(department, season), timeOuts)];
-  for (const banner of banners) expect((await banner.put()).body.state).toBe('open');
-  const answers = await Promise.all(banners.map(({ id }) => director.post(`/api/offers/${id}/accept`, SIGNATURE)));
-  expect(answers.map((answer) => answer.body.state)).toEqual(['accepted', 'accepted']);
-});

@@ -76,6 +76,6 @@ export const EXCEPTIONS_OF_DEALS = `select one.id, case when one.contract_id = a
   order by one.recorded_at, one.id`;
 
 /** Deals that were let in although the deal `$2`, or the offer it was made of, was there: their rights are not in its way. */
-export const LET_IN_BESIDE = `select coalesce(one.contract_id, made.contract_id, one.offer_id) as "dealId"
+export const LET_IN_BESIDE = `select unnest(array[one.contract_id, made.contract_id, one.offer_id]) as "dealId"
   from company_exception as one left join offer as made on made.department_id = one.department_id and made.id = one.offer_id
   where one.department_id = $1 and (one.against_deal_id = $2 or one.against_deal_id in (select offer.id from offer where offer.department_id = $1 and offer.contract_id = $2))`;
