@@ -189,7 +189,7 @@ test('an exclusive right is not offered beside an open offer to a rival, and an 
   const there = await aBanner(department, rival);
   const { number } = (await there.put()).body;
   const exclusive = await aBanner(department, season, { exclusivities: [{ categoryId: season.categoryId, reach: 'season', ...DAYS }] });
-  expect((await exclusive.put()).body).toMatchObject({ code: 'category-exclusive', details: { words: `Quarry Road Hardware was offered to be a sponsor of Hardware, through Mar 13 (offer ${number}), so nobody else can be promised to be the only one` } });
+  expect((await exclusive.put()).body).toMatchObject({ code: 'category-exclusive', details: { words: `Quarry Road Hardware was offered to be a sponsor of Hardware, through Mar 13, 2027 (offer ${number}), so nobody else can be promised to be the only one` } });
   expect((await exclusive.put([there.id])).body.state).toBe('open');
   expect((await director.make(`/api/offers/${there.id}/accept`, SIGNATURE)).state).toBe('accepted');
   const { contractId } = await director.look(`/api/offers/${there.id}`);

@@ -92,7 +92,7 @@ test('what is in the way is said in words that name the deal', () => {
     'Copperline Credit Union is a sponsor of Bank or credit union already, through Mar 13, 2027 (contract C-2026-0003), so nobody else can be the only one',
   ]);
   const [offered] = inTheWay({ ...asked, rights: [own] }, { ...none, deals: [{ ...deal, dealId: 'offer', isOffered: true, dealName: 'offer O-2027-0002' }] });
-  expect([offered!.againstId, obstacleInWords(offered!)]).toEqual(['offer', 'Copperline Credit Union was offered to be a sponsor of Bank or credit union, through Mar 13 (offer O-2027-0002), so nobody else can be promised to be the only one']);
+  expect([offered!.againstId, obstacleInWords(offered!)]).toEqual(['offer', 'Copperline Credit Union was offered to be a sponsor of Bank or credit union, through Mar 13, 2027 (offer O-2027-0002), so nobody else can be promised to be the only one']);
   const [one] = inTheWay({ ...asked, pinnedGameIds: ['a'] }, { ...none, exclusive: [{ ...right, reach: 'game', gameIds: ['a', 'b'], schoolName: 'Tamarack Ridge' }] });
   expect(obstacleInWords(one!)).toBe('Copperline Credit Union has the exclusive right to Bank or credit union at Tamarack Ridge, in 2 named games through Mar 13, 2027 (contract C-2026-0003)');
 });
