@@ -86,8 +86,8 @@ test('an address that is refused for good is not tried again; one that is busy i
   const refused = await letterIs(department, application, (await anInvoiceLetter(department, invoice.id, { again: true, reason: 'Once more' })).id, 'refused');
   expect(kindsOf(refused)).toEqual(['refused']);
   expect(refused.events[0].detail).toContain('No such mailbox');
-  const { rows } = await application.ownerPool.query(`select state from job.job where data ->> 'subjectId' = $1`, [refused.id]);
-  expect(rows).toEqual([{ state: 'completed' }]);
+  // The letter says so a moment before its job is done.
+  await expect.poll(async () => (await application.ownerPool.query(`select state from job.job where data ->> 'subjectId' = $1`, [refused.id])).rows).toEqual([{ state: 'completed' }]);
 });
 
 test('when the line is cut after the letter was read, the same letter goes once more under the same Message-ID, and the log says so', async () => {

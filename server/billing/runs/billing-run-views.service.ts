@@ -45,19 +45,22 @@ export class BillingRunViews {
     const on = new Conditions('billing_run.department_id').add('billing_run.id = any(?::uuid[])', query.id).add('billing_run.seller_id = ?', query.sellerId);
     const [count] = await this.work.sql<{ total: number }>(`select count(*) as total from billing_run where ${on.where}`, on.parameters);
     const sorted = { ...query, sort: query.sort ?? '-startedAt' };
+    const driven = this.runs.drivenNow();
     const rows = await this.work.sql<BillingRunView>(`select ${VIEW} ${FROM} where ${on.where} ${pageOf(sorted, SORTS, 'billing_run.id')}`, on.parameters);
-    return { data: rows.map((row) => this.seen(row)), total: count?.total ?? 0 };
+    return { data: rows.map((row) => seen(row, driven)), total: count?.total ?? 0 };
   }
 
   async one(id: string): Promise<WholeBillingRunView> {
     if (!isId(id)) return refuse('not-found');
+    const driven = this.runs.drivenNow();
     const [row] = await this.work.sql<BillingRunView>(`select ${VIEW} ${FROM} where billing_run.department_id = $1 and billing_run.id = $2`, [id]);
     if (!row) return refuse('not-found');
     const lines = await this.work.sql<RunLineView & { sellerId: string }>(LINES, [id]);
-    return { ...this.seen(row), lines, totals: totalsOf(lines.filter((line) => line.outcome === 'issued')) };
+    return { ...seen(row, driven), lines, totals: totalsOf(lines.filter((line) => line.outcome === 'issued')) };
   }
+}
 
-  private seen(row: BillingRunView): BillingRunView {
-    return { ...row, isRunning: !row.isFinished && this.runs.isDriven(row.id) };
-  }
+/** @param driven taken before the row was read: a run that ends in between was running when it was read */
+function seen(row: BillingRunView, driven: ReadonlySet<string>): BillingRunView {
+  return { ...row, isRunning: !row.isFinished && driven.has(row.id) };
 }

@@ -57,9 +57,9 @@ export class BillingRuns implements OnModuleDestroy {
     });
   }
 
-  /** Whether this process is at it. */
-  isDriven(id: string): boolean {
-    return this.driven.has(id);
+  /** The runs that this process is at. */
+  drivenNow(): ReadonlySet<string> {
+    return new Set(this.driven.keys());
   }
 
   /** Deals with what a run has left to do, outside a unit. Two who drive the same run in one process drive it together. */
