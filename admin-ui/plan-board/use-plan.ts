@@ -85,6 +85,8 @@ export function usePlan(seasonId: string | null, say: (words: string, isRefusal?
   }), [sendLock, push, say]);
 
   const undo = useCallback(async () => {
+    // What is still on its way to the server is the step to be undone.
+    await inTurn(() => Promise.resolve());
     const step = steps.current.pop();
     setUndoable(steps.current.length);
     if (step === undefined) return say('There is nothing to undo.');
@@ -101,7 +103,7 @@ export function usePlan(seasonId: string | null, say: (words: string, isRefusal?
       steps.current.push(step);
       setUndoable(steps.current.length);
     }
-  }, [send, sendLock, say]);
+  }, [inTurn, send, sendLock, say]);
 
   return { read, plan: useMemo((): Plan => ({ change, lock, undo, undoable }), [change, lock, undo, undoable]) };
 }

@@ -116,13 +116,18 @@ test('a season is sold and planned: refused beyond its places, offered at what f
   const [third, fourth] = season.games.slice(2) as [Season['games'][0], Season['games'][0]];
   const [loose] = planned.filter((read) => read.gameId === third.gameId && read.sponsorName === 'Juniper & Pike Hardware');
   await dragTo(office, card(cell(office, third.gameId, loose!.windowKey), 'Juniper & Pike Hardware').first(), cell(office, fourth.gameId, loose!.windowKey));
-  await expect.poll(async () => (await story.reads()).find((read) => read.id === loose!.id)?.gameId).toBe(fourth.gameId);
+  const said = (words: RegExp): Promise<void> => office.locator('[data-said]').filter({ hasText: words }).waitFor();
+  await said(/^Juniper & Pike Hardware is now in/);
+  expect((await story.reads()).find((read) => read.id === loose!.id)?.gameId).toBe(fourth.gameId);
   await press(office, 'Undo');
+  await said(/^Undone/);
   await expect.poll(async () => (await story.reads()).find((read) => read.id === loose!.id)?.gameId).toBe(third.gameId);
   await card(cell(office, third.gameId, loose!.windowKey), 'Juniper & Pike Hardware').first().focus();
   for (const key of ['Enter', 'ArrowRight', 'Enter']) await office.keyboard.press(key);
-  await expect.poll(async () => (await story.reads()).find((read) => read.id === loose!.id)?.gameId).toBe(fourth.gameId);
+  await said(/^Juniper & Pike Hardware is now in/);
+  expect((await story.reads()).find((read) => read.id === loose!.id)?.gameId).toBe(fourth.gameId);
   await office.keyboard.press('u');
+  await said(/^Undone/);
   await expect.poll(async () => (await story.reads()).find((read) => read.id === loose!.id)?.gameId).toBe(third.gameId);
 
   await open(office, `/games/${second.gameId}/show`, /at Kestrels/);
