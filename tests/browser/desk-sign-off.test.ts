@@ -69,7 +69,7 @@ test('the office tidies a night up before and after its sign-off, and every answ
   await page.getByText('They differ: One foul less on number 3').waitFor();
   expect((await department.director.look(`/api/contracts/${contractId}`)).standing).toMatchObject({ given: 3 });
 
-  expect(await page.getByRole('button', { name: /^The same:/ }).isDisabled()).toBe(true);
+  await expect.poll(() => page.getByRole('button', { name: /^The same:/ }).isDisabled()).toBe(true);
   await write(page, { 'Why something is changed now': 'The video shows one shot' });
   await press(page, /^The same: Two devices/);
   await page.getByText('1 question settled: 1 read taken out of the count.').waitFor();
