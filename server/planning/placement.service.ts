@@ -16,6 +16,7 @@ import { PlannedGames } from './planned-games.service.ts';
 import type { PlannedGame } from './planned-games.service.ts';
 import type { PlacementDto, PlacementView } from './placement.dto.ts';
 import { Placement } from './placement.entity.ts';
+import { PLACEMENT_FROM } from './placement.sql.ts';
 import { SeasonPlans } from './proposals/season-plans.service.ts';
 import { SignedCommitments } from './signed-commitments.service.ts';
 import type { SignedCommitment } from './signed-commitments.service.ts';
@@ -24,13 +25,7 @@ const SELECT = `select placement.id, placement.commitment_id as "commitmentId", 
     sponsor.say_as as "sponsorSayAs", read_kind.id as "readKindId", read_kind.name as "readKindName", read_kind.place_group as "placeGroup", placement.game_id as "gameId", placement.night_id as "nightId",
     placement.window_key as "windowKey", placement.place, placement.copy_version_id as "copyVersionId", placement.makegood_id as "makegoodId",
     placement.is_pinned as "isPinned", placement.version
-  from placement
-  join commitment on commitment.department_id = placement.department_id and commitment.id = placement.commitment_id
-  join contract on contract.department_id = commitment.department_id and contract.id = commitment.contract_id
-  join sponsor on sponsor.department_id = contract.department_id and sponsor.id = contract.sponsor_id
-  left join makegood on makegood.department_id = placement.department_id and makegood.id = placement.makegood_id
-  join read_kind on read_kind.department_id = commitment.department_id and read_kind.id = coalesce(makegood.replacement_read_kind_id, commitment.read_kind_id)
-  where placement.department_id = $1`;
+  ${PLACEMENT_FROM}`;
 
 interface Neighbour {
   windowKey: string;

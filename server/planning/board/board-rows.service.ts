@@ -2,19 +2,14 @@ import { Inject, Injectable } from '@nestjs/common';
 import { isId } from '../../platform/database/ids.ts';
 import { UnitOfWork } from '../../platform/database/unit-of-work.ts';
 import { Season } from '../../season/season.entity.ts';
+import { PLACEMENT_FROM } from '../placement.sql.ts';
 import type { BoardGameView, BoardReadView } from './board.dto.ts';
 
 const READS = `select placement.id, coalesce(placement.makegood_id, placement.commitment_id) as "promiseId", contract.sponsor_id as "sponsorId", sponsor.name as "sponsorName",
     read_kind.name as "readKindName", placement.game_id as "gameId", placement.window_key as "windowKey", placement.place, placement.is_pinned as "isPinned",
     exists (select from log_entry where log_entry.department_id = $1 and log_entry.placement_id = placement.id) as "isLogged",
     placement.beside_competitor_reason as "besideCompetitorReason", placement.version
-  from placement
-  join commitment on commitment.department_id = placement.department_id and commitment.id = placement.commitment_id
-  join contract on contract.department_id = commitment.department_id and contract.id = commitment.contract_id
-  join sponsor on sponsor.department_id = contract.department_id and sponsor.id = contract.sponsor_id
-  left join makegood on makegood.department_id = placement.department_id and makegood.id = placement.makegood_id
-  join read_kind on read_kind.department_id = commitment.department_id and read_kind.id = coalesce(makegood.replacement_read_kind_id, commitment.read_kind_id)
-  where placement.department_id = $1`;
+  ${PLACEMENT_FROM}`;
 
 /** What the board shows beside the facts of the plan. */
 @Injectable()
