@@ -19,6 +19,7 @@ import { SponsorshipModule, sponsorshipEntities } from './sponsorship/sponsorshi
 import { BillingModule, billingEntities } from './billing/billing.module.ts';
 import { SendingModule, sendingEntities } from './billing/sending/sending.module.ts';
 import { PacketModule, packetEntities } from './packet/packet.module.ts';
+import { MakegoodsModule } from './makegoods/makegoods.module.ts';
 import { NightModule } from './night/night.module.ts';
 import { ReportsModule } from './reports/reports.module.ts';
 import { SeasonModule, seasonEntities } from './season/season.module.ts';
@@ -44,6 +45,7 @@ export class AppModule {
         PlanningModule,
         PacketModule,
         NightModule,
+        MakegoodsModule,
         ReportsModule,
       ],
       providers: [

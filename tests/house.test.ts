@@ -21,10 +21,11 @@ const ROOMS: Record<string, string[]> = {
   planning: ['billing', 'sponsorship', 'season', 'ledger', 'access', 'platform'],
   packet: ['planning', 'sponsorship', 'season', 'access', 'platform'],
   night: ['packet', 'planning', 'sponsorship', 'season', 'ledger', 'access', 'platform'],
-  reports: ['night', 'packet', 'planning', 'billing', 'sponsorship', 'season', 'ledger', 'access', 'platform'],
+  makegoods: ['night', 'packet', 'planning', 'billing', 'sponsorship', 'season', 'ledger', 'access', 'platform'],
+  reports: ['makegoods', 'night', 'packet', 'planning', 'billing', 'sponsorship', 'season', 'ledger', 'access', 'platform'],
 };
 
-const DOMAIN_ORDER = ['access', 'ledger', 'season', 'sponsorship', 'billing', 'planning', 'packet', 'night'];
+const DOMAIN_ORDER = ['access', 'ledger', 'season', 'sponsorship', 'billing', 'planning', 'packet', 'night', 'makegoods', 'reports'];
 
 const NAMELESS = /\/(utils?|common|helpers?|shared|core|base|misc|lib)(\/|\.tsx?$)/;
 

@@ -436,6 +436,23 @@ export const REFUSALS = {
   'no-copy-to-send': no(422, 'This was billed before the start here, so there is no invoice to attach.'),
   'letter-not-sent': no(422, 'Only a letter that was handed over can come back.'),
 
+  // proof: makegoods, disputes, statements of performance, the next season
+  'unknown-contract-before': no(422, 'There is no such contract to follow.'),
+  'unknown-season-before': no(422, 'There is no such season to follow.'),
+  'unknown-team-before': no(422, 'There is no such team to follow.'),
+  'follows-incomplete': no(422, 'Say which contract is followed, and whether as its next year or as a renewal.'),
+  'contract-followed-already': no(409, 'Another contract follows this one already.'),
+  'season-followed-already': no(409, 'This season was rolled over already.'),
+  'unknown-proposal': no(422, 'There is no such proposal.'),
+  'makegood-of-nothing': no(422, 'Say which reads are given instead, and how many.'),
+  'answer-incomplete': no(422, 'Say who answered.'),
+  'missed-read-claimed-twice': no(409, 'This missed read stands in another proposal already.'),
+  'missed-read-place-taken': no(409, 'Two missed reads stand in one place of this proposal.'),
+  'read-disputed-already': no(409, 'This read was asked about already.'),
+  'dispute-answer-incomplete': no(422, 'An answer says what becomes of the read, and why.'),
+  'statement-number-taken': no(409, 'This contract has a statement of that number already.'),
+  'unknown-statement-run': no(422, 'There is no such run of statements.'),
+
   // what the database itself says no to
   'application-of-nothing': no(422, 'Say which payment or which credit memo is applied, one of the two.'),
   'application-taken-back-already': no(409, 'This application was taken back already.'),

@@ -9,7 +9,7 @@ const HISTORY = [
   'amendment', 'application', 'audit_row', 'benefit_delivery', 'billing_run', 'billing_run_line', 'company_exception', 'contract_assignment', 'contract_hold', 'credit_memo',
   'credit_memo_line', 'deposit_slip', 'deposit_slip_line', 'exemption_file', 'goods_delivery', 'idempotency_record', 'invoice', 'invoice_discount', 'invoice_line',
   'invoice_void', 'journal_batch', 'journal_batch_entry', 'ledger_entry', 'ledger_event', 'log_entry', 'log_entry_aside', 'message', 'message_event', 'month_close',
-  'night_settlement', 'packet_issue', 'payment', 'payment_return', 'posting', 'receipt', 'refund', 'script_version', 'seal', 'sign_off', 'sponsor_contact', 'write_off',
+  'night_attendance', 'night_settlement', 'packet_issue', 'payment', 'payment_return', 'performance_statement', 'posting', 'receipt', 'refund', 'script_version', 'seal', 'sign_off', 'sponsor_contact', 'write_off',
 ];
 
 async function rows<T extends Record<string, any>>(sql: string): Promise<T[]> {

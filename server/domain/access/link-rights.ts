@@ -1,7 +1,7 @@
 import type { Instant } from '../instant.ts';
 
-/** What a link can stand for: one night's table, one sponsor's page, or the form by which the public asks something of one night. */
-export const LINK_KINDS = ['table', 'sponsor', 'request'] as const;
+/** What a link can stand for: one night's table, one sponsor's page, the form by which the public asks something of one night, or a calendar to subscribe to. */
+export const LINK_KINDS = ['table', 'sponsor', 'request', 'gamesFeed', 'nightsFeed'] as const;
 export type LinkKind = (typeof LINK_KINDS)[number];
 
 /** What the bearer of a link of each kind may do, with its own subject and nothing else. */

@@ -23,6 +23,7 @@ export const ROLE_RIGHTS = {
   'sign off a night': ['director', 'announcer'],
   'amend a night': ['director'],
   'see money': ['director', 'bookkeeper'],
+  'issue statements': ['director'],
   'bill': ['director', 'bookkeeper'],
   'record payments': ['director', 'bookkeeper'],
   'take receipts': ['director', 'bookkeeper', 'announcer'],
