@@ -1,0 +1,28 @@
+export interface BarsProps {
+  /** what stands under (or beside) each bar: months, sponsors */
+  labels: readonly string[];
+  /** one number a label; null where nothing is known */
+  series: readonly { name: string; values: readonly (number | null)[] }[];
+  /** series on one another, as parts of a whole; else beside each other */
+  isStacked?: boolean;
+  /** bars that lie, for names too long to stand under one */
+  isLying?: boolean;
+  /** how a number is written on the axis and when pointed at; else as it is */
+  valueText?: (value: number) => string;
+  /** where the axis ends, as 100 for a share */
+  most?: number;
+}
+
+/** A name in at most two lines of about fourteen letters, so that it fits beside a bar on a phone; the table has it whole. */
+export function shortLabel(label: string, letters = 14): string {
+  const lines: string[] = [];
+  for (const word of label.split(' ')) {
+    const last = lines.at(-1);
+    if (last !== undefined && `${last} ${word}`.length <= letters) lines[lines.length - 1] = `${last} ${word}`;
+    else lines.push(word);
+  }
+  const cut = (line: string) => (line.length > letters + 2 ? `${line.slice(0, letters + 1)}…` : line);
+  const [first = '', second] = lines;
+  if (second === undefined) return cut(first);
+  return `${cut(first)}\n${lines.length > 2 ? `${cut(second).replace(/…$/, '')}…` : cut(second)}`;
+}
