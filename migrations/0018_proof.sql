@@ -57,11 +57,13 @@ create table night_attendance (
   id uuid not null,
   night_id uuid not null,
   attendance integer check (attendance between 0 and 200000),
-  how text not null check (how in ('tickets', 'counted', 'estimated')),
+  -- both null: nobody knows after all
+  how text check (how in ('tickets', 'counted', 'estimated')),
   recorded_by_person_id uuid,
   recorded_at timestamptz not null default clock_timestamp(),
   digest bytea,
   primary key (department_id, id),
+  constraint "attendance-incomplete" check ((attendance is null) = (how is null)),
   constraint "unknown-night" foreign key (department_id, night_id) references night (department_id, id)
 );
 create index night_attendance_night on night_attendance (department_id, night_id, recorded_at);

@@ -1,3 +1,4 @@
+export type { NightAttendanceView as NightAttendance } from '../../server/night/attendance/night-attendance.dto.ts';
 export type { NightTidyView as NightTidy } from '../../server/night/closing/closing.dto.ts';
 export type { LogEntryView, NightLogView as NightLog } from '../../server/night/log/log.dto.ts';
 export type { IssueView as Issue, NextIssueView as NextIssue } from '../../server/packet/packet.dto.ts';

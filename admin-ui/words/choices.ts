@@ -50,6 +50,9 @@ export const NIGHT_ROLE_WORDS: Record<string, string> = {
   announcer: 'Announcer', spotter: 'Spotter', scorer: 'Official scorer', clock: 'Clock', singer: 'Singer', colourGuard: 'Color guard',
   presenter: 'Presenter', honouree: 'Honoree', official: 'Official', other: 'Other',
 };
+export const ATTENDANCE_HOW_WORDS: Record<string, string> = {
+  tickets: 'From the tickets', counted: 'Counted at the door', estimated: 'Estimated', signOff: 'Said at sign-off',
+};
 export const ANTHEM_FORM_WORDS: Record<string, string> = { sung: 'Sung', played: 'Played' };
 export const FLAG_FORM_WORDS: Record<string, string> = { colourGuard: 'Presented by a color guard', inPlace: 'In its place already' };
 export const ROLE_WORDS: Record<string, string> = { director: 'Athletic director', bookkeeper: 'Bookkeeper', announcer: 'Announcer' };

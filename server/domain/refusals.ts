@@ -437,6 +437,7 @@ export const REFUSALS = {
   'letter-not-sent': no(422, 'Only a letter that was handed over can come back.'),
 
   // proof: makegoods, disputes, statements of performance, the next season
+  'attendance-incomplete': no(422, 'Say how many came and how that is known, or neither where nobody knows.'),
   'unknown-contract-before': no(422, 'There is no such contract to follow.'),
   'unknown-season-before': no(422, 'There is no such season to follow.'),
   'unknown-team-before': no(422, 'There is no such team to follow.'),

@@ -4,6 +4,8 @@ import { PlanningModule } from '../planning/planning.module.ts';
 import { SeasonModule } from '../season/season.module.ts';
 import { SponsorshipModule } from '../sponsorship/sponsorship.module.ts';
 import { Amendments } from './closing/amendment.service.ts';
+import { NightAttendanceController } from './attendance/night-attendance.controller.ts';
+import { NightAttendances } from './attendance/night-attendance.service.ts';
 import { Asides } from './log/aside.service.ts';
 import { Bundles } from './table/bundle.service.ts';
 import { ClosingController } from './closing/closing.controller.ts';
@@ -40,10 +42,13 @@ import { TableLinks } from './table/table-link.service.ts';
   imports: [PacketModule, PlanningModule, SeasonModule, SponsorshipModule],
   controllers: [
     NightTableController, ClosingController, LogCareController, DeskController, TableController, TableLinkController, RequestController, RequestFormController, AskController,
+    NightAttendanceController,
   ],
   providers: [
     NightLog, LateEntries, LogImport, Asides, LogReading, LiveNights, LogBatch, NightContexts, NightCounting, NightBooking, NightBooks, NightTableService, WornNumbers,
     Settlements, NightClosing, Amendments, NightTidying, Bundles, TableLinks, NightRequests, RequestAnswers, RequestForms, Asking,
+    NightAttendances,
   ],
+  exports: [NightAttendances],
 })
 export class NightModule {}

@@ -323,6 +323,8 @@ export const ROUTES: Record<string, Right | 'open'> = {
   'GET /api/ask/{token}': 'open',
   'POST /api/ask/{token}': 'open',
   'GET /api/nights/{id}/tidy': 'log a night',
+  'GET /api/nights/{id}/attendance': 'log a night',
+  'POST /api/nights/{id}/attendance': 'amend a night',
   'GET /api/nights/{id}/table-links': 'give out links',
   'POST /api/nights/{id}/table-links': 'give out links',
   'POST /api/nights/{id}/table-links/{linkId}/revoke': 'give out links',

@@ -55,6 +55,7 @@ export const BODIES: Record<string, Record<string, unknown>> = {
   'POST /api/nights/{id}/log/aside/{asideId}/settle': { answer: 'setAside' },
   'POST /api/nights/{id}/settle': { entryId: v7(), answer: 'counts' },
   'POST /api/nights/{id}/amend': { reason: 'Forgotten at the table', deviceId: v7(), entries: [{ id: v7(), sequence: 1, kind: 'note', occurredAt: '2026-12-05T02:00:00.000Z', detail: { text: 'Doors open' } }] },
+  'POST /api/nights/{id}/attendance': { attendance: 412, how: 'counted' },
   'POST /api/nights/{id}/honours-lists': { title: 'Senior night', kind: 'seniors', windowKind: 'pregame' },
   'PUT /api/honours-lists/{id}/students': { students: [] },
   'POST /api/honours-lists/{id}/import': { csv: 'student\nLuka Wren', confirm: false },

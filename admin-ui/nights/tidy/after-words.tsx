@@ -3,7 +3,6 @@ import { Go } from '../../fields/go.tsx';
 import { instantText } from '../../format/instant.ts';
 import { Facts } from '../../show/facts.tsx';
 import { Section } from '../../show/section.tsx';
-import { numberText } from '../../words/count.ts';
 import type { NightTidy } from '../types.ts';
 
 const agreement = (agrees: boolean | null, words: string | null): string =>
@@ -18,7 +17,6 @@ export function EveningKnew({ tidy: { signOff, book, notes } }: { tidy: NightTid
         <Facts
           facts={[
             ['Signed off', `${instantText(signOff.at)}${signOff.byName ? ` by ${signOff.byName}` : ''}`],
-            ['Attendance', signOff.attendance === null ? null : numberText(signOff.attendance)],
             ['The book', agreement(signOff.bookAgrees, signOff.bookWords)],
             ['Note', signOff.note],
           ]}

@@ -10,6 +10,7 @@ import { iMay } from '../../session/rights.ts';
 import { numberText } from '../../words/count.ts';
 import type { Night, NightTidy } from '../types.ts';
 import { AmendmentList, EveningKnew, Shortfalls } from './after-words.tsx';
+import { Attendance } from './attendance.tsx';
 import { Matters, countOrNot, howItStands } from './matters.tsx';
 import { PlannedList } from './planned-list.tsx';
 import { SignOffButton } from './sign-off-button.tsx';
@@ -74,6 +75,7 @@ export function TidySheet({ night }: { night: Night }) {
           <ToSettle tidy={found} settling={settling} />
           <PlannedList planned={found.planned} />
           <Shortfalls shortfalls={found.shortfalls} />
+          {night.state === 'signedOff' && <Attendance night={night} />}
           <EveningKnew tidy={found} />
           <AmendmentList amendments={found.amendments} />
         </>
