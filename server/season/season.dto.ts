@@ -27,6 +27,7 @@ export interface SeasonView {
   sport: Sport;
   startsOn: Day;
   endsOn: Day;
+  followsSeasonId: string | null;
   version: number;
 }
 

@@ -12,5 +12,7 @@ export class Team {
   @TextColumn() level: Level;
   @TextColumn({ nullable: true }) headCoach: string | null;
   @TextColumn({ nullable: true }) headCoachSayAs: string | null;
+  /** the same team in the season before */
+  @RefColumn({ nullable: true }) followsTeamId: string | null;
   @VersionColumn() version: number;
 }

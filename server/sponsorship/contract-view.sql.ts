@@ -25,6 +25,8 @@ export const CONTRACT = `contract.id, contract.number, contract.sponsor_id as "s
   contract.seller_id as "sellerId", seller.name as "sellerName", contract.payer_id as "payerId", payer.name as "payerName", contract.title,
   contract.purchase_order_number as "purchaseOrderNumber", contract.cancelled_game_policy as "cancelledGamePolicy", contract.years,
   contract.increase_basis_points as "increaseBasisPoints", contract.price_varies_with as "priceVariesWith", contract.is_in_kind as "isInKind",
+  contract.follows_contract_id as "followsContractId", contract.follows_as as "followsAs", contract.year_number as "yearNumber",
+  contract_before.number as "followsContractNumber", contract_after.id as "followedByContractId", contract_after.number as "followedByContractNumber", contract_after.follows_as as "followedByAs",
   contract.category_exception as "categoryException", contract.category_exception_approved_by as "categoryExceptionApprovedBy",
   contract.outside_id as "outsideId", contract.note, contract.version, ${TERM} as term, ${HOLD} as hold, ${ASSIGNMENTS} as assignments, ${RECEIVABLE} as "receivableCents"`;
 
@@ -35,7 +37,9 @@ export const CONTRACT_FROM = `from contract
   join season on season.department_id = term.department_id and season.id = term.season_id
   join sponsor on sponsor.department_id = contract.department_id and sponsor.id = contract.sponsor_id
   join seller on seller.department_id = contract.department_id and seller.id = contract.seller_id
-  join payer on payer.department_id = contract.department_id and payer.id = contract.payer_id`;
+  join payer on payer.department_id = contract.department_id and payer.id = contract.payer_id
+  left join contract as contract_before on contract_before.department_id = contract.department_id and contract_before.id = contract.follows_contract_id
+  left join contract as contract_after on contract_after.department_id = contract.department_id and contract_after.follows_contract_id = contract.id`;
 
 export const CONTRACT_SORTS = {
   sponsorName: 'sponsor.name collate "und-x-icu"',

@@ -1,6 +1,7 @@
 import type { CompanyExceptionView, ExclusivityView } from './company/company.dto.ts';
 import type { BillingPlan } from '../domain/billing/billing-plan.ts';
 import type { CancelledGamePolicy, Counting, PriceVariesWith, Pricing } from '../domain/sponsorship/contract-terms.ts';
+import type { FollowsAs } from '../domain/sponsorship/rollover/lines-followed.ts';
 import type { Standing } from '../domain/sponsorship/standing.ts';
 import type { Day } from '../domain/day.ts';
 import type { Level } from '../domain/season/game.ts';
@@ -108,6 +109,15 @@ export interface ContractRow {
   increaseBasisPoints: number;
   priceVariesWith: PriceVariesWith;
   isInKind: boolean;
+  /** the contract that this one carries on (`year`) or renews, and which of the agreed years this is */
+  followsContractId: string | null;
+  followsContractNumber: string | null;
+  followsAs: FollowsAs | null;
+  yearNumber: number;
+  /** the contract that carries this one on or renews it, a draft perhaps */
+  followedByContractId: string | null;
+  followedByContractNumber: string | null;
+  followedByAs: FollowsAs | null;
   categoryException: string | null;
   categoryExceptionApprovedBy: string | null;
   outsideId: string | null;

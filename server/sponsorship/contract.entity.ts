@@ -1,5 +1,6 @@
 import { Entity } from 'typeorm';
 import type { CancelledGamePolicy, PriceVariesWith } from '../domain/sponsorship/contract-terms.ts';
+import type { FollowsAs } from '../domain/sponsorship/rollover/lines-followed.ts';
 import { CountColumn, DepartmentColumn, FlagColumn, IdColumn, RefColumn, TextColumn, VersionColumn } from '../platform/database/columns.ts';
 
 @Entity('contract')
@@ -19,6 +20,11 @@ export class Contract {
   @CountColumn() years: number;
   @CountColumn() increaseBasisPoints: number;
   @TextColumn() priceVariesWith: PriceVariesWith;
+  /** the contract of the season before that this one carries on or renews */
+  @RefColumn({ nullable: true }) followsContractId: string | null;
+  @TextColumn({ nullable: true }) followsAs: FollowsAs | null;
+  /** which of the agreed years this is */
+  @CountColumn() yearNumber: number;
   @TextColumn({ nullable: true }) outsideId: string | null;
   @TextColumn({ nullable: true }) note: string | null;
   @VersionColumn() version: number;
