@@ -4,6 +4,7 @@ import { PacketModule } from '../packet/packet.module.ts';
 import { SeasonModule } from '../season/season.module.ts';
 import { SponsorshipModule } from '../sponsorship/sponsorship.module.ts';
 import { LedgerModule } from '../ledger/ledger.module.ts';
+import { IncomeBoardModule } from './boards/income-board.module.ts';
 import { DocumentsController } from './documents/documents.controller.ts';
 import { DocumentsService } from './documents/documents.service.ts';
 import { HomeController } from './home.controller.ts';
@@ -14,7 +15,7 @@ import { MonthsService } from './months/months.service.ts';
 import { RecentService } from './recent.service.ts';
 
 @Module({
-  imports: [LedgerModule, SeasonModule, SponsorshipModule, PacketModule, BillingModule, MoneyReportsModule],
+  imports: [LedgerModule, SeasonModule, SponsorshipModule, PacketModule, BillingModule, MoneyReportsModule, IncomeBoardModule],
   controllers: [DocumentsController, HomeController, MonthsController],
   providers: [DocumentsService, HomeService, RecentService, MonthsService],
 })

@@ -90,3 +90,40 @@ export async function theGoldenContract(): Promise<GoldenContract> {
   const [a, b] = draft.commitments.map((one: { id: string }) => one.id) as [string, string];
   return new GoldenContract(department, season, draft.id, a, b);
 }
+
+/** K1 from its signing to its close, without looking at what it comes to on the way. */
+export async function tellToTheEnd(golden: GoldenContract): Promise<void> {
+  const { contractId, b, season, department: { director, bookkeeper } } = golden;
+  const contract = `/api/contracts/${contractId}`;
+  const bill = (day: string) => bookkeeper.make('/api/invoices', { contractId, throughDay: day, issuedOn: day });
+  await director.make(`${contract}/sign`, { signedOn: '2024-11-20', signedByName: 'Hazel Juniper' });
+  const first = await bill('2024-11-23');
+  await golden.night('2024-12-01', [1, 1]);
+  await golden.receive('2024-12-05', 'check', 36_750, { [first.id]: 36_750 });
+  const eighth = await golden.night('2024-12-08', [1, 1]);
+  await golden.night('2024-12-15', [1, 0], { notRead: 1 });
+  await golden.night('2024-12-18', [1, 2]);
+  for (const month of ['2024-11', '2024-12']) await bookkeeper.make(`/api/months/${month}/close`, {});
+  await golden.takeBack(eighth.nightId, eighth.entries[1]!.id);
+  await director.make(`${contract}/amend`, { commitmentId: b, reads: 4, priceCents: 12_000, amendedOn: '2025-01-06' });
+  await golden.night('2025-01-08', [1, 2]);
+  const second = await bill('2025-01-15');
+  await golden.receive('2025-01-20', 'check', 30_000, { [second.id]: 30_000 });
+  const icy = await golden.game('2025-01-22');
+  await director.make(`/api/games/${icy.gameId}/cancel`, { reason: 'Ice' });
+  const agreed = await director.make(`${contract}/makegoods`, {
+    commitmentId: golden.a, gameId: icy.gameId, missed: 1, replacementReadKindId: season.readKinds.concession, replacements: 2, agreedOn: '2025-01-25', agreedWith: 'Hazel Juniper',
+  });
+  const makegoodId = agreed.data[0].id as string;
+  await golden.night('2025-01-29', [0, 3], { makegoodId });
+  await bookkeeper.make('/api/months/2025-01/close', {});
+  await golden.night('2025-02-05', [0, 2], { makegoodId });
+  await bookkeeper.make(`${contract}/credits`, { commitmentId: b, count: 2, reason: 'Two reads were not given', on: '2025-02-15' });
+  const check = await golden.receive('2025-02-18', 'check', 15_000, { [second.id]: 12_309 });
+  await golden.night('2025-02-19', [0, 1]);
+  await bookkeeper.make(`/api/payments/${check.id}/return`, { kind: 'returned', returnedOn: '2025-02-24', bankFeeCents: 1_200, reason: 'Not enough in the account' });
+  const charge = await bookkeeper.make('/api/charges', { payerId: season.payerId, sellerId: season.sellerId, contractId, description: 'Bank fee of the returned check', amountCents: 1_200, issuedOn: '2025-02-24' });
+  const transfer = await golden.receive('2025-03-02', 'transfer', 14_000, { [second.id]: 12_309, [charge.id]: 1_200 });
+  await bookkeeper.make(`/api/payments/${transfer.id}/refunds`, { amountCents: 491, refundedOn: '2025-03-05', method: 'check' });
+  await director.make(`${contract}/close`, { on: '2025-03-05' });
+}
