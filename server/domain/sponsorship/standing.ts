@@ -26,7 +26,8 @@ export interface Standing extends SlotReads {
 export function standingOf(position: Position, lineId: string, facts: PaceFacts): Standing {
   const line = lineOf(position, lineId);
   const reads = readsOfLine(line);
-  const expectedByNow = expectedOf(line, reads, facts);
+  const occurrences = line.slots.reduce((sum, slot) => sum + slot.occurrences, 0);
+  const expectedByNow = expectedReads(line, { ...facts, occurrences });
   const settled = reads.given + reads.madeGood + reads.credited + reads.released;
   return {
     ...reads,
@@ -39,15 +40,18 @@ export function standingOf(position: Position, lineId: string, facts: PaceFacts)
 /**
  * Even pace: the share of the promise that the share of games played should have carried, rounded down so that
  * nobody is called behind for a part of a read. On occurrence the shots that fell are what should have been read.
+ *
+ * @param by games of the term and those played, and what occurred, by the day that is asked for
  */
-function expectedOf(line: LinePosition, reads: SlotReads, { gamesInAll, gamesPlayed }: PaceFacts): number {
+export function expectedReads(line: LinePosition, by: { readonly gamesInAll: number; readonly gamesPlayed: number; readonly occurrences: number }): number {
+  const reads = readsOfLine(line);
   const promised = reads.promised - reads.carried;
   if (line.terms.kind === 'reads' && line.terms.counting === 'onOccurrence') {
-    const occurred = line.slots.reduce((sum, slot) => sum + Math.min(slot.occurrences, slot.atMost ?? Infinity), 0);
-    return Math.min(promised, occurred);
+    const atMost = line.slots.reduce((sum, slot) => sum + (slot.atMost ?? Infinity), 0);
+    return Math.min(promised, atMost, by.occurrences);
   }
-  if (gamesInAll <= 0) return 0;
-  return Math.floor((promised * Math.min(gamesPlayed, gamesInAll)) / gamesInAll);
+  if (by.gamesInAll <= 0) return 0;
+  return Math.floor((promised * Math.min(by.gamesPlayed, by.gamesInAll)) / by.gamesInAll);
 }
 
 /** Standings of several commitments added up. */
