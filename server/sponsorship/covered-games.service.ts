@@ -42,7 +42,7 @@ const GAMES = `select game.id, game.season_id as "seasonId", game.played_on as "
   group by game.department_id, game.id order by game.played_on, game.starts_at nulls last, game.id`;
 
 const LOGGED = `select entry.commitment_id as "commitmentId",
-    count(distinct (entry.night_id, entry.game_id, entry.cue_key, coalesce(entry.occurrence, 0))) as reads
+    count(distinct (entry.night_id, entry.game_id, case when entry.kind = 'read' then entry.cue_key else coalesce(entry.happening_entry_id, entry.id)::text end, coalesce(entry.occurrence, 0))) as reads
   from log_entry as entry
   where entry.department_id = $1 and entry.commitment_id = any($2::uuid[]) and entry.kind in ('read', 'mention') and entry.outcome = 'given'
     and not exists (select 1 from sign_off where sign_off.department_id = $1 and sign_off.night_id = entry.night_id)
@@ -59,12 +59,18 @@ export class CoveredGames {
     return seasonIds.length === 0 ? [] : this.work.sql<GameOfSeason>(GAMES, [[...new Set(seasonIds)]]);
   }
 
+  /** Reads logged as given on nights that are not signed off, by commitment. */
+  async loggedNotSignedOff(commitmentIds: readonly string[]): Promise<Map<string, number>> {
+    if (commitmentIds.length === 0) return new Map();
+    const rows = await this.work.sql<{ commitmentId: string; reads: number }>(LOGGED, [commitmentIds]);
+    return new Map(rows.map((row) => [row.commitmentId, row.reads]));
+  }
+
   /** What pace needs to know of each commitment, in two statements for all of them. */
   async paceOf(commitments: readonly CommitmentOfTerm[]): Promise<Map<string, PaceFacts>> {
     if (commitments.length === 0) return new Map();
     const games = await this.ofSeasons(commitments.map((one) => one.seasonId));
-    const logged = await this.work.sql<{ commitmentId: string; reads: number }>(LOGGED, [commitments.map((one) => one.id)]);
-    const loggedOf = new Map(logged.map((row) => [row.commitmentId, row.reads]));
+    const loggedOf = await this.loggedNotSignedOff(commitments.map((one) => one.id));
     return new Map(
       commitments.map((commitment) => {
         const covered = coveredBy(commitment, games);
