@@ -7,6 +7,7 @@ import { LedgerModule } from '../ledger/ledger.module.ts';
 import { IncomeBoardModule } from './boards/income-board.module.ts';
 import { DocumentsController } from './documents/documents.controller.ts';
 import { DocumentsService } from './documents/documents.service.ts';
+import { FulfillmentModule } from './fulfillment/fulfillment.module.ts';
 import { HomeController } from './home.controller.ts';
 import { HomeService } from './home.service.ts';
 import { MoneyReportsModule } from './money/money-reports.module.ts';
@@ -15,7 +16,11 @@ import { MonthsService } from './months/months.service.ts';
 import { RecentService } from './recent.service.ts';
 
 @Module({
-  imports: [LedgerModule, SeasonModule, SponsorshipModule, PacketModule, BillingModule, MoneyReportsModule, IncomeBoardModule],
+  imports: [
+    LedgerModule, SeasonModule, SponsorshipModule, PacketModule, BillingModule, MoneyReportsModule,
+    IncomeBoardModule,
+    FulfillmentModule,
+  ],
   controllers: [DocumentsController, HomeController, MonthsController],
   providers: [DocumentsService, HomeService, RecentService, MonthsService],
 })

@@ -57,6 +57,7 @@ export const ROUTES: Record<string, Right | 'open'> = {
   'POST /api/contracts/{id}/benefits/{benefitId}/deliveries': 'change contracts',
   'POST /api/contracts/{id}/benefits/{benefitId}/earned': 'change contracts',
   'GET /api/contracts/{id}/delivery-statement': 'see contracts',
+  'GET /api/contracts/{id}/fulfillment': 'see contracts',
   'GET /api/contracts/{id}/explanation': 'see money',
   'GET /api/contracts/{id}/due': 'see money',
   'POST /api/contracts/{id}/goods': 'bill',

@@ -72,12 +72,16 @@ export interface BenefitFulfillment {
   delivered: number;
   dueOn: Day | null;
   earns: 'onDelivery' | 'overDays';
+  /** over days: from when to when it is shown, and through which day that has been counted */
+  startsOn: Day | null;
+  endsOn: Day | null;
+  earnedThroughOn: Day | null;
   deliveries: { deliveredOn: Day; quantity: number; proof: string; isTakenBack: boolean }[];
 }
 
 /** One read as it stands in the log and the ledger. Of those at the table it says a role or initials, never a student's name. */
 export interface ReadGiven {
-  /** the log entry; with `occurrence` it names the read */
+  /** the log entry; with `occurrence` it names the read. Null for a planned read that the log of a night signed off does not have */
   entryId: string | null;
   occurrence: number;
   commitmentId: string;
@@ -112,9 +116,12 @@ export interface NightFulfillment {
 export interface WindowFulfillment {
   windowKind: string;
   windowName: string;
+  /** reads that were to be given there on nights signed off */
   planned: number;
   given: number;
   notRead: number;
+  /** reads planned there for games to come */
+  toCome: number;
 }
 
 /** One contract's proof: what was promised and what was given, from the ledgers, the log and the calendar alone. */
