@@ -58,6 +58,8 @@ export const ROUTES: Record<string, Right | 'open'> = {
   'POST /api/contracts/{id}/benefits/{benefitId}/earned': 'change contracts',
   'GET /api/contracts/{id}/delivery-statement': 'see contracts',
   'GET /api/contracts/{id}/fulfillment': 'see contracts',
+  'GET /api/contracts/{id}/shortfalls': 'see contracts',
+  'GET /api/contracts/{id}/repair-options': 'see contracts',
   'GET /api/contracts/{id}/explanation': 'see money',
   'GET /api/contracts/{id}/due': 'see money',
   'POST /api/contracts/{id}/goods': 'bill',

@@ -1,0 +1,36 @@
+import { Controller, Get, Inject, Param, Query } from '@nestjs/common';
+import { ApiTags } from '@nestjs/swagger';
+import { Needs } from '../../access/needs.ts';
+import type { RepairOption } from '../../domain/makegoods/repair-options.ts';
+import type { Listed } from '../../platform/http/lists.ts';
+import { ContractRecords } from '../../sponsorship/contract-records.service.ts';
+import { RepairOptionsQuery } from './shortfall.dto.ts';
+import type { LineShortfall } from './shortfall.dto.ts';
+import { Shortfalls } from './shortfalls.service.ts';
+
+@ApiTags('makegoods')
+@Controller('api/contracts/:id')
+export class ShortfallController {
+  constructor(
+    @Inject(Shortfalls) private readonly shortfalls: Shortfalls,
+    @Inject(ContractRecords) private readonly records: ContractRecords,
+  ) {}
+
+  /** Line by line: what was missed, what can no longer be given as promised, and how it could be settled. */
+  @Get('shortfalls')
+  @Needs('see contracts')
+  async ofContract(@Param('id') id: string): Promise<Listed<LineShortfall>> {
+    await this.records.load(id);
+    const data = await this.shortfalls.ofContract(id);
+    return { data, total: data.length };
+  }
+
+  /** The remedies for so many reads of one commitment. */
+  @Get('repair-options')
+  @Needs('see contracts')
+  async options(@Param('id') id: string, @Query() { commitmentId, reads }: RepairOptionsQuery): Promise<Listed<RepairOption>> {
+    await this.records.load(id);
+    const data = await this.shortfalls.optionsFor(id, commitmentId, Number(reads));
+    return { data, total: data.length };
+  }
+}
