@@ -69,3 +69,8 @@ const MONTHS = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', '
 export function dayInWords(day: Day): string {
   return `${MONTHS[Number(day.slice(5, 7)) - 1]} ${Number(day.slice(8))}`;
 }
+
+/** The same day so many years later; February 29 becomes February 28 where there is none. */
+export function addYears(from: Day, years: number): Day {
+  return Temporal.PlainDate.from(from).add({ years }, { overflow: 'constrain' }).toString() as Day;
+}

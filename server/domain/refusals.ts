@@ -444,6 +444,7 @@ export const REFUSALS = {
   'follows-incomplete': no(422, 'Say which contract is followed, and whether as its next year or as a renewal.'),
   'contract-followed-already': no(409, 'Another contract follows this one already.'),
   'season-followed-already': no(409, 'This season was rolled over already.'),
+  'season-overlaps-before': no(422, 'The next season begins after the one before has ended, on {endsOn}.'),
   'unknown-proposal': no(422, 'There is no such proposal.'),
   'makegood-of-nothing': no(422, 'Say which reads are given instead, and how many.'),
   'answer-incomplete': no(422, 'Say who answered.'),

@@ -7,7 +7,8 @@ import { checkPlanCovers } from '../domain/billing/billing-plan.ts';
 import { documentNumber } from '../domain/billing/document-number.ts';
 import type { Day } from '../domain/day.ts';
 import { fiscalYearOf } from '../domain/day.ts';
-import { refuse } from '../domain/refusals.ts';
+import { refuse, Refused } from '../domain/refusals.ts';
+import { signedPosition } from '../domain/sponsorship/apply-signing.ts';
 import type { ContractTerms } from '../domain/sponsorship/contract-terms.ts';
 import { UnitOfWork } from '../platform/database/unit-of-work.ts';
 import { Benefit } from './benefit.entity.ts';
@@ -65,6 +66,29 @@ export class ContractSigning {
    * @throws Refused `contract-already-signed`, `category-blocked`, `category-exclusive`, `category-reserved`, `contract-without-lines`, `installments-exceed-price`, `goods-miss-the-price`
    */
   async prepare(contractId: string, signature: Signature): Promise<ReadyToSign> {
+    const { record, exception, lines, terms } = await this.check(contractId, signature);
+    const { fiscalYearStartsInMonth } = await this.departments.here();
+    const fiscalYear = fiscalYearOf(signature.signedOn, fiscalYearStartsInMonth);
+    const seriesNumber = await this.numbers.next('contract', null, fiscalYear);
+    const number = documentNumber('C', fiscalYear, seriesNumber);
+    await this.work.update(Contract, contractId, null, { number, ...exception });
+    await this.work.update(Term, record.term.id, null, { signedOn: signature.signedOn, signedByName: signature.signedByName });
+    await this.makeActive(record.contract.sponsorId);
+    return { ...record, number, fiscalYear, seriesNumber, terms, lines };
+  }
+
+  /** The refusal that signing would meet, before anything is written; null where it would go through. */
+  async whyNot(contractId: string, signature: Signature): Promise<Refused | null> {
+    try {
+      signedPosition((await this.check(contractId, signature)).terms);
+      return null;
+    } catch (error) {
+      if (error instanceof Refused) return error;
+      throw error;
+    }
+  }
+
+  private async check(contractId: string, signature: Signature): Promise<Checked> {
     const record = await this.records.lock(contractId);
     if (record.term.state !== 'draft') refuse('contract-already-signed');
     const exception = exceptionOf(record.contract, signature);
@@ -75,14 +99,7 @@ export class ContractSigning {
     const terms = termsOfRows(record, lines, await this.games.ofSeasons([record.term.seasonId]));
     checkPlanCovers(record.term.billingPlan, record.term.priceCents);
     await this.checkGoods(record);
-    const { fiscalYearStartsInMonth } = await this.departments.here();
-    const fiscalYear = fiscalYearOf(signature.signedOn, fiscalYearStartsInMonth);
-    const seriesNumber = await this.numbers.next('contract', null, fiscalYear);
-    const number = documentNumber('C', fiscalYear, seriesNumber);
-    await this.work.update(Contract, contractId, null, { number, ...exception });
-    await this.work.update(Term, record.term.id, null, { signedOn: signature.signedOn, signedByName: signature.signedByName });
-    await this.makeActive(record.contract.sponsorId);
-    return { ...record, number, fiscalYear, seriesNumber, terms, lines };
+    return { record, exception, lines, terms };
   }
 
   /** The price may have been changed after the goods were written down. */
@@ -123,6 +140,13 @@ export class ContractSigning {
     const sponsor = await this.work.one(Sponsor, sponsorId);
     if (sponsor.status !== 'active') await this.work.update(Sponsor, sponsorId, null, { status: 'active' });
   }
+}
+
+interface Checked {
+  record: ContractRecord;
+  exception: Exception;
+  lines: ContractLines;
+  terms: ContractTerms;
 }
 
 type Exception = Pick<Contract, 'categoryException' | 'categoryExceptionApprovedBy'>;

@@ -56,7 +56,7 @@ import { RateCardLineService } from './rate-card-line.service.ts';
 import { ReadKindController } from './read-kind.controller.ts';
 import { ReadKind } from './read-kind.entity.ts';
 import { ReadKindService } from './read-kind.service.ts';
-import { RolledContracts } from './rollover/rolled-contracts.service.ts';
+import { rollOverControllers, rollOverServices } from './rollover/rollover-parts.ts';
 import { SellerController } from './seller.controller.ts';
 import { Seller } from './seller.entity.ts';
 import { SellerService } from './seller.service.ts';
@@ -86,7 +86,7 @@ export const sponsorshipEntities = [
 
 const company = [CompanyRows, CompanyCheck, CompanyLimits, DealCompanyViews, DealExclusivities, ReservedCategoryService];
 const nouns = [SponsorCategoryService, SponsorService, SellerService, PayerService, ReadKindService, RateCardLineService, CopyService, SloganService, SponsorPageService, ExemptionFiles];
-const contracts = [ContractRecords, ContractViews, ContractService, ContractSigning, ContractHappenings, CoveredGames, TermLedger, LineGames, MakegoodService, ContractsThereReader, ContractImport, RolledContracts];
+const contracts = [ContractRecords, ContractViews, ContractService, ContractSigning, ContractHappenings, CoveredGames, TermLedger, LineGames, MakegoodService, ContractsThereReader, ContractImport];
 const contacts = [SponsorContacts, CallService, PackageViews, PackageService];
 
 @Module({
@@ -97,8 +97,9 @@ const contacts = [SponsorContacts, CallService, PackageViews, PackageService];
     ReservedCategoryController, InTheWayController,
     ...offerControllers,
     SponsorContactController, CallController, PackageController,
+    ...rollOverControllers,
   ],
-  providers: [...nouns, ...company, ...contracts, ...offerServices, ...contacts],
-  exports: [...nouns, ...company, ...contracts, ...offerServices, ...contacts],
+  providers: [...nouns, ...company, ...contracts, ...offerServices, ...contacts, ...rollOverServices],
+  exports: [...nouns, ...company, ...contracts, ...offerServices, ...contacts, ...rollOverServices],
 })
 export class SponsorshipModule {}

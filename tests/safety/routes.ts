@@ -254,6 +254,8 @@ export const ROUTES: Record<string, Right | 'open'> = {
   'GET /api/seasons': 'see the season',
   'PATCH /api/seasons/{id}': 'change the season',
   'GET /api/seasons/{id}': 'see the season',
+  'POST /api/seasons/{id}/roll-over': 'sign contracts',
+  'POST /api/seasons/{id}/roll-over-previews': 'sign contracts',
   'POST /api/sellers': 'change contracts',
   'GET /api/sellers': 'see contracts',
   'PATCH /api/sellers/{id}': 'change contracts',

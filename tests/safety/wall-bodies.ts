@@ -14,6 +14,8 @@ export const BODIES: Record<string, Record<string, unknown>> = {
   'PUT /api/nights/{id}/people': { people: [] },
   'POST /api/placements/{id}/move': { gameId: v7(), windowKey: 'pregame' },
   'POST /api/seasons/{id}/board-changes': { changes: [{ kind: 'pin', placementId: v7(), version: 1 }] },
+  'POST /api/seasons/{id}/roll-over': { name: 'Basketball of the walls' },
+  'POST /api/seasons/{id}/roll-over-previews': { name: 'Basketball of the walls' },
   'POST /api/games/{id}/play': { scores: [] },
   'POST /api/games/{id}/postpone': { reason: 'Snow' },
   'POST /api/games/{id}/move-previews': { kind: 'cancel', reason: 'Snow' },

@@ -1,0 +1,66 @@
+import type { BillingPlan } from '../../billing/billing-plan.ts';
+import { hasAmounts } from '../../billing/billing-plan.ts';
+import { addDays, addYears, daysBetween } from '../../day.ts';
+import type { Day } from '../../day.ts';
+import type { Cents } from '../../money.ts';
+import { addCents, centsOf, shareOfCents, splitByLargestRemainder } from '../../money.ts';
+
+export interface SeasonDays {
+  readonly startsOn: Day;
+  readonly endsOn: Day;
+}
+
+/** From the days of one season to those of the next. */
+export interface SeasonMove {
+  readonly from: SeasonDays;
+  readonly to: SeasonDays;
+}
+
+const WEEKS_OF_A_YEAR = 52;
+
+/** The days of the next season as they are proposed: 52 weeks later, so a Friday stays a Friday. */
+export function nextSeasonDays({ startsOn, endsOn }: SeasonDays): SeasonDays {
+  return { startsOn: addDays(startsOn, 7 * WEEKS_OF_A_YEAR), endsOn: addDays(endsOn, 7 * WEEKS_OF_A_YEAR) };
+}
+
+/** "Basketball 2026-27" becomes "Basketball 2027-28"; a name without a year is told apart by "next". */
+export function nextSeasonName(name: string): string {
+  const moved = name.replace(/\b(\d{4})(?:(\s*[-–/]\s*)(\d{4}|\d{2}))?\b/g, (_, year: string, between?: string, until?: string) =>
+    between === undefined || until === undefined ? String(Number(year) + 1) : `${Number(year) + 1}${between}${String(Number(until) + 1).padStart(until.length, '0').slice(-until.length)}`,
+  );
+  return moved === name ? `${name}, next season` : moved;
+}
+
+/**
+ * A day of a contract in the next season. The first and the last day of the season are those of the next one; any other day
+ * keeps its distance from the first, and a day of the season stays within it.
+ */
+export function movedDay(day: Day, { from, to }: SeasonMove): Day {
+  if (day === from.startsOn) return to.startsOn;
+  if (day === from.endsOn) return to.endsOn;
+  const moved = addDays(day, daysBetween(from.startsOn, to.startsOn));
+  const wasInSeason = day > from.startsOn && day < from.endsOn;
+  return wasInSeason && moved > to.endsOn ? to.endsOn : moved;
+}
+
+/** Days of money keep their date, so that a bill of July 1 stays in its fiscal year: so many calendar years later, one at least. */
+export function movedMoneyDay(day: Day, { from, to }: SeasonMove): Day {
+  return addYears(day, Math.max(1, Number(to.startsOn.slice(0, 4)) - Number(from.startsOn.slice(0, 4))));
+}
+
+/**
+ * When the next year is billed: the same plan with its days moved along. Fixed amounts go up as the price does; where they came
+ * to the price of the year before, they come to the price of this one, by largest remainder.
+ */
+export function movedBillingPlan(plan: BillingPlan, move: SeasonMove, prices: { beforeCents: Cents; nextCents: Cents; increaseBasisPoints: number }): BillingPlan {
+  const raised = (amount: Cents) => addCents(amount, shareOfCents(amount, prices.increaseBasisPoints));
+  if (plan.kind === 'inFull') return { ...plan, on: movedMoneyDay(plan.on, move) };
+  if (plan.kind === 'depositAndArrears') return { ...plan, depositCents: raised(plan.depositCents), depositOn: movedMoneyDay(plan.depositOn, move) };
+  if (plan.kind !== 'installments') return plan;
+  const moved = plan.installments.map((one) => ({ ...one, on: movedMoneyDay(one.on, move) }));
+  if (!hasAmounts(moved)) return { ...plan, installments: moved };
+  const amounts = moved.map((one) => one.amountCents ?? centsOf(0));
+  const sum = centsOf(amounts.reduce((all, one) => all + one, 0));
+  const next = splitByLargestRemainder(sum === prices.beforeCents ? prices.nextCents : raised(sum), amounts);
+  return { ...plan, installments: moved.map((one, place) => ({ ...one, amountCents: next[place]! })) };
+}
