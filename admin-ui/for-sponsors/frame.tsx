@@ -5,11 +5,11 @@ import { BAR } from '../theme/palette.ts';
 /** A calm page with nothing around it but the name of the product. */
 export function Frame({ children }: { children: ReactNode }) {
   return (
-    <Box sx={{ minHeight: '100vh', bgcolor: 'background.default', color: 'text.primary' }}>
-      <Box component="header" sx={{ bgcolor: BAR.ground, color: BAR.ink, borderBottom: `4px solid ${BAR.amber}`, px: { xs: 2, sm: 4 }, py: 1.25, fontWeight: 700, fontSize: '1.125rem' }}>
+    <Box sx={{ minHeight: '100vh', bgcolor: 'background.default', color: 'text.primary', '@media print': { bgcolor: '#fff', fontSize: '10.5pt' } }}>
+      <Box component="header" sx={{ bgcolor: BAR.ground, color: BAR.ink, borderBottom: `4px solid ${BAR.amber}`, px: { xs: 2, sm: 4 }, py: 1.25, fontWeight: 700, fontSize: '1.125rem', '@media print': { bgcolor: '#fff', color: '#000', px: 0, py: 0.5 } }}>
         Rafterline
       </Box>
-      <Box component="main" sx={{ maxWidth: 720, mx: 'auto', px: { xs: 2, sm: 4 }, py: { xs: 2.5, sm: 4 } }}>
+      <Box component="main" sx={{ maxWidth: 720, mx: 'auto', px: { xs: 2, sm: 4 }, py: { xs: 2.5, sm: 4 }, '@media print': { maxWidth: 'none', p: 0 } }}>
         {children}
       </Box>
     </Box>

@@ -1,48 +1,70 @@
 import { Alert, Paper, Typography } from '@mui/material';
 import { useQueryClient } from '@tanstack/react-query';
-import { useState } from 'react';
+import { useEffect, useState } from 'react';
 import { useServer } from '../api/use-server.ts';
 import { ApprovedWords } from './approved-words.tsx';
+import { Contacts } from './contacts.tsx';
+import { Contracts } from './contracts.tsx';
+import { Head } from './head.tsx';
+import { rememberSchool } from './known-school.ts';
+import { Money } from './money.tsx';
+import { Nights } from './nights.tsx';
+import { Offers } from './offers.tsx';
+import { Part } from './part.tsx';
+import { Shut } from './shut.tsx';
 import type { SponsorPage } from './types.ts';
 import { WaitingWords } from './waiting-words.tsx';
+import { WrittenAt, useWritten } from './written.tsx';
 
 const PATH = '/sponsor-page';
 
 /** Everything of one sponsor that can be read and answered here. */
 export function SponsorSheet() {
-  const client = useQueryClient();
-  const [said, setSaid] = useState<string | null>(null);
   const page = useServer<SponsorPage>(PATH);
-  if (page.error) {
-    return (
-      <>
-        <Typography variant="h1" sx={{ mb: 1.5 }}>This link does not open</Typography>
-        <Alert severity="error" role="alert">{page.error.message}</Alert>
-      </>
-    );
-  }
-  if (!page.data) return <Typography role="status">Reading…</Typography>;
-  const { sponsorName, departmentName, copies, locale } = page.data;
-  const answered = (next: SponsorPage, sentence: string) => {
+  const { data } = page;
+  useEffect(() => {
+    if (data) rememberSchool(data);
+  }, [data]);
+  if (page.error) return <Shut sentence={page.error.message} />;
+  if (!data) return <Typography role="status">Reading…</Typography>;
+  return <WrittenAt place={data}><Parts page={data} /></WrittenAt>;
+}
+
+const PARTS = { waiting: 'Waiting for you', reads: 'Promised and given', nights: 'Night by night', money: 'What it costs', offers: 'Offered to you', words: 'Your words', contact: 'Whom to call' } as const;
+type PartName = keyof typeof PARTS;
+
+function Parts({ page }: { page: SponsorPage }) {
+  const client = useQueryClient();
+  const { dayOf } = useWritten();
+  const [said, setSaid] = useState<string | null>(null);
+  const answered = (next: SponsorPage, sentence: string): void => {
     client.setQueryData(['server', PATH], next);
     setSaid(sentence);
   };
-  const waiting = copies.flatMap((copy) => copy.waiting.map((words) => ({ copy, words })));
-  const approved = copies.flatMap((copy) => copy.approved.map((words) => ({ copy, words })));
+  const waiting = page.copies.flatMap((copy) => copy.waiting.map((words) => ({ copy, words })));
+  const approved = page.copies.flatMap((copy) => copy.approved.map((words) => ({ copy, words })));
+  const shows: Record<PartName, boolean> = { waiting: true, reads: true, nights: page.contracts.length > 0, money: true, offers: page.offers.length > 0, words: approved.length > 0, contact: true };
+  const parts = (Object.keys(PARTS) as PartName[]).filter((id) => shows[id]).map((id) => ({ id, title: PARTS[id] }));
   return (
     <>
-      <Typography variant="h1" sx={{ overflowWrap: 'anywhere' }}>{sponsorName}</Typography>
-      <Typography sx={{ color: 'text.secondary', mb: 2 }}>at the games of {departmentName}</Typography>
-      <div role="status">{said && <Alert severity="success" sx={{ mb: 2 }}>{said}</Alert>}</div>
-      <Typography variant="h2" sx={{ mb: 1 }}>{waiting.length === 0 ? 'Nothing waits for you' : 'Waiting for your answer'}</Typography>
-      {waiting.length === 0 && <Typography sx={{ mb: 3 }}>When there are new words to read, you find them here.</Typography>}
-      {waiting.map(({ copy, words }) => (
-        <Paper key={words.id} component="article" variant="outlined" sx={{ p: { xs: 2, sm: 3 }, mb: 3 }}>
-          <WaitingWords title={copy.title} kind={copy.readKindName} words={words} locale={locale} onAnswered={answered} />
-        </Paper>
-      ))}
-      {approved.length > 0 && <Typography variant="h2" sx={{ mb: 1 }}>Approved before</Typography>}
-      {approved.map(({ copy, words }) => <ApprovedWords key={words.id} title={copy.title} isStopped={copy.isStopped} words={words} locale={locale} />)}
+      <Head page={page} parts={parts} />
+      <div role="status">{said && <Alert severity="success" sx={{ mb: 2, displayPrint: 'none' }}>{said}</Alert>}</div>
+      <Part id="waiting" title={waiting.length === 0 ? 'Nothing waits for you' : PARTS.waiting} lead={waiting.length === 0 ? 'When there are new words to read, you find them here.' : undefined}>
+        {waiting.map(({ copy, words }) => (
+          <Paper key={words.id} component="article" variant="outlined" sx={{ p: { xs: 2, sm: 3 }, mb: 3 }}>
+            <WaitingWords title={copy.title} kind={copy.readKindName} words={words} onAnswered={answered} />
+          </Paper>
+        ))}
+      </Part>
+      <Part id="reads" title={PARTS.reads}><Contracts contracts={page.contracts} today={page.today} /></Part>
+      {shows.nights && <Nights id="nights" title={PARTS.nights} onAsked={setSaid} />}
+      <Money id="money" title={PARTS.money} contracts={page.contracts} />
+      {shows.offers && <Part id="offers" title={PARTS.offers}><Offers offers={page.offers} /></Part>}
+      {shows.words && <Part id="words" title={PARTS.words} lead="Approved, and read at the games.">{approved.map(({ copy, words }) => <ApprovedWords key={words.id} title={copy.title} isStopped={copy.isStopped} words={words} />)}</Part>}
+      <Part id="contact" title={PARTS.contact}>
+        <Contacts contacts={page.contacts} />
+        <Typography sx={{ color: 'text.secondary' }}>This page is yours alone. The link to it is good until {dayOf(page.linkEndsAt)}.</Typography>
+      </Part>
     </>
   );
 }

@@ -1,16 +1,13 @@
 import { Box, Typography } from '@mui/material';
 import type { WordsOfSponsor } from './types.ts';
+import type { Written } from './written.tsx';
 
 const NAMES: Record<string, string> = { en: 'In English', es: 'In Spanish' };
 
-export function dayWords(day: string, locale: string): string {
-  return new Intl.DateTimeFormat(locale, { day: 'numeric', month: 'long', year: 'numeric', timeZone: 'UTC' }).format(Date.parse(`${day.slice(0, 10)}T12:00:00Z`));
-}
-
-export function daysWords({ startsOn, endsOn }: WordsOfSponsor, locale: string): string {
-  if (startsOn && endsOn) return `Read from ${dayWords(startsOn, locale)} to ${dayWords(endsOn, locale)}.`;
-  if (startsOn) return `Read from ${dayWords(startsOn, locale)} on.`;
-  return endsOn ? `Read until ${dayWords(endsOn, locale)}.` : 'Read all season.';
+export function daysWords({ startsOn, endsOn }: WordsOfSponsor, { day }: Written): string {
+  if (startsOn && endsOn) return `Read from ${day(startsOn)} to ${day(endsOn)}.`;
+  if (startsOn) return `Read from ${day(startsOn)} on.`;
+  return endsOn ? `Read until ${day(endsOn)}.` : 'Read all season.';
 }
 
 /** The words as the crowd hears them, one language after the other. */

@@ -1,26 +1,21 @@
 import { Alert, Box, Button, TextField, Typography } from '@mui/material';
 import { useState } from 'react';
-import { HttpError } from 'react-admin';
 import { ask } from '../api/http.ts';
+import { sentenceOf } from './sentence-of.ts';
 import { daysWords, Spoken } from './spoken.tsx';
 import type { SponsorPage, WordsOfSponsor } from './types.ts';
+import { useWritten } from './written.tsx';
 
 interface Props {
   title: string;
   kind: string;
   words: WordsOfSponsor;
-  locale: string;
   onAnswered: (page: SponsorPage, sentence: string) => void;
 }
 
-/** What the server says is wrong, for the one field it is about or for the whole answer. */
-function sentenceOf(error: unknown): string {
-  const errors = error instanceof HttpError ? Object.values((error.body as { errors?: Record<string, unknown> } | undefined)?.errors ?? {}) : [];
-  return typeof errors[0] === 'string' ? errors[0] : error instanceof Error ? error.message : String(error);
-}
-
 /** Words to answer: yes with a name, or what should change. */
-export function WaitingWords({ title, kind, words, locale, onAnswered }: Props) {
+export function WaitingWords({ title, kind, words, onAnswered }: Props) {
+  const written = useWritten();
   const [name, setName] = useState('');
   const [note, setNote] = useState('');
   const [wantsChange, setChange] = useState(false);
@@ -44,11 +39,11 @@ export function WaitingWords({ title, kind, words, locale, onAnswered }: Props) 
   return (
     <>
       <Typography variant="h3">{title}</Typography>
-      <Typography sx={{ color: 'text.secondary' }}>{kind}. {daysWords(words, locale)}</Typography>
+      <Typography sx={{ color: 'text.secondary' }}>{kind}. {daysWords(words, written)}</Typography>
       <Spoken texts={words.texts} />
       {words.changeNote && <Alert severity="info" icon={false} sx={{ my: 1.5 }}>{words.changeAskedByName} asked for a change: “{words.changeNote}” The school has not sent new words yet.</Alert>}
       {words.isHeldBack && <Alert severity="info" icon={false} sx={{ my: 1.5 }}>The school is still looking at these words and will send others. You can already write what you would like.</Alert>}
-      <Box component="form" noValidate onSubmit={(event) => { event.preventDefault(); void send(); }} sx={{ display: 'grid', gap: 1.5, mt: 2 }}>
+      <Box component="form" noValidate onSubmit={(event) => { event.preventDefault(); void send(); }} sx={{ display: 'grid', gap: 1.5, mt: 2, displayPrint: 'none' }}>
         <TextField label="Your name" value={name} onChange={(event) => setName(event.target.value)} required autoComplete="name" fullWidth slotProps={{ htmlInput: { maxLength: 120 } }} />
         {isChange && <TextField label="What should change" value={note} onChange={(event) => setNote(event.target.value)} required multiline minRows={3} fullWidth slotProps={{ htmlInput: { maxLength: 1000 } }} />}
         {problem && <Alert severity="error" role="alert">{problem}</Alert>}

@@ -36,7 +36,7 @@ export function LinksOfSponsor({ sponsorId, sponsorName }: { sponsorId: string; 
   const links = useServer<{ data: SponsorLink[] }>(iMay('links', 'list') ? path : null);
   if (!iMay('links', 'list')) return null;
   return (
-    <Section title="Links" lead="A link lets the sponsor read and approve its own words on a phone, without signing in." actions={<NewLinkButton sponsorId={sponsorId} sponsorName={sponsorName} />}>
+    <Section title="Links" lead="A link opens the sponsor’s own page on a phone, without signing in: its reads, its nights, its dollars, and its words to approve." actions={<NewLinkButton sponsorId={sponsorId} sponsorName={sponsorName} />}>
       <Reading of={links}>
         {({ data }) =>
           data.length === 0 ? (

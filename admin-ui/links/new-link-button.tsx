@@ -14,7 +14,7 @@ const HOW_LONG = [
 
 const inDays = (days: number): string => new Date(Date.now() + days * 86_400_000).toISOString();
 
-/** Makes a link to the sponsor's own page, where it approves its words. */
+/** Makes a link to the sponsor's own page, with its proof, its dollars and its words. */
 export function NewLinkButton({ sponsorId, sponsorName }: { sponsorId: string; sponsorName: string }) {
   const [address, setAddress] = useState<string | null>(null);
   if (!iMay('links', 'edit')) return null;
@@ -23,7 +23,7 @@ export function NewLinkButton({ sponsorId, sponsorName }: { sponsorId: string; s
       <CommandButton<NewSponsorLink>
         label="Give out a link"
         title={`A link for ${sponsorName}`}
-        explains="Whoever has it sees the words of this sponsor and nothing else, approves them or asks for a change, without signing in. Revoke it on the sponsor’s page."
+        explains="Whoever has it sees what was promised to this sponsor, given, invoiced and paid, and nothing of anybody else; approves words or asks for a change, without signing in. Revoke it on the sponsor’s page."
         path={`/sponsors/${sponsorId}/links`}
         defaults={{ days: 60 }}
         body={(values) => ({ label: values['label'], expiresAt: inDays(Number(values['days'])) })}

@@ -14,12 +14,14 @@ import { MoneyReportsModule } from './money/money-reports.module.ts';
 import { MonthsController } from './months/months.controller.ts';
 import { MonthsService } from './months/months.service.ts';
 import { RecentService } from './recent.service.ts';
+import { SponsorPageModule } from './sponsor-page/sponsor-page.module.ts';
 
 @Module({
   imports: [
     LedgerModule, SeasonModule, SponsorshipModule, PacketModule, BillingModule, MoneyReportsModule,
     IncomeBoardModule,
     FulfillmentModule,
+    SponsorPageModule,
   ],
   controllers: [DocumentsController, HomeController, MonthsController],
   providers: [DocumentsService, HomeService, RecentService, MonthsService],

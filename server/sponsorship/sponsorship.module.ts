@@ -67,8 +67,6 @@ import { SponsorCategoryController } from './sponsor-category.controller.ts';
 import { SponsorCategory } from './sponsor-category.entity.ts';
 import { SponsorCategoryService } from './sponsor-category.service.ts';
 import { SponsorLinkController } from './sponsor-link.controller.ts';
-import { SponsorPageController } from './sponsor-page.controller.ts';
-import { SponsorPageService } from './sponsor-page.service.ts';
 import { ExemptionFileController } from './exemption-file.controller.ts';
 import { ExemptionFile } from './exemption-file.entity.ts';
 import { ExemptionFiles } from './exemption-file.service.ts';
@@ -85,7 +83,7 @@ export const sponsorshipEntities = [
 ];
 
 const company = [CompanyRows, CompanyCheck, CompanyLimits, DealCompanyViews, DealExclusivities, ReservedCategoryService];
-const nouns = [SponsorCategoryService, SponsorService, SellerService, PayerService, ReadKindService, RateCardLineService, CopyService, SloganService, SponsorPageService, ExemptionFiles];
+const nouns = [SponsorCategoryService, SponsorService, SellerService, PayerService, ReadKindService, RateCardLineService, CopyService, SloganService, ExemptionFiles];
 const contracts = [ContractRecords, ContractViews, ContractService, ContractSigning, ContractHappenings, CoveredGames, TermLedger, LineGames, MakegoodService, ContractsThereReader, ContractImport];
 const contacts = [SponsorContacts, CallService, PackageViews, PackageService];
 
@@ -93,7 +91,7 @@ const contacts = [SponsorContacts, CallService, PackageViews, PackageService];
   imports: [LedgerModule],
   controllers: [
     SponsorCategoryController, SponsorController, SellerController, PayerController, ExemptionFileController, ReadKindController, RateCardLineController,
-    ContractController, ContractHappeningsController, CopyController, SloganController, SponsorLinkController, SponsorPageController, ContractImportController, MakegoodController,
+    ContractController, ContractHappeningsController, CopyController, SloganController, SponsorLinkController, ContractImportController, MakegoodController,
     ReservedCategoryController, InTheWayController,
     ...offerControllers,
     SponsorContactController, CallController, PackageController,

@@ -358,7 +358,12 @@ export const OR_LINK_ROUTES: Record<string, LinkRight> = {
 
 /** What the bearer of a link may ask, and which right of the link that is; nobody signed in may. */
 export const LINK_ROUTES: Record<string, LinkRight> = {
-  'GET /api/sponsor-page': 'see own copy',
+  'GET /api/sponsor-page': 'see own proof',
+  'GET /api/sponsor-page/account-statement.pdf': 'see own money',
+  'GET /api/sponsor-page/credit-memos/{memoId}/credit-memo.pdf': 'see own money',
+  'GET /api/sponsor-page/invoices/{invoiceId}/invoice.pdf': 'see own money',
+  'GET /api/sponsor-page/money': 'see own money',
+  'GET /api/sponsor-page/nights': 'see own proof',
   'GET /api/table': 'work the table',
   'POST /api/sponsor-page/versions/{versionId}/approve': 'answer own copy',
   'POST /api/sponsor-page/versions/{versionId}/ask-for-change': 'answer own copy',

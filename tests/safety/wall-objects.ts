@@ -59,7 +59,7 @@ export async function everyObject(department: Department): Promise<Objects> {
     'games/id': season.games[0]!.gameId, 'nights/id': season.games[0]!.nightId,
     'sponsor-categories/id': season.categoryId, 'sponsors/id': season.sponsorId, 'sellers/id': season.sellerId, 'payers/id': season.payerId,
     'read-kinds/id': season.readKinds.gameBall, 'packages/id': bundle.id, 'rate-card-lines/id': line.id, 'contracts/id': signed.id, 'contracts/benefitId': signed.benefits[0].id,
-    'copies/id': copy.id, 'copies/versionId': copy.versions[0].id, 'slogans/id': slogan.id, 'sponsors/linkId': link.id, 'sponsor-page/versionId': copy.versions[0].id, linkToken: link.token, 'nights/linkId': tableLink.id, tableAddress: tableLink.address, tablePin: tableLink.pin, tonightId: tonight.nightId, 'placements/id': placement.id, 'honours-lists/id': honours.id, 'scripts/id': script.id,
+    'copies/id': copy.id, 'copies/versionId': copy.versions[0].id, 'slogans/id': slogan.id, 'sponsors/linkId': link.id, 'sponsor-page/versionId': copy.versions[0].id, 'sponsor-page/invoiceId': invoice.id, 'sponsor-page/memoId': memo.id, linkToken: link.token, 'nights/linkId': tableLink.id, tableAddress: tableLink.address, tablePin: tableLink.pin, tonightId: tonight.nightId, 'placements/id': placement.id, 'honours-lists/id': honours.id, 'scripts/id': script.id,
     'receipts/id': receipt.id, 'deposit-slips/id': slip.id,
     'billing-runs/id': run.id, 'payers/fileId': certificate.data[0].id,
     'nights/asideId': aside.id, 'credit-memos/id': memo.id, 'journal-batches/id': batch.id, 'journal-layouts/id': season.sellerId, 'months/month': '2026-11', 'accounts/code': '1000', 'invoices/id': invoice.id, 'payments/id': payment.id, 'applications/id': payment.applications[0].id, draft: draft.id,

@@ -6,7 +6,8 @@ export type LinkKind = (typeof LINK_KINDS)[number];
 
 /** What the bearer of a link of each kind may do, with its own subject and nothing else. */
 export const LINK_RIGHTS = {
-  'see own copy': ['sponsor'],
+  'see own proof': ['sponsor'],
+  'see own money': ['sponsor'],
   'answer own copy': ['sponsor'],
   'work the table': ['table'],
   'sign off by link': ['table'],

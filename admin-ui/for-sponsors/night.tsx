@@ -1,0 +1,42 @@
+import { Box, Typography } from '@mui/material';
+import { AskAboutRead } from './ask-about-read.tsx';
+import { WHAT_WORDS } from './read-words.ts';
+import type { NightOfSponsor, ReadOfSponsor } from './types.ts';
+import { many, useWritten } from './written.tsx';
+
+const STATUS_WORDS: Record<string, string> = { cancelled: 'cancelled', postponed: 'postponed', suspended: 'suspended' };
+
+/** One night: who played, and each read with its hour. */
+export function Night({ night, onAsked }: { night: NightOfSponsor; onAsked: (sentence: string) => void }) {
+  const written = useWritten();
+  const { heldOn, games, reads, planned, attendance, isSignedOff } = night;
+  return (
+    <Box component="article" aria-label={written.night(heldOn)} sx={{ pl: { xs: 1, sm: 2 }, py: 1.5, borderLeft: 3, borderColor: 'divider', mb: 1.5, breakInside: 'avoid' }}>
+      <Typography component="h4" sx={{ fontWeight: 700 }}>{written.night(heldOn)}</Typography>
+      {games.map((game) => <Typography key={game.gameId} sx={{ color: 'text.secondary', overflowWrap: 'anywhere' }}>{game.label}{STATUS_WORDS[game.status] ? ` (${STATUS_WORDS[game.status]})` : ''}</Typography>)}
+      {attendance !== null && <Typography sx={{ color: 'text.secondary' }}>{many(attendance, 'person', 'people')} in the stands{night.attendanceHow === 'estimated' ? ' (estimated)' : ''}</Typography>}
+      {reads.length > 0 && (
+        <Box component="ul" sx={{ listStyle: 'none', p: 0, m: 0 }}>
+          {reads.map((read, place) => <Read key={`${read.entryId ?? place}-${read.occurrence}`} read={read} night={night} onAsked={onAsked} />)}
+        </Box>
+      )}
+      {planned.map(({ readKindName, count }) => <Typography key={readKindName} sx={{ mt: 0.5 }}>Planned: {count} × {readKindName}</Typography>)}
+      {reads.length === 0 && planned.length === 0 && <Typography sx={{ mt: 0.5 }}>{isSignedOff ? 'Nothing was read for you on this night.' : 'Not signed off yet.'}</Typography>}
+    </Box>
+  );
+}
+
+function Read({ read, night, onAsked }: { read: ReadOfSponsor; night: NightOfSponsor; onAsked: (sentence: string) => void }) {
+  const written = useWritten();
+  const where = [read.at && written.clock(read.at), read.windowName, read.atTheTable && `at the table: ${read.atTheTable}`].filter(Boolean).join(' · ');
+  const words = read.copyTitle ? `Words: “${read.copyTitle}”${read.copyVersionNumber ? `, version ${read.copyVersionNumber}` : ''}` : null;
+  const what = read.what === 'makegood' && read.forMissedOn ? `Read to make good for ${written.day(read.forMissedOn)}` : WHAT_WORDS[read.what];
+  return (
+    <Box component="li" sx={{ mt: 1 }}>
+      <Typography><strong>{read.readKindName}.</strong> {what}{read.why ? `: ${read.why}` : ''}.</Typography>
+      {where && <Typography sx={{ color: 'text.secondary' }}>{where}</Typography>}
+      {words && <Typography sx={{ color: 'text.secondary', overflowWrap: 'anywhere' }}>{words}</Typography>}
+      <AskAboutRead read={read} night={night} onAsked={onAsked} />
+    </Box>
+  );
+}
