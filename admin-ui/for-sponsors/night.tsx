@@ -1,5 +1,4 @@
 import { Box, Typography } from '@mui/material';
-import { AskAboutRead } from './ask-about-read.tsx';
 import { WHAT_WORDS } from './read-words.ts';
 import type { NightOfSponsor, ReadOfSponsor } from './types.ts';
 import { many, useWritten } from './written.tsx';
@@ -7,7 +6,7 @@ import { many, useWritten } from './written.tsx';
 const STATUS_WORDS: Record<string, string> = { cancelled: 'cancelled', postponed: 'postponed', suspended: 'suspended' };
 
 /** One night: who played, and each read with its hour. */
-export function Night({ night, onAsked }: { night: NightOfSponsor; onAsked: (sentence: string) => void }) {
+export function Night({ night }: { night: NightOfSponsor }) {
   const written = useWritten();
   const { heldOn, games, reads, planned, attendance, isSignedOff } = night;
   return (
@@ -17,7 +16,7 @@ export function Night({ night, onAsked }: { night: NightOfSponsor; onAsked: (sen
       {attendance !== null && <Typography sx={{ color: 'text.secondary' }}>{many(attendance, 'person', 'people')} in the stands{night.attendanceHow === 'estimated' ? ' (estimated)' : ''}</Typography>}
       {reads.length > 0 && (
         <Box component="ul" sx={{ listStyle: 'none', p: 0, m: 0 }}>
-          {reads.map((read, place) => <Read key={`${read.entryId ?? place}-${read.occurrence}`} read={read} night={night} onAsked={onAsked} />)}
+          {reads.map((read, place) => <Read key={`${read.entryId ?? place}-${read.occurrence}`} read={read} />)}
         </Box>
       )}
       {planned.map(({ readKindName, count }) => <Typography key={readKindName} sx={{ mt: 0.5 }}>Planned: {count} × {readKindName}</Typography>)}
@@ -26,7 +25,7 @@ export function Night({ night, onAsked }: { night: NightOfSponsor; onAsked: (sen
   );
 }
 
-function Read({ read, night, onAsked }: { read: ReadOfSponsor; night: NightOfSponsor; onAsked: (sentence: string) => void }) {
+function Read({ read }: { read: ReadOfSponsor }) {
   const written = useWritten();
   const where = [read.at && written.clock(read.at), read.windowName, read.atTheTable && `at the table: ${read.atTheTable}`].filter(Boolean).join(' · ');
   const words = read.copyTitle ? `Words: “${read.copyTitle}”${read.copyVersionNumber ? `, version ${read.copyVersionNumber}` : ''}` : null;
@@ -36,7 +35,6 @@ function Read({ read, night, onAsked }: { read: ReadOfSponsor; night: NightOfSpo
       <Typography><strong>{read.readKindName}.</strong> {what}{read.why ? `: ${read.why}` : ''}.</Typography>
       {where && <Typography sx={{ color: 'text.secondary' }}>{where}</Typography>}
       {words && <Typography sx={{ color: 'text.secondary', overflowWrap: 'anywhere' }}>{words}</Typography>}
-      <AskAboutRead read={read} night={night} onAsked={onAsked} />
     </Box>
   );
 }

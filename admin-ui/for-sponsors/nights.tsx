@@ -39,7 +39,7 @@ function firstLook(months: readonly Month[]): string | null {
   return (months.find((month) => month.given > 0) ?? months.at(-1))?.month ?? null;
 }
 
-export function Nights({ id, title, onAsked }: { id: string; title: string; onAsked: (sentence: string) => void }) {
+export function Nights({ id, title }: { id: string; title: string }) {
   const { data, error } = useServer<NightsOfSponsor>('/sponsor-page/nights');
   const months = useMemo(() => monthsOf(data?.nights ?? []), [data]);
   return (
@@ -47,12 +47,12 @@ export function Nights({ id, title, onAsked }: { id: string; title: string; onAs
       {error && <Alert severity="error" role="alert">{error.message}</Alert>}
       {!data && !error && <Typography role="status">Reading…</Typography>}
       {data && data.nights.length === 0 && <Typography>No games yet. After the first game with your name in it, the night stands here.</Typography>}
-      {months.length > 0 && <Months months={months} nightCount={data!.nights.length} onAsked={onAsked} />}
+      {months.length > 0 && <Months months={months} nightCount={data!.nights.length} />}
     </Part>
   );
 }
 
-function Months({ months, nightCount, onAsked }: { months: readonly Month[]; nightCount: number; onAsked: (sentence: string) => void }) {
+function Months({ months, nightCount }: { months: readonly Month[]; nightCount: number }) {
   const isPrinting = usePrinting();
   const [turned, setTurned] = useState<ReadonlySet<string>>(new Set());
   const looked = firstLook(months);
@@ -61,13 +61,13 @@ function Months({ months, nightCount, onAsked }: { months: readonly Month[]; nig
   return (
     <>
       {months.map((one) => (
-        <MonthFold key={one.month} month={one} isOpen={isPrinting || isOpen(one.month)} onTurn={() => turn(one.month)} onAsked={onAsked} />
+        <MonthFold key={one.month} month={one} isOpen={isPrinting || isOpen(one.month)} onTurn={() => turn(one.month)} />
       ))}
     </>
   );
 }
 
-function MonthFold({ month: { month, nights, given, planned }, isOpen, onTurn, onAsked }: { month: Month; isOpen: boolean; onTurn: () => void; onAsked: (sentence: string) => void }) {
+function MonthFold({ month: { month, nights, given, planned }, isOpen, onTurn }: { month: Month; isOpen: boolean; onTurn: () => void }) {
   const written = useWritten();
   const name = written.month(month);
   const said = [many(nights.length, 'night'), `${many(given, 'read')} given`, ...(planned > 0 ? [`${planned} planned`] : [])].join(', ');
@@ -81,7 +81,7 @@ function MonthFold({ month: { month, nights, given, planned }, isOpen, onTurn, o
           </Box>
         </Button>
       </Typography>
-      {isOpen && nights.map((night) => <Night key={night.nightId} night={night} onAsked={onAsked} />)}
+      {isOpen && nights.map((night) => <Night key={night.nightId} night={night} />)}
     </Box>
   );
 }

@@ -57,7 +57,7 @@ function Parts({ page }: { page: SponsorPage }) {
         ))}
       </Part>
       <Part id="reads" title={PARTS.reads}><Contracts contracts={page.contracts} today={page.today} /></Part>
-      {shows.nights && <Nights id="nights" title={PARTS.nights} onAsked={setSaid} />}
+      {shows.nights && <Nights id="nights" title={PARTS.nights} />}
       <Money id="money" title={PARTS.money} contracts={page.contracts} />
       {shows.offers && <Part id="offers" title={PARTS.offers}><Offers offers={page.offers} /></Part>}
       {shows.words && <Part id="words" title={PARTS.words} lead="Approved, and read at the games.">{approved.map(({ copy, words }) => <ApprovedWords key={words.id} title={copy.title} isStopped={copy.isStopped} words={words} />)}</Part>}

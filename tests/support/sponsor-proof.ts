@@ -32,16 +32,18 @@ export async function aSponsorProof(department: Department): Promise<SponsorProo
   });
   await director.make(`/api/contracts/${contract.id}/benefits/${contract.benefits[0].id}/deliveries`, { deliveredOn: '2026-11-30', quantity: 1, proof: 'Photograph of November 30, sent to Hazel Juniper' });
   const [ball, concession] = contract.commitments;
-  const planned = (commitmentId: string, game: number, windowKey: string) => director.make('/api/placements', { commitmentId, gameId: season.games[game]!.gameId, windowKey });
+  const planned = (commitmentId: string, game: number, windowKey: string, more = {}) => director.make('/api/placements', { commitmentId, gameId: season.games[game]!.gameId, windowKey, ...more });
+  const places: { ball: any; concession: any }[] = [];
   for (const game of [0, 1, 2, 3, 4]) {
-    await planned(ball.id, game, 'pregame');
-    await planned(concession.id, game, 'halftime');
+    places.push({ ball: await planned(ball.id, game, 'pregame', { copyVersionId: copy.versions[0].id }), concession: await planned(concession.id, game, 'halftime') });
   }
   for (const game of [0, 1, 2]) {
     const { gameId, nightId } = season.games[game]!;
     const device = new TableDevice();
-    const missed = game === 1 ? device.read(concession.id, gameId, 1, 'notRead', 'noTime') : device.read(concession.id, gameId, 1);
-    const entries = [device.entry({ kind: 'read', outcome: 'given', gameId, commitmentId: ball.id, cueKey: `game:${gameId}/pregame/1`, windowKey: 'pregame', copyVersionId: copy.versions[0].id }), missed];
+    const read = (commitmentId: string, place: any, windowKey: string, more = {}) =>
+      device.entry({ kind: 'read', outcome: 'given', gameId, commitmentId, placementId: place.id, cueKey: place.cueKey, windowKey, ...more });
+    const { ball: atTheBall, concession: atHalftime } = places[game]!;
+    const entries = [read(ball.id, atTheBall, 'pregame'), read(concession.id, atHalftime, 'halftime', game === 1 ? { outcome: 'notRead', reason: 'noTime' } : {})];
     await announcer.make(`/api/nights/${nightId}/log`, { deviceId: device.deviceId, entries });
     await director.make(`/api/nights/${nightId}/sign-off`, { overrideReason: 'the test does not wait for the night' });
   }

@@ -1,16 +1,12 @@
-import { NOT_READ_REASONS } from '../../domain/night/log-entry.ts';
-import { REASON_WORDS } from '../../domain/night/reason-words.ts';
 import type { FulfillmentView, NightFulfillment, ReadGiven } from '../fulfillment/fulfillment.dto.ts';
 import type { NightOfSponsor, ReadOfSponsor } from './nights-of-sponsor.dto.ts';
+import { reasonOnPage } from './reason-on-page.ts';
 
 export interface PlannedRead {
   nightId: string;
   readKindName: string;
   count: number;
 }
-
-/** Reasons of the list; what somebody wrote beside them at the table may name a student. */
-const TOLD_REASONS: ReadonlySet<string> = new Set(NOT_READ_REASONS.map((reason) => REASON_WORDS[reason]));
 
 /**
  * The nights of all of a sponsor's contracts as one calendar, the first night first.
@@ -44,7 +40,7 @@ function readOfSponsor(read: ReadGiven, contractId: string, ownTitles: ReadonlyS
     entryId, occurrence, contractId, commitmentId, readKindName, gameId, windowName, at, what, atTheTable, forMissedOn, disputeId,
     copyTitle: isOwn ? read.copyTitle : null,
     copyVersionNumber: isOwn ? read.copyVersionNumber : null,
-    why: read.why !== null && TOLD_REASONS.has(read.why) ? read.why : null,
+    why: reasonOnPage(read.why),
   };
 }
 
