@@ -55,7 +55,7 @@ function Line({ line }: { line: LineOfSponsor }) {
       <Typography component="h4" sx={{ fontWeight: 600, fontSize: '1.0625rem' }}>{line.readKindName}</Typography>
       <Typography>{lineSentence(line)}{line.planned > 0 ? ` ${many(line.planned, 'read')} planned for games to come.` : ''}</Typography>
       <HowFar reads={line} />
-      <Counts counts={countsOf(line)} />
+      {(line.promised + line.cameOver > 0 || line.extra > 0) && <Counts counts={countsOf(line)} />}
     </Box>
   );
 }

@@ -8,9 +8,9 @@ export interface Count {
 /** Numbers under their words; they wrap on a phone and stay together on paper. */
 export function Counts({ counts }: { counts: readonly Count[] }) {
   return (
-    <Box component="dl" sx={{ display: 'flex', flexWrap: 'wrap', columnGap: 3, rowGap: 1, m: 0, mt: 1 }}>
+    <Box component="dl" sx={{ display: 'grid', gridTemplateColumns: { xs: 'repeat(auto-fill, minmax(84px, auto))', sm: 'repeat(auto-fill, minmax(116px, max-content))' }, columnGap: 1.5, rowGap: 1, m: 0, mt: 1 }}>
       {counts.map(({ label, value }) => (
-        <Box key={label} sx={{ minWidth: 84 }}>
+        <Box key={label}>
           <Box component="dt" sx={{ color: 'text.secondary', fontSize: '0.95rem' }}>{label}</Box>
           <Box component="dd" className="tabular" sx={{ m: 0, fontSize: '1.25rem', fontWeight: 700, lineHeight: 1.25 }}>{value}</Box>
         </Box>

@@ -75,7 +75,7 @@ function MonthFold({ month: { month, nights, given, planned }, isOpen, onTurn }:
     <Box sx={{ borderTop: 1, borderColor: 'divider' }}>
       <Typography component="h3" sx={{ m: 0 }}>
         <Button fullWidth variant="text" aria-expanded={isOpen} onClick={onTurn} sx={{ justifyContent: 'space-between', textAlign: 'left', gap: 2, px: 0.5, minHeight: 52, color: 'text.primary' }}>
-          <span>{name}</span>
+          <Box component="span" sx={{ whiteSpace: 'nowrap' }}>{name}</Box>
           <Box component="span" sx={{ fontWeight: 400, color: 'text.secondary', textAlign: 'right' }}>
             {said} <Box component="span" aria-hidden="true" sx={{ displayPrint: 'none' }}>{isOpen ? '▴' : '▾'}</Box>
           </Box>

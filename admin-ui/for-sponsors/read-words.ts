@@ -1,5 +1,5 @@
 import type { Count } from './counts.tsx';
-import type { LineOfSponsor, ReadOfSponsor, ReadsOfSponsor } from './types.ts';
+import type { ContractOfSponsor, LineOfSponsor, ReadOfSponsor, ReadsOfSponsor } from './types.ts';
 import { many } from './written.tsx';
 
 /** What a promise has come to, figure by figure; what is nothing is left out. */
@@ -38,3 +38,17 @@ export const WHAT_WORDS: Record<ReadOfSponsor['what'], string> = {
   cutShort: 'Cut short',
   takenBack: 'Taken back, does not count',
 };
+
+/** Where everything stands, for the first look; null where nothing was promised yet. */
+export function wholeSentence(contracts: readonly ContractOfSponsor[], today: string): string | null {
+  const running = contracts.filter((contract) => contract.endsOn >= today);
+  const asked = running.length > 0 ? running : contracts.slice(0, 1);
+  const lines = asked.flatMap((contract) => contract.lines);
+  const sum = (countOf: (line: LineOfSponsor) => number): number => lines.reduce((count, line) => count + countOf(line), 0);
+  const whole = sum((line) => line.promised + line.cameOver);
+  if (whole === 0) return null;
+  const toCome = sum((line) => line.stillToCome);
+  const extra = sum((line) => line.extra);
+  const rest = toCome === 0 ? 'Nothing is still to come.' : `${toCome} ${toCome === 1 ? 'is' : 'are'} still to come.`;
+  return `${sum((line) => line.given + line.madeGood)} of ${many(whole, 'promised read')} ${whole === 1 ? 'was' : 'were'} given. ${rest}${extra > 0 ? ` ${many(extra, 'more read')} came as a gift.` : ''}`;
+}

@@ -49,7 +49,7 @@ function Parts({ page }: { page: SponsorPage }) {
     <>
       <Head page={page} parts={parts} />
       <div role="status">{said && <Alert severity="success" sx={{ mb: 2, displayPrint: 'none' }}>{said}</Alert>}</div>
-      <Part id="waiting" title={waiting.length === 0 ? 'Nothing waits for you' : PARTS.waiting} lead={waiting.length === 0 ? 'When there are new words to read, you find them here.' : undefined}>
+      <Part id="waiting" isOnPaper={false} title={waiting.length === 0 ? 'Nothing waits for you' : PARTS.waiting} lead={waiting.length === 0 ? 'When there are new words to read, you find them here.' : undefined}>
         {waiting.map(({ copy, words }) => (
           <Paper key={words.id} component="article" variant="outlined" sx={{ p: { xs: 2, sm: 3 }, mb: 3 }}>
             <WaitingWords title={copy.title} kind={copy.readKindName} words={words} onAnswered={answered} />

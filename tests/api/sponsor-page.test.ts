@@ -21,7 +21,7 @@ async function aNeighbour({ director, bookkeeper }: Department, season: Season) 
   const sponsor = await director.make('/api/sponsors', { name: 'Blue Lantern Tire', categoryId: season.categoryId, note: 'canary-note' });
   const payer = await director.make('/api/payers', { name: 'Blue Lantern Payables', sponsorId: sponsor.id });
   const copy = await director.make('/api/copies', { sponsorId: sponsor.id, readKindId: season.readKinds.concession, title: 'canary-copy', fallbackText: 'Blue Lantern Tire.', text: 'Blue Lantern Tire, on Quarry Road.' });
-  const seller = await director.make('/api/sellers', { name: 'Kestrel Boosters', numberPrefix: 'canary-KB', contactName: 'Odell Marsh' });
+  const seller = await director.make('/api/sellers', { name: 'Kestrel Boosters', numberPrefix: 'KB', contactName: 'Odell Marsh' });
   const contract = await director.make('/api/contracts', {
     sponsorId: sponsor.id, sellerId: seller.id, payerId: payer.id, title: 'canary-contract', note: 'canary-note',
     term: { seasonId: season.seasonId, startsOn: season.startsOn, endsOn: season.endsOn, pricing: 'fixed', priceCents: 987_600, billingPlan: { kind: 'inFull', on: '2026-11-23' } },

@@ -32,10 +32,10 @@ export async function aSponsorProof(department: Department): Promise<SponsorProo
   });
   await director.make(`/api/contracts/${contract.id}/benefits/${contract.benefits[0].id}/deliveries`, { deliveredOn: '2026-11-30', quantity: 1, proof: 'Photograph of November 30, sent to Hazel Juniper' });
   const [ball, concession] = contract.commitments;
-  const planned = (commitmentId: string, game: number, windowKey: string, more = {}) => director.make('/api/placements', { commitmentId, gameId: season.games[game]!.gameId, windowKey, ...more });
+  const planned = (commitmentId: string, game: number, windowKey: string) => director.make('/api/placements', { commitmentId, gameId: season.games[game]!.gameId, windowKey });
   const places: { ball: any; concession: any }[] = [];
   for (const game of [0, 1, 2, 3, 4]) {
-    places.push({ ball: await planned(ball.id, game, 'pregame', { copyVersionId: copy.versions[0].id }), concession: await planned(concession.id, game, 'halftime') });
+    places.push({ ball: await planned(ball.id, game, 'pregame'), concession: await planned(concession.id, game, 'halftime') });
   }
   for (const game of [0, 1, 2]) {
     const { gameId, nightId } = season.games[game]!;
