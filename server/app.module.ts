@@ -19,7 +19,7 @@ import { SponsorshipModule, sponsorshipEntities } from './sponsorship/sponsorshi
 import { BillingModule, billingEntities } from './billing/billing.module.ts';
 import { SendingModule, sendingEntities } from './billing/sending/sending.module.ts';
 import { PacketModule, packetEntities } from './packet/packet.module.ts';
-import { MakegoodsModule } from './makegoods/makegoods.module.ts';
+import { MakegoodsModule, makegoodEntities } from './makegoods/makegoods.module.ts';
 import { NightModule } from './night/night.module.ts';
 import { ReportsModule } from './reports/reports.module.ts';
 import { SeasonModule, seasonEntities } from './season/season.module.ts';
@@ -32,7 +32,7 @@ export class AppModule {
       module: AppModule,
       imports: [
         PlatformModule.with(config, log),
-        DatabaseModule.holding([IdempotencyRecord, ...accessEntities, ...ledgerEntities, ...seasonEntities, ...sponsorshipEntities, ...billingEntities, ...sendingEntities, ...planningEntities, ...packetEntities]),
+        DatabaseModule.holding([IdempotencyRecord, ...accessEntities, ...ledgerEntities, ...seasonEntities, ...sponsorshipEntities, ...billingEntities, ...sendingEntities, ...planningEntities, ...packetEntities, ...makegoodEntities]),
         TypesettingModule,
         JobsModule,
         MailModule,

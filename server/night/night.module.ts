@@ -49,6 +49,6 @@ import { TableLinks } from './table/table-link.service.ts';
     Settlements, NightClosing, Amendments, NightTidying, Bundles, TableLinks, NightRequests, RequestAnswers, RequestForms, Asking,
     NightAttendances,
   ],
-  exports: [NightAttendances],
+  exports: [Amendments, NightAttendances],
 })
 export class NightModule {}

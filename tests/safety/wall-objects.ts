@@ -47,7 +47,11 @@ export async function everyObject(department: Department): Promise<Objects> {
   const offer = await director.make('/api/offers', { sponsorId: season.sponsorId, sellerId: season.sellerId, seasonId: season.seasonId, title: 'Offer of the walls', priceCents: 7500, startsOn: '2026-11-20', endsOn: '2027-03-13', lapsesOn: '2027-01-15' });
   const message = await director.make('/api/messages', { kind: 'invoice', aboutId: invoice.id, toAddress: 'hazel@juniper.example' });
   const proposal = await director.make('/api/plan-proposals', { seasonId: season.seasonId, kind: 'plan', withSeconds: false });
+  const makegood = await aMakegoodProposal(department, season);
+  const dispute = await aDispute(department, season, signed);
   return {
+    'makegood-proposals/id': makegood.id,
+    'read-disputes/id': dispute.id,
     'offers/id': offer.id,
     'reserved-categories/id': reserved.id,
     'window-places/id': windowPlaces.id,
@@ -76,4 +80,23 @@ async function aMemo(department: Department, season: Season): Promise<{ id: stri
   await director.make('/api/invoices', { contractId: contract.id, throughDay: '2026-11-30', issuedOn: '2026-11-23' });
   await director.make(`/api/games/${cancelled.id}/cancel`, { reason: 'Ice' });
   return (await director.look('/api/credit-memos')).data[0];
+}
+
+/** More is promised than the season can carry. */
+async function aMakegoodProposal(department: Department, season: Season): Promise<{ id: string }> {
+  const { director } = department;
+  const commitments = [{ readKindId: season.readKinds.gameBall, counting: 'perTerm', reads: 90, rateCents: 100 }];
+  const contract = await aSignedContract(department, season, { title: 'Short', commitments, priceCents: 9000, billingPlan: { kind: 'inFull', on: '2026-11-20' } });
+  const [line] = (await director.look(`/api/contracts/${contract.id}/shortfalls`)).data;
+  return director.make('/api/makegood-proposals', { contractId: contract.id, commitmentId: line.commitmentId, missed: [{ key: line.missed.at(-1).key }], remedy: 'carryOver' });
+}
+
+/** As a sponsor asks by its link. */
+async function aDispute(department: Department, season: Season, contract: any): Promise<{ id: string }> {
+  const id = v7();
+  await department.ask(
+    `insert into read_dispute (department_id, id, sponsor_id, contract_id, commitment_id, night_id, asked_by_name, what, asked_at) values ($1, $2, $3, $4, $5, $6, 'Hazel Juniper', 'We did not hear it.', now())`,
+    [department.id, id, season.sponsorId, contract.id, contract.commitments[0].id, season.games[0]!.nightId],
+  );
+  return { id };
 }

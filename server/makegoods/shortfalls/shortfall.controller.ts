@@ -28,9 +28,9 @@ export class ShortfallController {
   /** The remedies for so many reads of one commitment. */
   @Get('repair-options')
   @Needs('see contracts')
-  async options(@Param('id') id: string, @Query() { commitmentId, reads }: RepairOptionsQuery): Promise<Listed<RepairOption>> {
+  async options(@Param('id') id: string, @Query() { commitmentId, reads = '1' }: RepairOptionsQuery): Promise<Listed<RepairOption>> {
     await this.records.load(id);
-    const data = await this.shortfalls.optionsFor(id, commitmentId, Number(reads));
+    const data = commitmentId ? await this.shortfalls.optionsFor(id, commitmentId, Number(reads)) : [];
     return { data, total: data.length };
   }
 }

@@ -52,6 +52,6 @@ export interface LineShortfall {
 }
 
 export class RepairOptionsQuery {
-  @IdField() commitmentId: string;
-  @PatternField(/^[1-9][0-9]{0,2}$/, 'is from 1 to 999') reads: string;
+  @IdField({ optional: true }) commitmentId?: string;
+  @PatternField(/^[1-9][0-9]{0,2}$/, 'is from 1 to 999', { optional: true }) reads?: string;
 }
