@@ -25,6 +25,7 @@ import { HomePage } from './home/home.tsx';
 import { ImportsPage } from './imports/page.tsx';
 import { invoices } from './invoices/resource.ts';
 import { ErrorPage } from './layout/error-page.tsx';
+import { makegoodProposals } from './makegood-proposals/resource.ts';
 import { journalBatches, journalLayouts } from './journal/resource.ts';
 import { Layout } from './layout/layout.tsx';
 import { NoAccess } from './layout/no-access.tsx';
@@ -42,6 +43,7 @@ import { people } from './people/resource.ts';
 import { CanWePromisePage } from './promise/can-we-promise.tsx';
 import { LeftToSellPage } from './promise/left-to-sell.tsx';
 import { planProposals } from './plan-proposals/resource.ts';
+import { readDisputes } from './read-disputes/resource.ts';
 import { rateCard } from './rate-card/resource.ts';
 import { readKinds } from './read-kinds/resource.ts';
 import { receipts } from './receipts/resource.ts';
@@ -61,7 +63,7 @@ import { WindowPlacesPage } from './window-places/page.tsx';
 import { i18nProvider } from './words/english.ts';
 
 const RESOURCES = [
-  nights, games, teams, schools, venues, seasons, offers, contracts, sponsors, copies, readKinds, rateCard, packages, sponsorCategories, scripts, planProposals,
+  nights, games, teams, schools, venues, seasons, offers, contracts, sponsors, copies, readKinds, rateCard, packages, sponsorCategories, scripts, planProposals, makegoodProposals, readDisputes,
   billingRuns, invoices, creditMemos, payments, receipts, depositSlips, payers, sellers, letters, months, journalBatches, journalLayouts, accounts, people, audit, seals,
 ];
 

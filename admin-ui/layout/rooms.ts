@@ -38,6 +38,7 @@ export const ROOMS: readonly Room[] = [
       page('messages', 'Letters'),
     ],
   },
+  { title: 'Proof', pages: [page('makegood-proposals', 'Makegoods'), page('read-disputes', 'Disputes')] },
   {
     title: 'Books',
     pages: [

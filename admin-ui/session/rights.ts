@@ -32,6 +32,8 @@ const RIGHTS: Record<string, { see: Right; change: Right }> = {
   'window-places': { see: 'see the season', change: 'change the season' },
   offers: { see: 'see contracts', change: 'make offers' },
   contracts: { see: 'see contracts', change: 'change contracts' },
+  'makegood-proposals': { see: 'see contracts', change: 'change contracts' },
+  'read-disputes': { see: 'see contracts', change: 'change contracts' },
   'contract-changes': { see: 'see contracts', change: 'sign contracts' },
   copies: { see: 'see copy', change: 'change copy' },
   slogans: { see: 'see copy', change: 'change copy' },

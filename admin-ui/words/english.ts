@@ -77,6 +77,8 @@ const messages = {
     accounts: named('Account', 'Accounts'),
     people: named('Person', 'People and roles'),
     audit: named('Change', 'Audit'),
+    'makegood-proposals': named('Makegood', 'Makegoods'),
+    'read-disputes': named('Dispute', 'Disputes'),
     'plan-proposals': named('Plan', 'Plans proposed'),
     seals: named('Seal', 'Seals'),
   },

@@ -1,5 +1,7 @@
 import { useGetList } from 'react-admin';
 import { useServer } from '../../api/use-server.ts';
+import type { ReadDispute } from '../../read-disputes/types.ts';
+import { disputeColumns } from '../../read-disputes/columns.tsx';
 import { creditMemoColumns } from '../../credit-memos/columns.tsx';
 import type { CreditMemoView } from '../../credit-memos/types.ts';
 import { Actions } from '../../forms/command-button.tsx';
@@ -11,6 +13,7 @@ import { Section } from '../../show/section.tsx';
 import { count } from '../../words/count.ts';
 import type { Contract } from '../types.ts';
 import { AllowanceButton, CreditReadsButton, ForfeitButton, MinimumButton, OverbillingButton } from './credit-buttons.tsx';
+import { MissedReads, ProposalsOfContract } from './missed-reads.tsx';
 import { MakegoodButton } from './makegood-button.tsx';
 import { owing } from './reads-fields.tsx';
 import type { Makegood } from './types.ts';
@@ -58,6 +61,12 @@ function Memos({ contract }: { contract: Contract }) {
   return data.length === 0 ? <EmptyList>Nothing that was billed has been credited.</EmptyList> : <Rows<CreditMemoView> label="Credit memos of this contract" rows={data} columns={creditMemoColumns} />;
 }
 
+function Disputes({ contract }: { contract: Contract }) {
+  const { data = [] } = useGetList<ReadDispute>('read-disputes', { filter: { contractId: contract.id }, pagination: { page: 1, perPage: 100 }, sort: { field: 'askedAt', order: 'DESC' } });
+  if (data.length === 0) return null;
+  return <Section title="Asked by the sponsor"><Rows<ReadDispute> label="Questions about reads of this contract" rows={data} columns={disputeColumns} /></Section>;
+}
+
 /** What is done about reads that were not given, and what was credited. */
 export const CreditsSheet = ({ contract }: { contract: Contract }) => (
   <>
@@ -65,6 +74,9 @@ export const CreditsSheet = ({ contract }: { contract: Contract }) => (
       <Buttons contract={contract} />
       {!iMay('contract-changes', 'edit') && <p>The athletic director agrees makegoods and changes the contract.</p>}
     </Section>
+    {contract.term.state !== 'draft' && <MissedReads contract={contract} />}
+    <Section title="Proposed to the sponsor"><ProposalsOfContract contract={contract} /></Section>
+    <Disputes contract={contract} />
     <Section title="Makegoods"><Makegoods contract={contract} /></Section>
     {iMay('credit-memos', 'list') && <Section title="Credit memos"><Memos contract={contract} /></Section>}
   </>

@@ -1,0 +1,23 @@
+import { Tag, type Mood } from '../fields/tag.tsx';
+import type { MakegoodProposalLine } from './types.ts';
+
+type Standing = MakegoodProposalLine['standing'];
+
+const STANDINGS: Record<Standing, { words: string; mood: Mood }> = {
+  open: { words: 'Not shown yet', mood: 'care' },
+  waitingForAnswer: { words: 'Waiting for an answer', mood: 'care' },
+  toBePlaced: { words: 'Agreed, to be placed', mood: 'care' },
+  toBeGiven: { words: 'Agreed, planned', mood: 'plain' },
+  waitingForContract: { words: 'Agreed, waits for the next contract', mood: 'plain' },
+  settled: { words: 'Settled', mood: 'good' },
+  declined: { words: 'Declined', mood: 'plain' },
+  withdrawn: { words: 'Withdrawn', mood: 'plain' },
+};
+
+export const STANDING_CHOICES = Object.entries(STANDINGS).map(([id, { words }]) => ({ id, name: words }));
+
+export const REMEDY_WORDS: Record<MakegoodProposalLine['remedy'], string> = {
+  moreReads: 'More reads of the same kind', otherKind: 'Reads of another kind', credit: 'A credit', carryOver: 'Carried into the next contract',
+};
+
+export const ProposalStanding = ({ standing }: { standing: Standing }) => <Tag mood={STANDINGS[standing].mood}>{STANDINGS[standing].words}</Tag>;

@@ -1,0 +1,1 @@
+export type { ReadDisputeView as ReadDispute } from '../../server/makegoods/disputes/read-dispute.dto.ts';
