@@ -35,7 +35,7 @@ export class ReplacementPlaces {
   async hold(commitmentId: string): Promise<void> {
     const { seasonId } = (await this.commitments.byId([commitmentId])).get(commitmentId) ?? refuse('not-found');
     await this.plans.moveOn(seasonId);
-    await this.work.sql(`select 1 from game where department_id = $1 and season_id = $2 and status = 'planned' order by id for update`, [seasonId]);
+    await this.work.sql(`select 1 from game where department_id = $1 and season_id = $2 and status = 'planned' order by id for no key update`, [seasonId]);
   }
 
   /**

@@ -7,7 +7,7 @@ import { covers } from '../../domain/sponsorship/covered-games.ts';
 import { profileOfGame } from '../../planning/game-windows.ts';
 import type { PlannedGame } from '../../planning/planned-games.service.ts';
 import type { SignedCommitment } from '../../planning/signed-commitments.service.ts';
-import type { KindRow, PlacedThere } from './shortfall-rows.service.ts';
+import type { KindRow, LoggedRow, PlacedThere } from './shortfall-rows.service.ts';
 
 /** A game that is not over. */
 export interface GameLeft {
@@ -36,12 +36,14 @@ export function gamesLeft(games: readonly PlannedGame[], there: readonly PlacedT
   });
 }
 
-/** What each game that is left could carry of a commitment as it was promised. */
-export function roomLeft(commitment: SignedCommitment, left: readonly GameLeft[]): RoomLeft[] {
+/** What each game that is left could carry of a commitment as it was promised; where nothing can be planned any more, what has its place or is logged. */
+export function roomLeft(commitment: SignedCommitment, left: readonly GameLeft[], logged: readonly LoggedRow[]): RoomLeft[] {
   const wanted = { ...commitment, commitmentId: commitment.id };
-  return covered(commitment, left).map(({ game, windows, there }) => (
-    { gameId: game.id, nightId: game.nightId, places: ownIn(there, commitment.id) + freePlacesIn(windows, there, wanted) }
-  ));
+  return covered(commitment, left).map(({ game, windows, there }) => {
+    const placed = ownIn(there, commitment.id) + freePlacesIn(windows, there, wanted);
+    const read = logged.find((row) => row.commitmentId === commitment.id && row.gameId === game.id)?.reads ?? 0;
+    return { gameId: game.id, nightId: game.nightId, places: Math.max(placed, read) };
+  });
 }
 
 /** Places for reads of a kind for this sponsor, in the games left that the commitment covers. */

@@ -30,6 +30,12 @@ export interface UnreadRow {
   detail: Record<string, unknown> | null;
 }
 
+export interface LoggedRow {
+  commitmentId: string;
+  gameId: string;
+  reads: number;
+}
+
 export interface NightAndGame {
   nightId: string;
   gameId: string;
@@ -72,6 +78,15 @@ const THERE = `select placement.game_id as "gameId", placement.window_key as "wi
     join read_kind on read_kind.department_id = $1 and read_kind.id = coalesce(makegood.replacement_read_kind_id, commitment.read_kind_id)
   where placement.department_id = $1 and placement.game_id = any($2::uuid[])
     and not exists (select from sign_off where sign_off.department_id = $1 and sign_off.night_id = placement.night_id)`;
+
+// What is logged and not counted yet, each read once however often it was logged.
+const LOGGED = `select entry.commitment_id as "commitmentId", entry.game_id as "gameId", count(distinct (entry.night_id, entry.cue_key, coalesce(entry.occurrence, 0)))::int as reads
+  from log_entry as entry
+  where entry.department_id = $1 and entry.commitment_id = any($2::uuid[]) and entry.kind = 'read' and entry.outcome = 'given' and entry.game_id is not null
+    and not exists (select from sign_off where sign_off.department_id = $1 and sign_off.night_id = entry.night_id)
+    and not exists (select from log_entry as later where later.department_id = $1 and later.takes_back_entry_id = entry.id)
+    and not exists (select from placement where placement.department_id = $1 and placement.id = entry.placement_id and placement.makegood_id is not null)
+  group by entry.commitment_id, entry.game_id`;
 
 const UNREAD = `select placement.commitment_id as "commitmentId", placement.id as "placementId", placement.game_id as "gameId", placement.night_id as "nightId",
     night.held_on as "heldOn", placement.window_key as "windowKey", entry.outcome, entry.reason, entry.detail
@@ -127,6 +142,11 @@ export class ShortfallRows {
   /** Everybody's reads in games that are not over. */
   async there(gameIds: readonly string[]): Promise<PlacedThere[]> {
     return gameIds.length === 0 ? [] : this.work.sql<PlacedThere>(THERE, [gameIds]);
+  }
+
+  /** Reads that are logged on nights nobody has signed off, by commitment and game. */
+  async logged(commitmentIds: readonly string[]): Promise<LoggedRow[]> {
+    return this.work.sql<LoggedRow>(LOGGED, [commitmentIds]);
   }
 
   async unread(commitmentIds: readonly string[]): Promise<UnreadRow[]> {

@@ -18,7 +18,7 @@ import { freePlacesOf, gamesLeft, isNotOver, placedLeft, roomLeft } from './room
 import type { GameLeft } from './room-left.ts';
 import type { LineShortfall, MissedReadView } from './shortfall.dto.ts';
 import { ShortfallRows } from './shortfall-rows.service.ts';
-import type { ClaimRow, KindRow, MentionsRow, NightAndGame, TermRow, UnreadRow } from './shortfall-rows.service.ts';
+import type { ClaimRow, KindRow, LoggedRow, MentionsRow, NightAndGame, TermRow, UnreadRow } from './shortfall-rows.service.ts';
 
 /** Everything that shortfalls of some contracts are worked out from. */
 interface Gathered {
@@ -28,6 +28,7 @@ interface Gathered {
   games: ReadonlyMap<string, PlannedGame[]>;
   left: ReadonlyMap<string, GameLeft[]>;
   kinds: KindRow[];
+  logged: LoggedRow[];
   unread: UnreadRow[];
   mentions: MentionsRow[];
   happened: ReadonlyMap<string, NightAndGame>;
@@ -88,6 +89,7 @@ export class Shortfalls {
     return {
       terms, positions, commitments, games, left,
       kinds: await this.rows.kinds(),
+      logged: await this.rows.logged(ids),
       unread: await this.rows.unread(ids),
       mentions: await this.rows.mentions(byShots),
       happened: await this.rows.happened([...new Set(fell)]),
@@ -108,7 +110,7 @@ function linesOf(row: TermRow, { positions, commitments, games, left }: Gathered
 
 function shortfallOf(judged: LineToJudge, gathered: Gathered): LineShortfall {
   const { row, position, line, commitment, games, left } = judged;
-  const slots = shortfallOfLine(line, roomLeft(commitment, left));
+  const slots = shortfallOfLine(line, roomLeft(commitment, left, gathered.logged));
   const claims = gathered.claims.filter((claim) => claim.commitmentId === commitment.id).map((claim): MissedClaim => ({ ...claim, slotId: slotIdOf(line, claim.slotId ?? claim.gameId, claim.nightId) }));
   const logged = commitment.counting === 'onOccurrence'
     ? unmentionedOf(line, position, gathered.happened, gathered.mentions.filter((mention) => mention.commitmentId === commitment.id))
