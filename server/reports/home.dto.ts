@@ -53,11 +53,21 @@ export interface HomeFigures {
   loggedNotSignedOff: number;
 }
 
+export interface AskedView {
+  disputeId: string;
+  sponsorName: string;
+  readKindName: string;
+  heldOn: string;
+  what: string;
+}
+
 export interface HomeView {
   today: string;
   nights: NightView[];
   behind: BehindView[];
   held: HeldView[];
+  /** what sponsors asked about reads and nobody answered yet, the latest first */
+  asked: AskedView[];
   unpaid: UnpaidView[];
   recent: RecentView[];
   figures: HomeFigures;

@@ -6,11 +6,12 @@ import { mayUse } from '../domain/access/rights.ts';
 import type { Role } from '../domain/access/rights.ts';
 import { daysBetween } from '../domain/day.ts';
 import type { Day } from '../domain/day.ts';
+import { ReadDisputeViews } from '../makegoods/disputes/dispute-views.service.ts';
 import { NightsWithPaper } from '../packet/nights-with-paper.service.ts';
 import type { NightView } from '../season/night.dto.ts';
 import { ContractViews } from '../sponsorship/contract-view.service.ts';
 import type { ContractView } from '../sponsorship/contract-view.ts';
-import type { BehindView, HeldView, HomeFigures, HomeView, UnpaidView } from './home.dto.ts';
+import type { AskedView, BehindView, HeldView, HomeFigures, HomeView, UnpaidView } from './home.dto.ts';
 import { RecentService } from './recent.service.ts';
 
 const NIGHTS_SHOWN = 5;
@@ -27,6 +28,7 @@ export class HomeService {
     @Inject(InvoiceViews) private readonly invoices: InvoiceViews,
     @Inject(OpenItems) private readonly openItems: OpenItems,
     @Inject(RecentService) private readonly recent: RecentService,
+    @Inject(ReadDisputeViews) private readonly disputes: ReadDisputeViews,
   ) {}
 
   async show(roles: readonly Role[]): Promise<HomeView> {
@@ -38,6 +40,7 @@ export class HomeService {
       nights: await this.nextNights(today),
       behind: behindOf(contracts),
       held: heldOf(contracts),
+      asked: mayUse(roles, 'see contracts') ? await this.asked() : [],
       unpaid: seesMoney ? await this.unpaid(today) : [],
       recent: await this.recent.list(LINES_SHOWN, seesMoney),
       figures: figuresOf(contracts, seesMoney),
@@ -58,6 +61,11 @@ export class HomeService {
   private async nextNights(today: Day): Promise<NightView[]> {
     const { data } = await this.nights.list({ from: today, state: 'open', sort: 'heldOn', perPage: NIGHTS_SHOWN });
     return data;
+  }
+
+  private async asked(): Promise<AskedView[]> {
+    const { data } = await this.disputes.list({ state: 'open', perPage: LINES_SHOWN });
+    return data.map(({ id, sponsorName, readKindName, heldOn, what }) => ({ disputeId: id, sponsorName, readKindName, heldOn, what }));
   }
 
   private async unpaid(today: Day): Promise<UnpaidView[]> {

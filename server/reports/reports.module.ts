@@ -1,5 +1,6 @@
 import { Module } from '@nestjs/common';
 import { BillingModule } from '../billing/billing.module.ts';
+import { MakegoodsModule } from '../makegoods/makegoods.module.ts';
 import { PacketModule } from '../packet/packet.module.ts';
 import { SeasonModule } from '../season/season.module.ts';
 import { SponsorshipModule } from '../sponsorship/sponsorship.module.ts';
@@ -18,7 +19,7 @@ import { SponsorPageModule } from './sponsor-page/sponsor-page.module.ts';
 
 @Module({
   imports: [
-    LedgerModule, SeasonModule, SponsorshipModule, PacketModule, BillingModule, MoneyReportsModule,
+    LedgerModule, SeasonModule, SponsorshipModule, PacketModule, BillingModule, MakegoodsModule, MoneyReportsModule,
     IncomeBoardModule,
     FulfillmentModule,
     SponsorPageModule,

@@ -88,7 +88,7 @@ export async function aBusyOffice(department: Department): Promise<{ rooms: Room
   await director.put(`/api/honours-lists/${honours.id}/students`, { students: [{ name: 'Mette Orr', escorts: 'her aunt', line: 'Carries a 4.0 GPA.' }, { name: 'Łukasz Wren' }] }, { version: honours.version });
   const night = await director.look(`/api/nights/${second.nightId}`);
   const batch = await bookkeeper.make('/api/journal-batches', { sellerId: season.sellerId, throughOn: '2026-11-30', allowsOpenMonth: true });
-  return { rooms: roomsOf(records, { batch, night, played: await director.look(`/api/nights/${first.nightId}`), draft, openOffer }, [...(await withTroubles(department, season)), ...(await withGoods(department, season)), ...(await withLetters(department, invoice.id, contract.id)), ...(await withPlan(department, season))]), draftId: draft.id };
+  return { rooms: roomsOf(records, { batch, night, played: await director.look(`/api/nights/${first.nightId}`), draft, openOffer }, [...(await withTroubles(department, season)), ...(await withGoods(department, season)), ...(await withLetters(department, invoice.id, contract.id)), ...(await withPlan(department, season)), ...(await withMissed(department, season))]), draftId: draft.id };
 }
 
 /** A draft of an offer, and one that lies with the sponsor and lapses soon. */
@@ -122,6 +122,28 @@ async function withGoods({ director, bookkeeper }: Department, { seasonId, selle
 async function withPlan({ director }: Department, { seasonId }: Season): Promise<Sheet[]> {
   const proposal = await aProposal(director, seasonId, { kind: 'replan', because: 'The packet of the second night is issued' });
   return [['/plan-proposals', 'Plans proposed'], [`/plan-proposals/${proposal.id}/show`, 'Plan of Basketball 2026-27']];
+}
+
+/** More promised than the season can carry, something put to the sponsor for it, and a question about a read. */
+async function withMissed({ id: departmentId, director, ask }: Department, season: Season): Promise<Sheet[]> {
+  const title = 'Game balls beyond the season';
+  const { id: contractId } = await director.make('/api/contracts', {
+    sponsorId: season.sponsorId, sellerId: season.sellerId, payerId: season.payerId, title,
+    term: { seasonId: season.seasonId, startsOn: '2026-11-20', endsOn: '2027-03-13', pricing: 'fixed', priceCents: 30_000, billingPlan: { kind: 'inFull', on: '2027-03-13' } },
+    commitments: [{ readKindId: season.readKinds.gameBall, counting: 'perTerm', reads: 30, rateCents: 1_000, mostPerGame: 1 }], benefits: [],
+  });
+  await director.make(`/api/contracts/${contractId}/sign`, { signedOn: '2026-11-20', signedByName: 'Hazel Juniper' });
+  const [line] = (await director.look(`/api/contracts/${contractId}/shortfalls`)).data;
+  const missed = line.missed.slice(-2).map(({ key }: { key: string }) => ({ key }));
+  const proposal = await director.make('/api/makegood-proposals', { contractId, commitmentId: line.commitmentId, missed, remedy: 'credit', isShown: true, answerBy: '2027-01-15' });
+  await ask(
+    `insert into read_dispute (department_id, id, sponsor_id, contract_id, commitment_id, night_id, asked_by_name, what, asked_at) values ($1, $2, $3, $4, $5, $6, 'Hazel Juniper', 'We sat in the front row and did not hear it.', now())`,
+    [departmentId, proposal.id, season.sponsorId, contractId, line.commitmentId, season.games[0]!.nightId],
+  );
+  return [
+    [`/contracts/${contractId}/show?tab=credits`, title], ['/makegood-proposals', 'Makegoods'], [`/makegood-proposals/${proposal.id}/show`, 'Makegood for Juniper & Pike Hardware'],
+    ['/read-disputes', 'Disputes'], [`/read-disputes/${proposal.id}/show`, 'Question of Juniper & Pike Hardware'],
+  ];
 }
 
 /** An invoice that went out by e-mail and a letter of thanks that came back. */
