@@ -51,6 +51,8 @@ export class ProposalAnswers {
    * @throws Refused `not-found`, `stale-version`, `makegood-answered-already`, `makegood-reads-given-meanwhile`, and as what settles it does
    */
   async accept(id: string, version: number | null, { name, on, note, how }: Answer): Promise<void> {
+    const { replacementReads, commitmentId } = await this.work.one(MakegoodProposal, id);
+    if (replacementReads !== null) await this.places.hold(commitmentId);
     const proposal = await this.hold(id, version, 'open');
     await this.refuseGiven(proposal);
     await this.work.update(MakegoodProposal, id, null, { acceptedOn: on, answeredByName: name, answeredHow: how, answerNote: note });
@@ -71,10 +73,9 @@ export class ProposalAnswers {
     await this.settling.settle(proposal, { on: await this.departments.today(), name: proposal.answeredByName!, isAsked: true, toLineId: form.toLineId ?? null, toGameId: form.toGameId ?? null });
   }
 
-  /** The season's plan, games, contracts, terms, then the proposal: in the order of whoever else locks them. */
+  /** Contracts, terms, then the proposal, in the order of whoever else locks them; the season's plan and its games were held before. */
   private async hold(id: string, version: number | null, state: 'open' | 'accepted'): Promise<MakegoodProposal> {
     const before = await this.work.one(MakegoodProposal, id);
-    if (before.replacementReads !== null) await this.places.hold(before.commitmentId);
     const next = before.remedy === 'carryOver' ? await this.rolled.nextOf(before.contractId) : null;
     await this.work.lock(Contract, [before.contractId, ...(next ? [next.contractId] : [])]);
     await this.work.lock(Term, [before.termId, ...(next ? [next.termId] : [])]);
