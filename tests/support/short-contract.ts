@@ -29,8 +29,9 @@ export async function aShortContract(department: Department): Promise<ShortContr
   const [{ gameId, nightId }] = season.games as [Season['games'][number]];
   const windowOwners = { halftime: 'conference', timeOut: 'conference', betweenPeriods: 'conference', postgame: 'conference' };
   const second = await director.make('/api/games', {
-    seasonId: season.seasonId, level: 'varsity', homeTeamId: season.teamId, visitorTeamIds: [season.opponentTeamId], playedOn: '2026-12-11', startsAtClock: '19:00', venueId: season.venueId, floorId: season.floorId, windowOwners,
+    seasonId: season.seasonId, level: 'varsity', homeTeamId: season.teamId, visitorTeamIds: [season.opponentTeamId], playedOn: '2026-12-11', startsAtClock: '19:00', venueId: season.venueId, floorId: season.floorId,
   });
+  await department.ask('update game set window_owners = $1 where id = $2', [windowOwners, second.id]);
   await director.make('/api/rate-card-lines', { seasonId: season.seasonId, readKindId: season.readKinds.gameBall, priceCents: 7_500 });
   const commitments = [{ readKindId: season.readKinds.concession, counting: 'perTerm', reads: 40, rateCents: 2_500 }];
   const contract = await aSignedContract(department, season, { commitments, priceCents: 100_000, billingPlan: { kind: 'inFull', on: '2026-11-20' } });
