@@ -74,7 +74,11 @@ export class TermLedger {
       [termIds],
     );
     const byTerm = new Map<string, Happening[]>();
-    for (const row of rows) byTerm.set(row.term_id, [...(byTerm.get(row.term_id) ?? []), row.happening]);
+    for (const { term_id: termId, happening } of rows) {
+      const happenings = byTerm.get(termId);
+      if (happenings) happenings.push(happening);
+      else byTerm.set(termId, [happening]);
+    }
     const positions = new Map<string, Position>();
     for (const [termId, happenings] of byTerm) {
       const position = positionOf(happenings);
