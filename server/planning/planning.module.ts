@@ -40,6 +40,6 @@ export const planningEntities = [Placement, ...proposalEntities];
   imports: [SeasonModule, SponsorshipModule, BillingModule, SolverModule],
   controllers: [ForecastController, PlacementController, MoveController, ...moveControllers, ScheduleImportController, BoardController, ...promiseControllers, ...proposalControllers],
   providers: [...proposalProviders, ...promiseServices, ForecastService, BoardService, BoardChanges, BoardRows, BoardWriting, FactsRows, PromisesToPlan, SeasonFacts, PlannedGames, SignedCommitments, CopyShelves, Replacements, PlacementService, SpreadService, GamePromises, PlacementsFollow, MoveService, ...moveServices, ScheduleImportService],
-  exports: [PlacementService, PlannedGames, SignedCommitments, CopyShelves, SeasonFacts, SeasonPlans, NightLocks, PlanWriter, SolverModule],
+  exports: [ForecastService, PlacementService, PlannedGames, SignedCommitments, CopyShelves, SeasonFacts, SeasonPlans, NightLocks, PlanWriter, SolverModule],
 })
 export class PlanningModule {}

@@ -24,6 +24,8 @@ const EARLIER = `select commitment.id from commitment
     and season.sport = this.sport and season.ends_on < this.starts_on
   order by commitment.id`;
 
+const NOTHING_SEEN: Seen = { occurrences: 0, games: 0 };
+
 /** What mentions on occurrence are likely to come to. */
 @Injectable()
 export class ForecastService {
@@ -43,7 +45,14 @@ export class ForecastService {
     const earlier = await this.earlier(seasonId);
     const games = await this.games.ofSeason(seasonId);
     const positions = await this.ledger.positions([...new Set(signed.map((one) => one.termId))]);
-    return signed.map((one) => forecastView(one, positions.get(one.termId), games, earlier.get(happeningOf(one)) ?? { occurrences: 0, games: 0 }));
+    return signed.map((one) => forecastView(one, positions.get(one.termId), games, earlier.get(happeningOf(one)) ?? NOTHING_SEEN));
+  }
+
+  /** What happened in the seasons before those of some commitments on occurrence, by the commitment's id. */
+  async earlierOf(commitments: readonly SignedCommitment[]): Promise<Map<string, Seen>> {
+    const bySeason = new Map<string, Map<string, Seen>>();
+    for (const { seasonId } of commitments) if (!bySeason.has(seasonId)) bySeason.set(seasonId, await this.earlier(seasonId));
+    return new Map(commitments.map((one) => [one.id, bySeason.get(one.seasonId)?.get(happeningOf(one)) ?? NOTHING_SEEN]));
   }
 
   /** Happenings in earlier seasons, by what happens. */
@@ -55,7 +64,7 @@ export class ForecastService {
     for (const { seasonId: id } of commitments) if (!gamesOf.has(id)) gamesOf.set(id, await this.games.ofSeason(id));
     const seen = new Map<string, Seen>();
     for (const one of commitments) {
-      const before = seen.get(happeningOf(one)) ?? { occurrences: 0, games: 0 };
+      const before = seen.get(happeningOf(one)) ?? NOTHING_SEEN;
       const here = seenOf(one, positions.get(one.termId), gamesOf.get(one.seasonId)!);
       seen.set(happeningOf(one), { occurrences: before.occurrences + here.occurrences, games: before.games + here.games });
     }

@@ -25,13 +25,19 @@ export interface LineFacts {
   planned: readonly PlannedRow[];
   /** of commitments with a floor */
   readInGames: readonly { commitmentId: string; gameId: string; reads: number }[];
-  /** games whose nights are signed off, of commitments with a floor */
+  /** games whose nights are signed off */
   isOver: ReadonlySet<string>;
 }
 
 export interface LineToShow {
   contractId: string;
   view: LineFulfillment;
+  /** as the ledger has it; null before signing */
+  line: LinePosition | null;
+  /** the commitment's games whose nights are signed off */
+  gamesCounted: number;
+  /** and those that are not */
+  gamesLeft: number;
 }
 
 /** Each commitment as its ledger, the calendar and the log have it, and what its nights will be told with. */
@@ -49,7 +55,7 @@ export function linesOf(facts: LineFacts): { views: LineToShow[]; ofNights: Ledg
     const contract = contracts.get(commitment.contractId)!;
     const games = coveredBy({ ...commitment, seasonId: contract.seasonId, termStartsOn: contract.startsOn, termEndsOn: contract.endsOn }, facts.games);
     coveredGames.set(contract.id, new Set([...(coveredGames.get(contract.id) ?? []), ...games.map((game) => game.id)]));
-    return { contractId: contract.id, view: lineView(commitment, facts, facts.books.get(contract.termId), games, reads.get(commitment.id) ?? []) };
+    return lineToShow(commitment, facts, facts.books.get(contract.termId), games, reads.get(commitment.id) ?? []);
   });
   const stands = new Map<string, ReadThatStands[]>();
   for (const own of reads.values()) for (const read of own) append(stands, read.readId, read);
@@ -63,13 +69,13 @@ export function linesOf(facts: LineFacts): { views: LineToShow[]; ofNights: Ledg
   };
 }
 
-function lineView(commitment: CommitmentRow, facts: LineFacts, books: TermBooks | undefined, games: readonly GameOfSeason[], reads: readonly ReadThatStands[]): LineFulfillment {
+function lineToShow(commitment: CommitmentRow, facts: LineFacts, books: TermBooks | undefined, games: readonly GameOfSeason[], reads: readonly ReadThatStands[]): LineToShow {
   const { id: commitmentId, readKindId, readKindName, counting } = commitment;
   const line = books?.position?.lines.find((one) => one.terms.lineId === commitmentId);
   const played = games.filter((game) => game.status === 'played');
   const pace = { gamesInAll: games.length, gamesPlayed: played.length, loggedNotSignedOff: facts.logged.get(commitmentId) ?? 0 };
   const standing = books?.position && line ? standingOf(books.position, commitmentId, pace) : sumOfStandings([]);
-  return {
+  const view: LineFulfillment = {
     commitmentId, readKindId, readKindName, counting, standing,
     planned: facts.planned.filter((row) => row.commitmentId === commitmentId).length,
     shortfall: 0,
@@ -81,6 +87,8 @@ function lineView(commitment: CommitmentRow, facts: LineFacts, books: TermBooks 
       ? paceByDay({ line, gamesInAll: pace.gamesInAll, playedOn: played.map((game) => game.playedOn), reads, settled: standing.given + standing.madeGood, occurredOn: occurrencesOf(line, books!) })
       : [],
   };
+  const gamesCounted = games.filter((game) => facts.isOver.has(game.id)).length;
+  return { contractId: commitment.contractId, view, line: line ?? null, gamesCounted, gamesLeft: games.length - gamesCounted };
 }
 
 function floorsOf({ id, leastPerGame }: CommitmentRow, { readInGames, isOver }: LineFacts, played: readonly GameOfSeason[]): LineFulfillment['brokenFloors'] {

@@ -5,7 +5,7 @@ import { UnitOfWork } from '../../platform/database/unit-of-work.ts';
 import { labelsOf } from '../../planning/facts/game-labels.ts';
 import { BENEFITS, COMMITMENTS } from '../../sponsorship/contract-view.sql.ts';
 import type { BenefitView, CommitmentRow, TermState } from '../../sponsorship/contract-view.ts';
-import { CONTRACTS, DELIVERIES, GAMES, GAMES_SIGNED_OFF, PLANNED, READ_IN_GAMES, UNLOGGED } from './fulfillment.sql.ts';
+import { CONTRACTS, DELIVERIES, GAMES, GAMES_SIGNED_OFF, PLANNED, READ_IN_GAMES, UNLOGGED, WINDOW_RECORDS } from './fulfillment.sql.ts';
 
 export interface ContractOfProof {
   id: string;
@@ -81,6 +81,11 @@ export class FulfillmentRows {
 
   async readInGames(commitmentIds: readonly string[]): Promise<{ commitmentId: string; gameId: string; reads: number }[]> {
     return this.asked(READ_IN_GAMES, commitmentIds);
+  }
+
+  /** How the windows of seasons have done so far, all sponsors together. */
+  async windowRecords(seasonIds: readonly string[]): Promise<{ seasonId: string; windowKey: string; planned: number; given: number }[]> {
+    return this.asked(WINDOW_RECORDS, seasonIds);
   }
 
   async signedOff(gameIds: readonly string[]): Promise<ReadonlySet<string>> {

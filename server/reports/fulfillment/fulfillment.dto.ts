@@ -8,6 +8,8 @@ import type { TermState } from '../../sponsorship/contract-view.ts';
 export interface ForecastGround {
   /** reads that are planned for games to come */
   planned: number;
+  /** owed reads that have no place yet; they are counted as if they got one */
+  withoutPlace: number;
   /** reads that were planned on nights signed off, of the windows in question */
   windowReadsPlanned: number;
   /** and how many of those were given */
@@ -94,6 +96,7 @@ export interface ReadGiven {
   copyVersionNumber: number | null;
   /** counted, logged and not signed off yet, not read, or taken back since */
   what: 'given' | 'extra' | 'makegood' | 'logged' | 'notRead' | 'cutShort' | 'takenBack';
+  /** in words of the house's own list, never as it was typed */
   why: string | null;
   atTheTable: string | null;
   /** the day of the missed read it stands for */

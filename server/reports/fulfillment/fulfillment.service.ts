@@ -2,12 +2,14 @@ import { Inject, Injectable } from '@nestjs/common';
 import { DepartmentService } from '../../access/department.service.ts';
 import { refuse } from '../../domain/refusals.ts';
 import { sumOfStandings } from '../../domain/sponsorship/standing.ts';
+import { Shortfalls } from '../../makegoods/shortfalls/shortfalls.service.ts';
+import type { LineShortfall } from '../../makegoods/shortfalls/shortfall.dto.ts';
 import { isId } from '../../platform/database/ids.ts';
-import { CoveredGames } from '../../sponsorship/covered-games.service.ts';
-import { TermLedger } from '../../sponsorship/term-ledger.service.ts';
-import type { FulfillmentView } from './fulfillment.dto.ts';
+import type { BenefitFulfillment, FulfillmentView, LineFulfillment } from './fulfillment.dto.ts';
 import { benefitOf } from './fulfillment-benefits.ts';
-import { linesOf } from './fulfillment-lines.ts';
+import { FulfillmentForecasts } from './fulfillment-forecasts.service.ts';
+import { FulfillmentLedgers } from './fulfillment-ledgers.service.ts';
+import type { ToldByLedgers } from './fulfillment-ledgers.service.ts';
 import type { LineToShow } from './fulfillment-lines.ts';
 import { FulfillmentNights } from './fulfillment-nights.service.ts';
 import { FulfillmentRows } from './fulfillment-rows.service.ts';
@@ -16,6 +18,8 @@ import type { ContractOfProof } from './fulfillment-rows.service.ts';
 export interface ProofAsked {
   /** without: no nights and no windows, for boards */
   nights?: boolean;
+  /** where the caller has them already; else they are worked out here */
+  shortfalls?: ReadonlyMap<string, readonly LineShortfall[]>;
 }
 
 /** What was promised, what was given, and what comes next: from the ledgers, the log and the calendar alone. */
@@ -24,9 +28,10 @@ export class FulfillmentService {
   constructor(
     @Inject(DepartmentService) private readonly departments: DepartmentService,
     @Inject(FulfillmentRows) private readonly rows: FulfillmentRows,
+    @Inject(FulfillmentLedgers) private readonly ledgers: FulfillmentLedgers,
     @Inject(FulfillmentNights) private readonly nights: FulfillmentNights,
-    @Inject(TermLedger) private readonly terms: TermLedger,
-    @Inject(CoveredGames) private readonly covered: CoveredGames,
+    @Inject(FulfillmentForecasts) private readonly forecasts: FulfillmentForecasts,
+    @Inject(Shortfalls) private readonly shortfalls: Shortfalls,
   ) {}
 
   /** @throws Refused `not-found` */
@@ -36,23 +41,20 @@ export class FulfillmentService {
   }
 
   /** In the order asked for; what is not there is left out. A draft has promised nothing yet. As many statements for a hundred contracts as for one. */
-  async ofContracts(ids: readonly string[], { nights = true }: ProofAsked = {}): Promise<FulfillmentView[]> {
+  async ofContracts(ids: readonly string[], { nights = true, shortfalls }: ProofAsked = {}): Promise<FulfillmentView[]> {
     const found = new Map((await this.rows.contracts(ids)).map((row) => [row.id, row]));
     const contracts = [...new Set(ids)].flatMap((id) => found.get(id) ?? []);
     if (contracts.length === 0) return [];
-    const lines = await this.lines(contracts);
-    const benefits = await this.benefits(contracts, lines.books);
-    const shown = nights ? await this.nights.of(contracts.map(({ id }) => id), lines.ofNights) : null;
+    const told = await this.ledgers.of(contracts);
+    const lines = await this.withWhatComes(contracts, told, shortfalls);
+    const benefits = await this.benefits(contracts, told);
+    const shown = nights ? await this.nights.of(contracts.map(({ id }) => id), told.ofNights) : null;
     const asOf = await this.departments.today();
-    return contracts.map(({ termId: _, ...contract }) => {
-      const own = lines.views.filter((line) => line.contractId === contract.id).map((line) => line.view);
-      const { id: contractId, ...facts } = contract;
+    return contracts.map(({ id: contractId, termId: _, ...contract }) => {
+      const own = lines.get(contractId) ?? [];
       return {
-        contractId, ...facts, asOf,
-        sum: sumOfStandings(own.map((line) => line.standing)),
-        planned: own.reduce((sum, line) => sum + line.planned, 0),
-        shortfall: own.reduce((sum, line) => sum + line.shortfall, 0),
-        chanceAllGiven: chanceOfAll(own.map((line) => line.forecast?.chanceAllGiven ?? null)),
+        contractId, ...contract, asOf,
+        ...summed(own),
         lines: own,
         benefits: benefits.get(contractId) ?? [],
         nights: shown?.get(contractId)?.nights ?? [],
@@ -61,30 +63,19 @@ export class FulfillmentService {
     });
   }
 
-  private async lines(contracts: readonly ContractOfProof[]) {
-    const commitments = await this.rows.commitments(contracts.map(({ id }) => id));
-    const ids = commitments.map(({ id }) => id);
-    const books = new Map((await this.terms.read(contracts.map(({ termId }) => termId))).map((one) => [one.termId, one]));
-    const withFloors = commitments.filter(({ leastPerGame }) => leastPerGame !== null).map(({ id }) => id);
-    const games = await this.covered.ofSeasons(contracts.map(({ seasonId }) => seasonId));
-    const readInGames = await this.rows.readInGames(withFloors);
-    const played = withFloors.length === 0 ? [] : games.filter((game) => game.status === 'played').map((game) => game.id);
-    const isOver = await this.rows.signedOff(played);
-    const facts = { contracts, commitments, books, games, readInGames, isOver, logged: await this.covered.loggedNotSignedOff(ids), planned: await this.rows.planned(ids) };
-    const told = linesOf(facts);
-    return { books, ...told, views: await this.withNames(told.views) };
+  /** The lines of each contract with what can no longer be given and how the rest is likely to go. */
+  private async withWhatComes(contracts: readonly ContractOfProof[], { lines, planned }: ToldByLedgers, known: ProofAsked['shortfalls']): Promise<Map<string, LineFulfillment[]>> {
+    const owing = [...new Set(lines.filter(({ view }) => view.standing.owed > 0).map(({ contractId }) => contractId))];
+    const shortfalls = known ?? (owing.length === 0 ? new Map<string, LineShortfall[]>() : await this.shortfalls.ofContracts(owing));
+    const short = new Map([...shortfalls.values()].flat().map((one) => [one.commitmentId, one.shortfall]));
+    const ready = lines.map((one): LineToShow => ({ ...one, view: { ...one.view, shortfall: short.get(one.view.commitmentId) ?? 0 } }));
+    const forecasts = await this.forecasts.of(contracts, ready, planned);
+    const byContract = new Map<string, LineFulfillment[]>(contracts.map(({ id }) => [id, []]));
+    for (const { contractId, view } of ready) byContract.get(contractId)?.push({ ...view, forecast: forecasts.get(view.commitmentId) ?? null });
+    return byContract;
   }
 
-  /** Only games whose floor was broken are called by name here. */
-  private async withNames(views: readonly LineToShow[]): Promise<LineToShow[]> {
-    const games = await this.rows.games(views.flatMap(({ view }) => view.brokenFloors.map((floor) => floor.gameId)));
-    return views.map((one) => ({
-      ...one,
-      view: { ...one.view, brokenFloors: one.view.brokenFloors.map((floor) => ({ ...floor, label: games.get(floor.gameId)?.label ?? '' })) },
-    }));
-  }
-
-  private async benefits(contracts: readonly ContractOfProof[], books: Awaited<ReturnType<FulfillmentService['lines']>>['books']) {
+  private async benefits(contracts: readonly ContractOfProof[], { books }: ToldByLedgers): Promise<Map<string, BenefitFulfillment[]>> {
     const ids = contracts.map(({ id }) => id);
     const rows = await this.rows.benefits(ids);
     const deliveries = rows.length === 0 ? [] : await this.rows.deliveries(ids);
@@ -94,6 +85,15 @@ export class FulfillmentService {
       ]),
     );
   }
+}
+
+function summed(lines: readonly LineFulfillment[]): Pick<FulfillmentView, 'sum' | 'planned' | 'shortfall' | 'chanceAllGiven'> {
+  return {
+    sum: sumOfStandings(lines.map((line) => line.standing)),
+    planned: lines.reduce((sum, line) => sum + line.planned, 0),
+    shortfall: lines.reduce((sum, line) => sum + line.shortfall, 0),
+    chanceAllGiven: chanceOfAll(lines.map((line) => line.forecast?.chanceAllGiven ?? null)),
+  };
 }
 
 /** That every line is given in full, as far as lines go their own way; null where nobody can say it of one. */

@@ -56,3 +56,13 @@ export const GAMES = `select game.id, game.level, game.played_on as "playedOn", 
     left join team on team.department_id = $1 and team.id = participant.team_id
     left join school on school.department_id = $1 and school.id = team.school_id
   where game.department_id = $1 and game.id = any($2::uuid[]) group by game.department_id, game.id order by game.played_on, game.starts_at nulls last, game.id`;
+
+/** `$2` seasons. What was planned in each window on nights signed off, whoever's, and how much of it counts as given. */
+export const WINDOW_RECORDS = `select game.season_id as "seasonId", placement.window_key as "windowKey", count(*) as planned, count(counted_read.id) as given
+  from placement
+    join game on game.department_id = placement.department_id and game.id = placement.game_id
+    join sign_off on sign_off.department_id = placement.department_id and sign_off.night_id = placement.night_id
+    left join counted_read on counted_read.department_id = $1 and counted_read.night_id = placement.night_id and counted_read.game_id = placement.game_id
+      and counted_read.occurrence = 0 and counted_read.cue_key = 'game:' || placement.game_id || '/' || placement.window_key || '/' || placement.place
+  where placement.department_id = $1 and game.season_id = any($2::uuid[]) and game.status not in ('cancelled', 'postponed')
+  group by game.season_id, placement.window_key`;

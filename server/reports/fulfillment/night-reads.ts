@@ -1,4 +1,4 @@
-import { reasonInWords } from '../../domain/night/reason-words.ts';
+import { REASON_WORDS } from '../../domain/night/reason-words.ts';
 import { AT_THE_TABLE, initialsOfPerson } from '../../domain/reports/at-the-table.ts';
 import { missedReadOf } from '../../domain/reports/reads-that-stand.ts';
 import type { ReadThatStands } from '../../domain/reports/reads-that-stand.ts';
@@ -17,7 +17,6 @@ export interface LoggedRead {
   kind: 'read' | 'mention';
   outcome: 'given' | 'cutShort' | 'notRead';
   reason: string | null;
-  detail: Record<string, unknown> | null;
   cueKey: string | null;
   occurrence: number;
   happeningEntryId: string | null;
@@ -91,7 +90,12 @@ function uncountedAs(row: LoggedRead, { everCounted, isSignedOff }: ReadsContext
 
 function whyOf(row: LoggedRead, what: ReadGiven['what']): string | null {
   if (what === 'takenBack') return row.isTakenBack ? 'taken back after the night was signed off' : 'not counted after all';
-  return what === 'notRead' || what === 'cutShort' ? reasonInWords(row.reason, row.detail) : null;
+  return what === 'notRead' || what === 'cutShort' ? reasonOf(row.reason) : null;
+}
+
+/** A reason of the list, never what was typed at the table: that may name somebody, and a sponsor reads this. */
+function reasonOf(reason: string | null): string {
+  return (REASON_WORDS as Readonly<Record<string, string>>)[reason ?? ''] ?? (reason === null ? 'no reason given' : REASON_WORDS.other);
 }
 
 function countedReads(row: LoggedRead, context: ReadsContext): ReadGiven[] {

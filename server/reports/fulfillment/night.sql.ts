@@ -1,6 +1,6 @@
 /** `$2` commitments. Every read and mention in the log, with what the ledger counts of it. Whose account it was written by: never whose link. */
 export const LOGGED_READS = `select entry.id as "entryId", entry.night_id as "nightId", entry.game_id as "gameId", entry.commitment_id as "commitmentId", entry.kind, entry.outcome,
-    entry.reason, entry.detail, entry.cue_key as "cueKey", coalesce(entry.occurrence, 0) as occurrence, entry.happening_entry_id as "happeningEntryId",
+    entry.reason, entry.cue_key as "cueKey", coalesce(entry.occurrence, 0) as occurrence, entry.happening_entry_id as "happeningEntryId",
     entry.placement_id as "placementId", entry.window_key as "windowKey", entry.occurred_at as at, copy.title as "copyTitle", copy_version.number as "copyVersionNumber",
     later.id is not null as "isTakenBack", person.name as "byName",
     array(select counted_read.occurrence from counted_read where counted_read.department_id = $1 and counted_read.entry_id = entry.id order by counted_read.occurrence)::int[] as counted
