@@ -29,7 +29,7 @@ describe('how many of several reads are given', () => {
   test('every subset of up to twelve that are unlike comes to the same', () => {
     const unequal = fc.array(fc.double({ min: 0, max: 1, noNaN: true }), { maxLength: 12 });
     fc.assert(fc.property(unequal, (probabilities) => {
-      const bySubset = new Array<number>(probabilities.length + 1).fill(0);
+      const bySubset = Array<number>(probabilities.length + 1).fill(0);
       for (let subset = 0; subset < 2 ** probabilities.length; subset += 1) {
         const chance = probabilities.reduce((product, one, place) => product * ((subset >> place) & 1 ? one : 1 - one), 1);
         bySubset[[...subset.toString(2)].filter((bit) => bit === '1').length]! += chance;

@@ -6,7 +6,7 @@ const TIE = 1e-12;
 
 /** Chances of the sum of two counts that go their own ways. */
 export function sumOfCounts(one: Chances, other: Chances): number[] {
-  const sum = new Array<number>(one.length + other.length - 1).fill(0);
+  const sum = Array<number>(one.length + other.length - 1).fill(0);
   one.forEach((chance, count) => other.forEach((and, more) => { sum[count + more]! += chance * and; }));
   return sum;
 }

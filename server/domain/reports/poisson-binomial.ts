@@ -7,7 +7,7 @@
  * @source Poisson-binomial distribution, from memory; checked against every subset, the binomial and the Poisson limit
  */
 export function chancesOfCount(probabilities: readonly number[]): number[] {
-  const chances = new Array<number>(probabilities.length + 1).fill(0);
+  const chances = Array<number>(probabilities.length + 1).fill(0);
   chances[0] = 1;
   probabilities.forEach((chance, tried) => {
     for (let count = tried + 1; count > 0; count -= 1) chances[count] = chances[count]! * (1 - chance) + chances[count - 1]! * chance;
