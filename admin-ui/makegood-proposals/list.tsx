@@ -2,13 +2,14 @@ import { Go } from '../fields/go.tsx';
 import { dayText } from '../format/day.ts';
 import { choiceFilter, findFilter } from '../lists/filters.tsx';
 import { ListPage } from '../lists/list-page.tsx';
+import { OpenShortfalls } from './open-shortfalls.tsx';
 import { ProposalStanding, STANDING_CHOICES } from './standing.tsx';
 import type { MakegoodProposalLine } from './types.ts';
 
 export const MakegoodProposalList = () => (
   <ListPage<MakegoodProposalLine>
     title="Makegoods"
-    lead={<p>What is put to a sponsor for reads that can no longer be given as promised. Nothing is booked before the sponsor has agreed.</p>}
+    lead={<OpenShortfalls />}
     sort={{ field: 'proposedOn', order: 'DESC' }}
     filters={[findFilter(), choiceFilter('standing', 'State', STANDING_CHOICES)]}
     empty={<>Nothing is proposed. When a read was missed, open the <Go to="/contracts">contract</Go> and look under “Missed reads and credits”.</>}

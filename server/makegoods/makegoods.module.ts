@@ -17,13 +17,14 @@ import { ProposalMaking } from './proposals/proposal-making.service.ts';
 import { ProposalSettling } from './proposals/proposal-settling.service.ts';
 import { MakegoodProposalViews } from './proposals/proposal-views.service.ts';
 import { ReplacementPlaces } from './proposals/replacement-places.service.ts';
+import { OpenShortfalls } from './shortfalls/open-shortfalls.service.ts';
 import { ShortfallController } from './shortfalls/shortfall.controller.ts';
 import { ShortfallRows } from './shortfalls/shortfall-rows.service.ts';
 import { Shortfalls } from './shortfalls/shortfalls.service.ts';
 
 export const makegoodEntities = [MakegoodProposal, MissedReadRow, ReadDispute];
 
-const shortfalls = [ShortfallRows, Shortfalls];
+const shortfalls = [ShortfallRows, Shortfalls, OpenShortfalls];
 const proposals = [MakegoodProposals, MakegoodProposalViews, ProposalMaking, ProposalAnswers, ProposalSettling, ReplacementPlaces];
 const disputes = [ReadDisputes, ReadDisputeViews, DisputeAmending];
 

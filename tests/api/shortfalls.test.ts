@@ -30,6 +30,7 @@ test('a planned read that the table could not give is missed on that night, and 
   const short = await look();
   expect(short).toMatchObject({ owed: 1, shortfall: 1, open: 1, stillOwed: 1 });
   expect(short.missed).toMatchObject([{ placementId: second.id, nightId, gameId, missedOn: playedOn, because: 'windowOver', why: 'no time', windowName: '1st time-out', gameLabel: 'Herons at Kestrels', isOpen: true, proposalId: null }]);
+  expect((await director.look('/api/open-shortfalls')).data).toMatchObject([{ contractId: contract.id, sponsorName: 'Juniper & Pike Hardware', readKindName: 'Concession read', open: 1, cheapest: { remedy: 'carryOver', costCents: 5_000 } }]);
   expect(short.options.map((one: any) => [one.remedy, one.costCents, one.fits])).toEqual([['carryOver', 5_000, true], ['credit', 5_000, true], ['moreReads', 0, false], ['otherKind', 7_500, false]]);
 });
 

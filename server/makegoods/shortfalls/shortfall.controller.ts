@@ -4,20 +4,29 @@ import { Needs } from '../../access/needs.ts';
 import type { RepairOption } from '../../domain/makegoods/repair-options.ts';
 import type { Listed } from '../../platform/http/lists.ts';
 import { ContractRecords } from '../../sponsorship/contract-records.service.ts';
+import { OpenShortfalls } from './open-shortfalls.service.ts';
 import { RepairOptionsQuery } from './shortfall.dto.ts';
-import type { LineShortfall } from './shortfall.dto.ts';
+import type { LineShortfall, OpenShortfall } from './shortfall.dto.ts';
 import { Shortfalls } from './shortfalls.service.ts';
 
 @ApiTags('makegoods')
-@Controller('api/contracts/:id')
+@Controller('api')
 export class ShortfallController {
   constructor(
     @Inject(Shortfalls) private readonly shortfalls: Shortfalls,
+    @Inject(OpenShortfalls) private readonly open: OpenShortfalls,
     @Inject(ContractRecords) private readonly records: ContractRecords,
   ) {}
 
+  /** Of every signed contract, where nothing is proposed yet. */
+  @Get('open-shortfalls')
+  @Needs('see contracts')
+  async all(): Promise<Listed<OpenShortfall>> {
+    return this.open.list();
+  }
+
   /** Line by line: what was missed, what can no longer be given as promised, and how it could be settled. */
-  @Get('shortfalls')
+  @Get('contracts/:id/shortfalls')
   @Needs('see contracts')
   async ofContract(@Param('id') id: string): Promise<Listed<LineShortfall>> {
     await this.records.load(id);
@@ -26,7 +35,7 @@ export class ShortfallController {
   }
 
   /** The remedies for so many reads of one commitment. */
-  @Get('repair-options')
+  @Get('contracts/:id/repair-options')
   @Needs('see contracts')
   async options(@Param('id') id: string, @Query() { commitmentId, reads = '1' }: RepairOptionsQuery): Promise<Listed<RepairOption>> {
     await this.records.load(id);

@@ -51,6 +51,19 @@ export interface LineShortfall {
   options: RepairOption[];
 }
 
+/** Reads of a commitment that can no longer be given, with nothing agreed or proposed for them. */
+export interface OpenShortfall {
+  contractId: string;
+  contractNumber: string | null;
+  contractTitle: string;
+  sponsorName: string;
+  commitmentId: string;
+  readKindName: string;
+  open: number;
+  /** of what can be done now, what costs the school least */
+  cheapest: RepairOption | null;
+}
+
 export class RepairOptionsQuery {
   @IdField({ optional: true }) commitmentId?: string;
   @PatternField(/^[1-9][0-9]{0,2}$/, 'is from 1 to 999', { optional: true }) reads?: string;
