@@ -11,14 +11,16 @@ import { DayInput } from '../inputs/day-input.tsx';
 import { FlagInput } from '../inputs/flag-input.tsx';
 import { WordsInput } from '../inputs/words-input.tsx';
 import { count } from '../words/count.ts';
+import { missedDay } from './standing.tsx';
 import type { LineShortfall, MissedRead, RepairOption } from './types.ts';
 
-const nameOf = ({ missedOn, gameLabel, windowName, why }: MissedRead): string => `${dayText(missedOn)}${[gameLabel, windowName].filter(Boolean).map((word) => `, ${word}`).join('')}: ${why}`;
+const nameOf = ({ nightId, missedOn, gameLabel, windowName, why }: MissedRead): string => `${missedDay(nightId, missedOn)}${[gameLabel, windowName].filter(Boolean).map((word) => `, ${word}`).join('')}: ${why}`;
 
 const keyOf = (option: RepairOption): string => (option.remedy === 'otherKind' ? `otherKind/${option.readKindId}` : option.remedy);
 
 function optionName({ remedy, replacements, readKindName, freePlaces, costCents, fits }: RepairOption): string {
-  const free = `${count(freePlaces ?? 0, 'free place')}${fits ? '' : ', the rest is placed later'}`;
+  const places = freePlaces ? count(freePlaces, 'free place') : 'no place is free now';
+  const free = fits ? places : `${places}; ${freePlaces ? 'the rest is' : 'they are'} placed later`;
   if (remedy === 'moreReads') return `${count(replacements!, 'more read')} of the same kind – costs nothing (${free})`;
   if (remedy === 'otherKind') return `${replacements} × ${readKindName} – worth ${moneyText(costCents)} by the rate card (${free})`;
   if (remedy === 'carryOver') return `Carried into the next contract, with their value of ${moneyText(costCents)}`;

@@ -1,4 +1,5 @@
 import { Tag, type Mood } from '../fields/tag.tsx';
+import { dayText } from '../format/day.ts';
 import type { MakegoodProposalLine } from './types.ts';
 
 type Standing = MakegoodProposalLine['standing'];
@@ -21,3 +22,6 @@ export const REMEDY_WORDS: Record<MakegoodProposalLine['remedy'], string> = {
 };
 
 export const ProposalStanding = ({ standing }: { standing: Standing }) => <Tag mood={STANDINGS[standing].mood}>{STANDINGS[standing].words}</Tag>;
+
+/** The night of a missed read; where it belongs to none, the day by which it was to be given. */
+export const missedDay = (nightId: string | null, missedOn: string): string => (nightId === null ? `By ${dayText(missedOn)}` : dayText(missedOn));

@@ -2,11 +2,12 @@ import { Go } from '../fields/go.tsx';
 import { dayText } from '../format/day.ts';
 import { EmptyList } from '../lists/empty-list.tsx';
 import { Rows } from '../lists/rows.tsx';
+import { missedDay } from './standing.tsx';
 import type { MakegoodProposal, MissedReadTrace } from './types.ts';
 
 function Missed({ read }: { read: MissedReadTrace }) {
   const where = [read.gameLabel, read.windowName].filter(Boolean).join(', ');
-  return <><Go resource="nights" id={read.nightId}>{dayText(read.missedOn)}</Go>{where && <>: {where}</>}</>;
+  return <><Go resource="nights" id={read.nightId}>{missedDay(read.nightId, read.missedOn)}</Go>{where && <>: {where}</>}</>;
 }
 
 function SettledBy({ read, proposal }: { read: MissedReadTrace; proposal: MakegoodProposal }) {

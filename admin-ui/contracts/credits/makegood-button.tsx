@@ -21,7 +21,6 @@ export const MakegoodButton = ({ contract }: { contract: Contract }) => (
     })}
     confirmLabel="Agree it"
     success="The makegood is agreed."
-    variant="contained"
     wide
   >
     <ReadsFields contract={contract} count="missed" countLabel="How many were missed" anyGame />

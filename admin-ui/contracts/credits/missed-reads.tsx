@@ -5,7 +5,7 @@ import { dayText } from '../../format/day.ts';
 import { EmptyList } from '../../lists/empty-list.tsx';
 import { Rows } from '../../lists/rows.tsx';
 import { ProposeButton } from '../../makegood-proposals/propose-button.tsx';
-import { ProposalStanding } from '../../makegood-proposals/standing.tsx';
+import { ProposalStanding, missedDay } from '../../makegood-proposals/standing.tsx';
 import { ProposalTrace } from '../../makegood-proposals/trace.tsx';
 import type { LineShortfall, MakegoodProposal, MissedRead } from '../../makegood-proposals/types.ts';
 import { iMay } from '../../session/rights.ts';
@@ -35,7 +35,7 @@ function Line({ line, contract }: { line: LineShortfall; contract: Contract }) {
           rows={line.missed}
           keyOf={(read) => read.key}
           columns={[
-            { label: 'Night', show: (read) => <Go resource="nights" id={read.nightId}>{dayText(read.missedOn)}</Go> },
+            { label: 'Night', show: (read) => <Go resource="nights" id={read.nightId}>{missedDay(read.nightId, read.missedOn)}</Go> },
             { label: 'Where', show: (read) => [read.gameLabel, read.windowName].filter(Boolean).join(', ') || '–' },
             { label: 'Why', show: (read) => read.why },
             { label: 'State', show: stateOf },
