@@ -38,6 +38,7 @@ import { offers } from './offers/resource.ts';
 import { packages } from './packages/resource.ts';
 import { PlanBoardPage } from './plan-board/page.tsx';
 import { payers } from './payers/resource.ts';
+import { performanceStatements } from './performance-statements/resource.ts';
 import { payments } from './payments/resource.ts';
 import { people } from './people/resource.ts';
 import { CanWePromisePage } from './promise/can-we-promise.tsx';
@@ -56,6 +57,7 @@ import { MyPage } from './session/my-page.tsx';
 import { SignIn } from './session/sign-in.tsx';
 import { sponsorCategories } from './sponsor-categories/resource.ts';
 import { sponsors } from './sponsors/resource.ts';
+import { statementRuns } from './statement-runs/resource.ts';
 import { teams } from './teams/resource.ts';
 import { darkTheme, lightTheme } from './theme/theme.ts';
 import { venues } from './venues/resource.ts';
@@ -65,6 +67,7 @@ import { i18nProvider } from './words/english.ts';
 const RESOURCES = [
   nights, games, teams, schools, venues, seasons, offers, contracts, sponsors, copies, readKinds, rateCard, packages, sponsorCategories, scripts, planProposals, makegoodProposals, readDisputes,
   billingRuns, invoices, creditMemos, payments, receipts, depositSlips, payers, sellers, letters, months, journalBatches, journalLayouts, accounts, people, audit, seals,
+  performanceStatements, statementRuns,
 ];
 
 export const App = () => (

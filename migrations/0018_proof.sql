@@ -184,8 +184,8 @@ create table statement_run (
   through_on date not null,
   issued_on date not null,
   state text not null default 'waiting' check (state in ('waiting', 'running', 'done', 'failed', 'cancelled')),
-  contracts integer not null default 0,
-  done integer not null default 0,
+  -- which are dealt with is written down first; what has neither a statement nor a reason is still to do
+  contract_ids uuid[] not null,
   failures jsonb not null default '[]',
   asked_by_person_id uuid,
   asked_at timestamptz(3) not null,

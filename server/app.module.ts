@@ -21,6 +21,7 @@ import { SendingModule, sendingEntities } from './billing/sending/sending.module
 import { PacketModule, packetEntities } from './packet/packet.module.ts';
 import { MakegoodsModule, makegoodEntities } from './makegoods/makegoods.module.ts';
 import { NightModule } from './night/night.module.ts';
+import { performanceEntities } from './reports/performance/performance.module.ts';
 import { ReportsModule } from './reports/reports.module.ts';
 import { SeasonModule, seasonEntities } from './season/season.module.ts';
 
@@ -32,7 +33,7 @@ export class AppModule {
       module: AppModule,
       imports: [
         PlatformModule.with(config, log),
-        DatabaseModule.holding([IdempotencyRecord, ...accessEntities, ...ledgerEntities, ...seasonEntities, ...sponsorshipEntities, ...billingEntities, ...sendingEntities, ...planningEntities, ...packetEntities, ...makegoodEntities]),
+        DatabaseModule.holding([IdempotencyRecord, ...accessEntities, ...ledgerEntities, ...seasonEntities, ...sponsorshipEntities, ...billingEntities, ...sendingEntities, ...planningEntities, ...packetEntities, ...makegoodEntities, ...performanceEntities]),
         TypesettingModule,
         JobsModule,
         MailModule,

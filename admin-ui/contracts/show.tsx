@@ -2,6 +2,7 @@ import { Alert } from '@mui/material';
 import { CopiesOfSponsor } from '../copies/copies-of-sponsor.tsx';
 import { dayText } from '../format/day.ts';
 import { SendButton } from '../letters/send-button.tsx';
+import { StatementsOfContract } from '../performance-statements/of-contract.tsx';
 import { PromiseAnswer } from '../promise/promise-answer.tsx';
 import { iMay } from '../session/rights.ts';
 import { PageTabs } from '../show/page-tabs.tsx';
@@ -48,6 +49,7 @@ function sheetsOf(contract: Contract) {
     { key: 'delivery', label: 'Delivery statement', content: () => <DeliverySheet contract={contract} /> },
     { key: 'credits', label: 'Missed reads and credits', content: () => <CreditsSheet contract={contract} /> },
     { key: 'account', label: 'Account statement', content: () => <AccountSheet contract={contract} /> },
+    ...(iMay('performance-statements', 'list') ? [{ key: 'performance', label: 'Statements of performance', content: () => <StatementsOfContract contractId={contract.id} /> }] : []),
     ...(iMay('invoices', 'list') ? [{ key: 'explanation', label: 'Explain the figures', content: () => <ExplanationSheet contract={contract} /> }] : []),
     { key: 'invoices', label: 'Invoices', content: () => <InvoicesOfContract contract={contract} /> },
     copy,

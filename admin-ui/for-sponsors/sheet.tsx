@@ -10,6 +10,7 @@ import { rememberSchool } from './known-school.ts';
 import { Money } from './money.tsx';
 import { Nights } from './nights.tsx';
 import { Offers } from './offers.tsx';
+import { OwnStatements } from './own-statements.tsx';
 import { Part } from './part.tsx';
 import { Shut } from './shut.tsx';
 import type { SponsorPage } from './types.ts';
@@ -58,6 +59,7 @@ function Parts({ page }: { page: SponsorPage }) {
       </Part>
       <Part id="reads" title={PARTS.reads}><Contracts contracts={page.contracts} today={page.today} /></Part>
       {shows.nights && <Nights id="nights" title={PARTS.nights} />}
+      <OwnStatements id="statements" />
       <Money id="money" title={PARTS.money} contracts={page.contracts} />
       {shows.offers && <Part id="offers" title={PARTS.offers}><Offers offers={page.offers} /></Part>}
       {shows.words && <Part id="words" title={PARTS.words} lead="Approved, and read at the games.">{approved.map(({ copy, words }) => <ApprovedWords key={words.id} title={copy.title} isStopped={copy.isStopped} words={words} />)}</Part>}

@@ -38,7 +38,14 @@ export const ROOMS: readonly Room[] = [
       page('messages', 'Letters'),
     ],
   },
-  { title: 'Proof', pages: [page('makegood-proposals', 'Makegoods'), page('read-disputes', 'Disputes')] },
+  {
+    title: 'Proof',
+    pages: [
+      page('makegood-proposals', 'Makegoods'),
+      page('read-disputes', 'Disputes'),
+      page('performance-statements', 'Statements'),
+    ],
+  },
   {
     title: 'Books',
     pages: [

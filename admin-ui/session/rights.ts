@@ -50,6 +50,8 @@ const RIGHTS: Record<string, { see: Right; change: Right }> = {
   months: { see: 'see money', change: 'close a month' },
   accounts: { see: 'see money', change: 'export the journal' },
   messages: { see: 'see money', change: 'send letters' },
+  'performance-statements': { see: 'see money', change: 'issue statements' },
+  'statement-runs': { see: 'see money', change: 'issue statements' },
   'open-money': { see: 'see money', change: 'record payments' },
   'write-offs': { see: 'see money', change: 'approve write-offs' },
   'trial-balance': { see: 'see money', change: 'see money' },

@@ -67,6 +67,8 @@ const messages = {
     'billing-runs': named('Billing run', 'Billing runs'),
     invoices: named('Invoice', 'Invoices'),
     'credit-memos': named('Credit memo', 'Credit memos'),
+    'performance-statements': named('Statement', 'Statements'),
+    'statement-runs': named('Run of statements', 'Runs of statements'),
     messages: named('Letter', 'Letters'),
     payments: named('Payment', 'Payments'),
     receipts: named('Receipt', 'Receipts'),

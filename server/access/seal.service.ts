@@ -6,6 +6,20 @@ import type { SealView } from './audit.dto.ts';
 
 const VIEW = `id, number, row_count as "rowCount", encode(head, 'hex') as head, recorded_at as "recordedAt"`;
 
+interface LinkRow {
+  number: number;
+  coversFrom: string;
+  coversTo: string;
+  rowsDigest: string;
+  previousHead: string | null;
+  head: string;
+}
+
+/** The head of a seal, from the head before it and the digest of its rows, all hexadecimal. */
+function chained(previousHead: string, rowsDigest: string): string {
+  return createHash('sha256').update(Buffer.from(previousHead, 'hex')).update(Buffer.from(rowsDigest, 'hex')).digest('hex');
+}
+
 /** Tables whose rows are history carry their own digest; a seal chains the digests of all rows since the last one. */
 @Injectable()
 export class SealService {
@@ -32,7 +46,7 @@ export class SealService {
     const [clock] = await this.work.sql<{ now: string }>('select clock_timestamp()::text as now where $1::uuid is not null');
     const from = last?.covers_to ?? '-infinity';
     const { count, digest } = await this.digestOf(from, clock!.now);
-    const head = createHash('sha256').update(Buffer.from(last?.head ?? '', 'hex')).update(Buffer.from(digest, 'hex')).digest('hex');
+    const head = chained(last?.head ?? '', digest);
     const id = newId();
     await this.work.sql(
       `insert into seal (department_id, id, number, covers_from, covers_to, row_count, rows_digest, previous_head, head)
@@ -41,6 +55,28 @@ export class SealService {
     );
     const [view] = await this.work.sql<SealView>(`select ${VIEW} from seal where department_id = $1 and id = $2`, [id]);
     return view!;
+  }
+
+  /**
+   * Whether a seal is there with this head, covers the rows it covered then, and each seal from it to the latest follows from the one before.
+   *
+   * @param head hexadecimal
+   */
+  async standing(number: number, head: string): Promise<{ stands: boolean; followedTo: number }> {
+    const chain = await this.work.sql<LinkRow>(
+      `select number, covers_from::text as "coversFrom", covers_to::text as "coversTo", encode(rows_digest, 'hex') as "rowsDigest",
+         encode(previous_head, 'hex') as "previousHead", encode(head, 'hex') as head from seal where department_id = $1 and number >= $2 order by number`,
+      [number],
+    );
+    const [first] = chain;
+    if (!first || first.number !== number || first.head !== head) return { stands: false, followedTo: number };
+    const { digest } = await this.digestOf(first.coversFrom, first.coversTo);
+    let before = first.previousHead ?? '';
+    for (const link of chain) {
+      if ((link.previousHead ?? '') !== before || chained(before, link.rowsDigest) !== link.head) return { stands: false, followedTo: link.number };
+      before = link.head;
+    }
+    return { stands: digest === first.rowsDigest, followedTo: chain.at(-1)!.number };
   }
 
   private async digestOf(from: string, to: string): Promise<{ count: number; digest: string }> {

@@ -1,8 +1,9 @@
 /** `npm run packets -- --out DIR`: the packets of a home season as PDF files. It gives out no numbers unless it is told to. */
-import { existsSync, mkdirSync, readFileSync, renameSync, rmSync, statSync, writeFileSync } from 'node:fs'
+import { existsSync, statSync } from 'node:fs'
 import { join, resolve } from 'node:path'
 import { build } from './build.mjs'
 import { openDatabase } from './database.mjs'
+import { counted, freeName, makeFolder, progress, put } from './paper-files.mjs'
 import { dayGiven, openRooms, refuseUnknown } from './rooms.mjs'
 import { WayOut, command, option, sinceStart } from './terminal.mjs'
 
@@ -27,39 +28,6 @@ const named = ['--out', '--from', '--to', '--season', '--department']
 async function openOffice(database) {
   const { department, begin, service, close } = await openRooms(database)
   return { departmentId: department.id, departmentName: department.name, run: begin, packets: await service('packet/packets-of-season.service', 'PacketsOfSeason'), close }
-}
-
-/** Writes a file that nobody loses anything by. @param {string} file @param {Buffer} bytes @returns {'written' | 'same' | 'other'} */
-function put(file, bytes) {
-  if (existsSync(file)) {
-    if (readFileSync(file).equals(bytes)) return 'same'
-    if (!process.argv.includes('--overwrite')) return 'other'
-  }
-  const aside = `${file}.${process.pid}`
-  try {
-    writeFileSync(aside, bytes, { flag: 'wx' })
-    renameSync(aside, file)
-  } finally {
-    rmSync(aside, { force: true })
-  }
-  return 'written'
-}
-
-/** A bar on a terminal, plain lines elsewhere. @param {number} total */
-function progress(total) {
-  const width = 24
-  const isTerminal = process.stdout.isTTY
-  return {
-    /** @param {number} done @param {string} what */
-    show: (done, what) => {
-      if (!isTerminal) return
-      const filled = Math.round((width * done) / total)
-      process.stdout.write(`\r\x1b[2K  [${'#'.repeat(filled)}${'-'.repeat(width - filled)}] ${done} of ${total}  ${what}`.slice(0, (process.stdout.columns ?? 80) + 5))
-    },
-    /** @param {number} done @param {string} what */
-    line: (done, what) => console.log(isTerminal ? `\r\x1b[2K  ${what}` : `  ${done} of ${total}  ${what}`),
-    end: () => (isTerminal ? process.stdout.write('\r\x1b[2K') : undefined),
-  }
 }
 
 /** @param {Office} office @param {readonly Night[]} nights @param {string} out */
@@ -90,26 +58,6 @@ async function printAll(office, nights, out) {
   bar.end()
   return { ...sum, isWhole: !isStopped && sum.other + sum.failed === 0 }
 }
-
-/** @param {string} folder */
-function makeFolder(folder) {
-  try {
-    mkdirSync(folder, { recursive: true })
-  } catch (failure) {
-    throw new WayOut(`${folder} cannot be made: ${failure instanceof Error ? failure.message : String(failure)}`)
-  }
-}
-
-/** Two nights of one day at one venue. @param {string} name @param {Set<string>} taken */
-function freeName(name, taken) {
-  let free = name
-  for (let number = 2; taken.has(free); number += 1) free = name.replace(/\.pdf$/, `-${number}.pdf`)
-  taken.add(free)
-  return free
-}
-
-/** @param {number} number @param {string} one */
-const counted = (number, one) => `${number} ${one}${number === 1 ? '' : 's'}`
 
 await command(async () => {
   const given = process.argv.slice(2)

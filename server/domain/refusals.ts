@@ -470,6 +470,10 @@ export const REFUSALS = {
   'dispute-answer-incomplete': no(422, 'An answer says what becomes of the read, and why.'),
   'statement-number-taken': no(409, 'This contract has a statement of that number already.'),
   'unknown-statement-run': no(422, 'There is no such run of statements.'),
+  'statement-before-signing': no(422, 'This contract is not signed, so there is nothing yet to prove.'),
+  'statement-says-the-same': no(409, 'Nothing has changed since statement {number}. It stands.'),
+  'statement-of-nobody': no(422, 'No contract of this season is signed, so there is nothing yet to prove.'),
+  'statement-run-over': no(409, 'This run is over already.'),
 
   // what the database itself says no to
   'application-of-nothing': no(422, 'Say which payment or which credit memo is applied, one of the two.'),

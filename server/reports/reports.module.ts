@@ -14,6 +14,7 @@ import { HomeService } from './home.service.ts';
 import { MoneyReportsModule } from './money/money-reports.module.ts';
 import { MonthsController } from './months/months.controller.ts';
 import { MonthsService } from './months/months.service.ts';
+import { PerformanceModule } from './performance/performance.module.ts';
 import { RecentService } from './recent.service.ts';
 import { SponsorPageModule } from './sponsor-page/sponsor-page.module.ts';
 
@@ -22,6 +23,7 @@ import { SponsorPageModule } from './sponsor-page/sponsor-page.module.ts';
     LedgerModule, SeasonModule, SponsorshipModule, PacketModule, BillingModule, MakegoodsModule, MoneyReportsModule,
     IncomeBoardModule,
     FulfillmentModule,
+    PerformanceModule,
     SponsorPageModule,
   ],
   controllers: [DocumentsController, HomeController, MonthsController],

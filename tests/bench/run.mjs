@@ -17,13 +17,14 @@ import { planByHand } from './plan-by-hand.mjs'
 import { planCompany } from './plan-company.mjs'
 import { planLarge, planSmall } from './plan-season.mjs'
 import { planBoard } from './plan-board.mjs'
+import { seasonReports } from './season-reports.mjs'
 import { Stage } from './stage.mjs'
 
 /** @type {Record<string, (stage: Stage) => Promise<boolean>>} */
 const figures = {
   'games-list': gamesList, 'log-batches': logBatches, 'delivery-statement': deliveryStatement, packet, 'change-set': changeSet,
   'night-desk': nightDesk, 'desk-bundle': deskBundle, 'desk-script': deskScript, 'desk-tap': deskTap, 'desk-paint': deskPaint, 'trial-balance': trialBalance, aging,
-  'billing-run': billingRun, 'invoice-pdf': invoicePdf, 'plan-board': planBoard, 'plan-small': planSmall, 'plan-large': planLarge, 'plan-by-hand': planByHand, 'plan-company': planCompany,
+  'billing-run': billingRun, 'invoice-pdf': invoicePdf, 'season-reports': seasonReports, 'plan-board': planBoard, 'plan-small': planSmall, 'plan-large': planLarge, 'plan-by-hand': planByHand, 'plan-company': planCompany,
 }
 
 /** Each figure stands on a stage of its own, which is cleared whatever happens. @param {string} name */

@@ -88,7 +88,7 @@ export async function aBusyOffice(department: Department): Promise<{ rooms: Room
   await director.put(`/api/honours-lists/${honours.id}/students`, { students: [{ name: 'Mette Orr', escorts: 'her aunt', line: 'Carries a 4.0 GPA.' }, { name: 'Łukasz Wren' }] }, { version: honours.version });
   const night = await director.look(`/api/nights/${second.nightId}`);
   const batch = await bookkeeper.make('/api/journal-batches', { sellerId: season.sellerId, throughOn: '2026-11-30', allowsOpenMonth: true });
-  return { rooms: roomsOf(records, { batch, night, played: await director.look(`/api/nights/${first.nightId}`), draft, openOffer }, [...(await withTroubles(department, season)), ...(await withGoods(department, season)), ...(await withLetters(department, invoice.id, contract.id)), ...(await withPlan(department, season)), ...(await withMissed(department, season))]), draftId: draft.id };
+  return { rooms: roomsOf(records, { batch, night, played: await director.look(`/api/nights/${first.nightId}`), draft, openOffer }, [...(await withTroubles(department, season)), ...(await withGoods(department, season)), ...(await withLetters(department, invoice.id, contract.id)), ...(await withPlan(department, season)), ...(await withStatements(department, season, contract)), ...(await withMissed(department, season))]), draftId: draft.id };
 }
 
 /** A draft of an offer, and one that lies with the sponsor and lapses soon. */
@@ -100,6 +100,21 @@ async function withOffers(department: Department, season: Season): Promise<{ dra
     draft: await anOffer(department, season, { title: 'Creamery reads, next year too', readLines: [line], benefitLines, ...years }),
     open: await anOpenOffer(department, season, { title: 'Game balls for the winter', lapsesOn: inDays(3) }),
   };
+}
+
+/** A statement of performance of which the books have changed since, the next one, and a run over the season. */
+async function withStatements({ director }: Department, season: Season, contract: any): Promise<Sheet[]> {
+  const path = `/api/contracts/${contract.id}/performance-statements`;
+  const first = await director.make(path, { throughOn: '2027-03-13' });
+  await director.make(`/api/nights/${season.games[0]!.nightId}/attendance`, { attendance: 412, how: 'counted' });
+  const second = await director.make(path, { throughOn: '2027-03-13' });
+  const run = await director.make('/api/statement-runs', { seasonId: season.seasonId });
+  for (let tries = 0; tries < 100 && (await director.look(`/api/statement-runs/${run.id}`)).state !== 'done'; tries += 1) await new Promise((wait) => setTimeout(wait, 50));
+  const sponsor = second.sponsorName;
+  return [
+    ['/performance-statements', 'Statements'], [`/performance-statements/${first.id}/show`, `Statement 1, ${sponsor}`], [`/performance-statements/${second.id}/show`, `Statement 2, ${sponsor}`],
+    ['/statement-runs', 'Runs of statements'], [`/statement-runs/${run.id}/show`, `Statements of ${run.seasonName}`], [`/contracts/${contract.id}/show?tab=performance`, contract.title],
+  ];
 }
 
 /** A contract paid in goods, some of which came and some of which are late. */

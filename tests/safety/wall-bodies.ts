@@ -84,6 +84,7 @@ export const BODIES: Record<string, Record<string, unknown>> = {
   'POST /api/contracts/{id}/releases/preview': { commitmentId: v7(), count: 1, reason: 'Missed' },
   'POST /api/contracts/{id}/minimum-claims': {},
   'POST /api/contracts/{id}/minimum-claims/preview': {},
+  'POST /api/contracts/{id}/performance-statements': {},
   'POST /api/contracts/{id}/makegoods': { commitmentId: v7(), missed: 1, replacementReadKindId: v7(), replacements: 2, agreedOn: on, agreedWith: 'Hazel Juniper' },
   'POST /api/credit-memos/{id}/applications': { invoiceId: v7(), amountCents: 100 },
   'POST /api/payments/{id}/return': { kind: 'returned', returnedOn: on, reason: 'No funds' },

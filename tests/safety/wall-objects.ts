@@ -47,11 +47,15 @@ export async function everyObject(department: Department): Promise<Objects> {
   const offer = await director.make('/api/offers', { sponsorId: season.sponsorId, sellerId: season.sellerId, seasonId: season.seasonId, title: 'Offer of the walls', priceCents: 7500, startsOn: '2026-11-20', endsOn: '2027-03-13', lapsesOn: '2027-01-15' });
   const message = await director.make('/api/messages', { kind: 'invoice', aboutId: invoice.id, toAddress: 'hazel@juniper.example' });
   const proposal = await director.make('/api/plan-proposals', { seasonId: season.seasonId, kind: 'plan', withSeconds: false });
+  const statement = await director.make(`/api/contracts/${signed.id}/performance-statements`, {});
+  const statementRun = await director.make('/api/statement-runs', { seasonId: season.seasonId });
   const makegood = await aMakegoodProposal(department, season);
   const dispute = await aDispute(department, season, signed);
   return {
     'makegood-proposals/id': makegood.id,
     'read-disputes/id': dispute.id,
+    'performance-statements/id': statement.id, 'sponsor-page/statementId': statement.id,
+    'statement-runs/id': statementRun.id,
     'offers/id': offer.id,
     'reserved-categories/id': reserved.id,
     'window-places/id': windowPlaces.id,

@@ -1,4 +1,4 @@
-export type TemplateName = 'packet' | 'invoice' | 'statement' | 'account' | 'letter' | 'receipt' | 'depositSlip' | 'offer';
+export type TemplateName = 'packet' | 'invoice' | 'statement' | 'account' | 'letter' | 'receipt' | 'depositSlip' | 'offer' | 'performance';
 
 /** What the typesetter's worker is asked; without a template it only looks for characters the font lacks. */
 export interface TypesetOrder {

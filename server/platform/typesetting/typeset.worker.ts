@@ -17,11 +17,12 @@ import packetFurniture from './templates/packet/furniture.typ?raw';
 import packetLineUps from './templates/packet/line-ups.typ?raw';
 import packetPages from './templates/packet/pages.typ?raw';
 import packetSheets from './templates/packet/sheets.typ?raw';
+import performanceTemplate from './templates/performance.typ?raw';
 import receiptTemplate from './templates/receipt.typ?raw';
 import statementTemplate from './templates/statement.typ?raw';
 
 const packetTemplate = [packetFurniture, packetCard, packetCues, packetLineUps, packetSheets, packetForms, packetPages].join('\n');
-const TEMPLATES = { packet: packetTemplate, invoice: invoiceTemplate, statement: statementTemplate, account: accountTemplate, letter: letterTemplate, receipt: receiptTemplate, depositSlip: depositSlipTemplate, offer: offerTemplate };
+const TEMPLATES = { packet: packetTemplate, invoice: invoiceTemplate, statement: statementTemplate, account: accountTemplate, letter: letterTemplate, receipt: receiptTemplate, depositSlip: depositSlipTemplate, offer: offerTemplate, performance: performanceTemplate };
 const FACES = ['400Regular', '400Regular_Italic', '600SemiBold', '600SemiBold_Italic', '700Bold'];
 /** Compilations a memoised result is kept for. */
 const KEPT_FOR = 3;

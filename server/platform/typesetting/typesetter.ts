@@ -13,6 +13,8 @@ import { offerTexts } from './offer-sheet.ts';
 import type { OfferSheet } from './offer-sheet.ts';
 import { packetTexts } from './packet-sheet.ts';
 import type { PacketSheet } from './packet-sheet.ts';
+import { performanceTexts } from './performance-sheet.ts';
+import type { PerformanceSheet } from './performance-sheet.ts';
 import { receiptTexts } from './receipt-sheet.ts';
 import type { ReceiptSheet } from './receipt-sheet.ts';
 import { statementTexts } from './statement-sheet.ts';
@@ -29,6 +31,7 @@ export interface Sheets {
   readonly receipt: ReceiptSheet;
   readonly depositSlip: DepositSlipSheet;
   readonly offer: OfferSheet;
+  readonly performance: PerformanceSheet;
 }
 
 const TEXTS: { readonly [T in TemplateName]: (sheet: Sheets[T]) => unknown } = {
@@ -40,6 +43,7 @@ const TEXTS: { readonly [T in TemplateName]: (sheet: Sheets[T]) => unknown } = {
   receipt: receiptTexts,
   depositSlip: depositSlipTexts,
   offer: offerTexts,
+  performance: performanceTexts,
 };
 
 /** A document that could not be set; the reason is for the log, not for a reader. */

@@ -1,0 +1,7 @@
+export type {
+  StatementCheckView as StatementCheck,
+  StatementContent,
+  StatementDraftView as StatementDraft,
+  StatementView as PerformanceStatement,
+  WholeStatementView as WholePerformanceStatement,
+} from '../../server/reports/performance/performance.dto.ts';
