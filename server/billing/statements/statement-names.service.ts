@@ -64,9 +64,10 @@ export class StatementNames {
    * Sentences and causes by the event's id, in a handful of statements however many lines there are.
    *
    * @param contractId the contract they all belong to; null where they belong to several, or to none
+   * @param known what its lines are called, where the caller has asked already
    */
-  async tell(contractId: string | null, rows: readonly EventRow[]): Promise<Map<string, Told>> {
-    const lines = contractId === null ? await this.namesOfLines(rows) : await this.lineNames(contractId);
+  async tell(contractId: string | null, rows: readonly EventRow[], known?: ReadonlyMap<string, string>): Promise<Map<string, Told>> {
+    const lines = known ?? (contractId === null ? await this.namesOfLines(rows) : await this.lineNames(contractId));
     const labels = await this.labels(rows);
     const names: Names = {
       line: (lineId) => lines.get(lineId),

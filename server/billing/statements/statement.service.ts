@@ -19,8 +19,8 @@ export class StatementService {
   async delivery(contractId: string): Promise<Statement<DeliveryLineView>> {
     const contract = await this.work.one(Contract, contractId);
     const rows = await this.work.sql<EventRow & { commitmentId: string } & Figures>(DELIVERY, [contractId]);
-    const told = await this.names.tell(contractId, rows);
     const kinds = await this.names.lineNames(contractId);
+    const told = await this.names.tell(contractId, rows, kinds);
     const lines = rows.map((row): DeliveryLineView => {
       const { sentence, cause } = told.get(row.eventId)!;
       const { eventId, occurredOn, bookedOn, commitmentId } = row;
