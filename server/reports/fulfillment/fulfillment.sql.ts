@@ -14,29 +14,30 @@ export const DELIVERIES = `select delivery.benefit_id as "benefitId", delivery.d
   where delivery.department_id = $1 and benefit.contract_id = any($2::uuid[]) and delivery.takes_back_delivery_id is null
   order by delivery.delivered_on, delivery.id`;
 
-/** An entry about the placement stands in the log, by its id or by its cue. */
-const IS_LOGGED = `(exists (select from log_entry as about where about.department_id = $1 and about.placement_id = placement.id and about.kind = 'read'
-      and not exists (select from log_entry as later where later.department_id = $1 and later.takes_back_entry_id = about.id))
-    or exists (select from log_entry as about where about.department_id = $1 and about.commitment_id = placement.commitment_id and about.game_id = placement.game_id
-      and about.kind = 'read' and about.cue_key = 'game:' || placement.game_id || '/' || placement.window_key || '/' || placement.place
-      and not exists (select from log_entry as later where later.department_id = $1 and later.takes_back_entry_id = about.id)))`;
+const SIGNED_OFF = (nightId: string) => `exists (select from sign_off where sign_off.department_id = $1 and sign_off.night_id = ${nightId})`;
 
-const PLACED = `select placement.id, placement.commitment_id as "commitmentId", placement.makegood_id as "makegoodId", placement.game_id as "gameId", placement.night_id as "nightId",
+/** Placements about which no entry stands in the log, by its id or by its cue. @param nights which of them, as SQL on the id of a night */
+const placedAndNotLogged = (nights: (nightId: string) => string): string => `with about as materialized (
+    select entry.placement_id, entry.cue_key from log_entry as entry
+    where entry.department_id = $1 and entry.commitment_id = any($2::uuid[]) and entry.kind = 'read' and ${nights('entry.night_id')}
+      and not exists (select from log_entry as later where later.department_id = $1 and later.takes_back_entry_id = entry.id))
+  select placement.id, placement.commitment_id as "commitmentId", placement.makegood_id as "makegoodId", placement.game_id as "gameId", placement.night_id as "nightId",
     placement.window_key as "windowKey"
   from placement join game on game.department_id = placement.department_id and game.id = placement.game_id
     join night on night.department_id = placement.department_id and night.id = placement.night_id
     join commitment on commitment.department_id = placement.department_id and commitment.id = placement.commitment_id
     join term on term.department_id = commitment.department_id and term.id = commitment.term_id
   where placement.department_id = $1 and placement.commitment_id = any($2::uuid[]) and game.status not in ('cancelled', 'postponed')
-    and not ${IS_LOGGED} and (term.ended_on is null or term.ended_on > night.held_on)`;
-
-const IS_SIGNED_OFF = 'exists (select from sign_off where sign_off.department_id = $1 and sign_off.night_id = placement.night_id)';
+    and (term.ended_on is null or term.ended_on > night.held_on) and ${nights('placement.night_id')}
+    and placement.id not in (select about.placement_id from about where about.placement_id is not null)
+    and 'game:' || placement.game_id || '/' || placement.window_key || '/' || placement.place not in (select about.cue_key from about where about.cue_key is not null)
+  order by placement.id`;
 
 /** `$2` commitments. What is planned for nights that nobody has signed off, and not logged yet. */
-export const PLANNED = `${PLACED} and not ${IS_SIGNED_OFF} order by placement.id`;
+export const PLANNED = placedAndNotLogged((nightId) => `not ${SIGNED_OFF(nightId)}`);
 
 /** `$2` commitments. What was planned on nights signed off, and of which the log says nothing. */
-export const UNLOGGED = `${PLACED} and ${IS_SIGNED_OFF} order by placement.id`;
+export const UNLOGGED = placedAndNotLogged(SIGNED_OFF);
 
 /** `$2` commitments. Reads counted in each game whose night is signed off, and nothing where there were none. */
 export const READ_IN_GAMES = `select counted_read.commitment_id as "commitmentId", counted_read.game_id as "gameId", count(*) as reads
