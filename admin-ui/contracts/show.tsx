@@ -11,6 +11,7 @@ import { CreditsSheet } from './credits/credits-sheet.tsx';
 import { ChangeMenu } from './changes/change-menu.tsx';
 import { DeleteDraftButton } from './delete-draft-button.tsx';
 import { ExplanationSheet } from './explain/explanation-sheet.tsx';
+import { FulfillmentSheet } from './fulfillment/fulfillment-sheet.tsx';
 import { GoodsSheet } from './goods/goods-sheet.tsx';
 import { InvoicesOfContract } from './invoices-of-contract.tsx';
 import { IssueInvoiceButton } from './issue-invoice-button.tsx';
@@ -45,6 +46,7 @@ function sheetsOf(contract: Contract) {
   if (contract.term.state === 'draft') return [promise, ...(contract.commitments.length > 0 ? [places] : []), ...goods, copy];
   return [
     promise,
+    { key: 'fulfillment', label: 'Fulfillment', content: () => <FulfillmentSheet contract={contract} /> },
     ...goods,
     { key: 'delivery', label: 'Delivery statement', content: () => <DeliverySheet contract={contract} /> },
     { key: 'credits', label: 'Missed reads and credits', content: () => <CreditsSheet contract={contract} /> },

@@ -244,7 +244,7 @@ function roomsOf(records: Record<string, any>, { night, played, draft, batch, op
     ],
     Promises: [
       ...all('contracts', 'sponsors', 'copies', 'read-kinds', 'sponsor-categories', 'scripts'),
-      ...tabs(`/contracts/${records['contracts'].id}/show`, nameOf(records['contracts']), 'delivery', 'credits', 'account', 'explanation', 'invoices', 'copy'),
+      ...tabs(`/contracts/${records['contracts'].id}/show`, nameOf(records['contracts']), 'fulfillment', 'delivery', 'credits', 'account', 'explanation', 'invoices', 'copy'),
       ...tabs(`/scripts/${records['scripts'].id}/show`, nameOf(records['scripts']), 'versions'),
       [`/contracts/${draft.id}`, `Change ${draft.title}`], [`/contracts/${draft.id}/show`, draft.title],
       ...(draft.commitments.length > 0 ? tabs(`/contracts/${draft.id}/show`, draft.title, 'places') : []),
