@@ -7,6 +7,7 @@ import { deskBundle } from './desk-bundle.mjs'
 import { deskPaint } from './desk-paint.mjs'
 import { deskScript } from './desk-script.mjs'
 import { deskTap } from './desk-tap.mjs'
+import { fulfillment } from './fulfillment.mjs'
 import { gamesList } from './games-list.mjs'
 import { invoicePdf } from './invoice-pdf.mjs'
 import { logBatches } from './log-batches.mjs'
@@ -22,7 +23,7 @@ import { Stage } from './stage.mjs'
 
 /** @type {Record<string, (stage: Stage) => Promise<boolean>>} */
 const figures = {
-  'games-list': gamesList, 'log-batches': logBatches, 'delivery-statement': deliveryStatement, packet, 'change-set': changeSet,
+  'games-list': gamesList, 'log-batches': logBatches, 'delivery-statement': deliveryStatement, fulfillment, packet, 'change-set': changeSet,
   'night-desk': nightDesk, 'desk-bundle': deskBundle, 'desk-script': deskScript, 'desk-tap': deskTap, 'desk-paint': deskPaint, 'trial-balance': trialBalance, aging,
   'billing-run': billingRun, 'invoice-pdf': invoicePdf, 'season-reports': seasonReports, 'plan-board': planBoard, 'plan-small': planSmall, 'plan-large': planLarge, 'plan-by-hand': planByHand, 'plan-company': planCompany,
 }
