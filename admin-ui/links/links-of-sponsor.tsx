@@ -47,7 +47,7 @@ export function LinksOfSponsor({ sponsorId, sponsorName }: { sponsorId: string; 
               rows={data}
               columns={[
                 { label: 'For whom', show: (link) => link.label ?? '–' },
-                { label: 'State', show: (link) => <Tag mood={MOODS[link.state]}>{wordFor(LINK_STATE_WORDS, link.state)}</Tag> },
+                { label: 'State', show: (link) => <><Tag mood={MOODS[link.state]}>{wordFor(LINK_STATE_WORDS, link.state)}</Tag>{link.revokedAt ? ` on ${instantText(link.revokedAt)}` : ''}</> },
                 { label: 'Good until', show: (link) => instantText(link.expiresAt) },
                 { label: 'Made', show: (link) => `${instantText(link.madeAt)}${link.madeByName ? ` by ${link.madeByName}` : ''}` },
                 { label: 'Change', show: (link) => (link.state === 'open' || link.state === 'early') && <RevokeButton path={path} link={link} /> },

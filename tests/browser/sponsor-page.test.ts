@@ -5,6 +5,7 @@ import { WIDTHS, aPage, press } from '../support/browser-page.ts';
 import { baseUrl } from '../support/database.ts';
 import { aDepartment } from '../support/department.ts';
 import { pagesOfPdf } from '../support/pdf.ts';
+import { aShortContract } from '../support/short-contract.ts';
 import { aSponsorProof, fiveHundredNights } from '../support/sponsor-proof.ts';
 
 /** All that axe finds at levels A and AA of WCAG 2.2, and nothing wider than the screen. */
@@ -76,4 +77,42 @@ test('five hundred nights stay folded by the month, and one that is sought is tw
   await press(page, /^October 2025/);
   await page.getByRole('article', { name: /Oct 31, 2025/ }).waitFor();
   expect(await faultsOf(page)).toEqual([]);
+});
+
+test('a sponsor approves its words, accepts what is put to it for missed reads, and asks about a read, on a phone', { timeout: 180_000 }, async () => {
+  const short = await aShortContract(await aDepartment());
+  const { director } = short.department;
+  await director.make('/api/copies', { sponsorId: short.season.sponsorId, readKindId: short.season.readKinds.concession, title: 'At the concession stand', fallbackText: 'Juniper & Pike.', text: 'Juniper & Pike Hardware, now also on Mill Lane.' });
+  await short.propose({ remedy: 'otherKind', replacementReadKindId: short.season.readKinds.gameBall, isShown: true, answerBy: '2099-12-31' });
+  const { token } = await director.make(`/api/sponsors/${short.season.sponsorId}/links`, { label: 'Hazel', expiresAt: '2099-01-01T00:00:00.000Z' });
+  const page = await aPage({ width: WIDTHS.phone });
+  await page.goto(`${baseUrl}/#/for-sponsors/${token}`);
+  await press(page, 'Start');
+
+  const proposal = page.getByRole('article').filter({ hasText: 'For what we missed' });
+  await press(proposal, 'Accept');
+  await proposal.getByText('Write your name').waitFor();
+  expect(await faultsOf(page)).toEqual([]);
+  await proposal.getByLabel(/Your name/).fill('Hazel Juniper');
+  await press(proposal, 'Accept');
+  await page.getByText('It is agreed.').waitFor();
+  await page.getByRole('region', { name: 'For what we missed' }).getByText(/Accepted by Hazel Juniper/).waitFor();
+
+  await page.getByLabel(/Your name/).fill('Hazel Juniper');
+  await press(page, 'Approve these words');
+  await page.getByText('is approved.').waitFor();
+  await page.getByRole('heading', { name: 'Nothing waits for you' }).waitFor();
+
+  const night = page.getByRole('article', { name: /Dec 4, 2026/ });
+  await night.getByRole('button', { name: /^Ask about this read/ }).first().click();
+  await night.getByLabel(/What you would like to know/).fill('Was the microphone on?');
+  expect(await faultsOf(page)).toEqual([]);
+  await press(night, 'Send the question');
+  const questions = page.getByRole('region', { name: 'Your questions' });
+  await questions.getByText('“Was the microphone on?”').waitFor();
+  await night.getByText('You asked about this read').first().waitFor();
+  const { data: [asked] } = await director.look('/api/read-disputes?state=open');
+  await director.post(`/api/read-disputes/${asked.id}/answer`, { outcome: 'stands', answer: 'It was; the recording has it.' }, { version: asked.version });
+  await page.reload();
+  await questions.getByText('It was; the recording has it.').waitFor();
 });

@@ -391,7 +391,11 @@ export const LINK_ROUTES: Record<string, LinkRight> = {
   'GET /api/sponsor-page/nights': 'see own proof',
   'GET /api/sponsor-page/performance-statements': 'see own money',
   'GET /api/sponsor-page/performance-statements/{statementId}/statement.pdf': 'see own money',
+  'GET /api/sponsor-page/proposals': 'see own proof',
+  'GET /api/sponsor-page/questions': 'see own proof',
   'GET /api/table': 'work the table',
+  'POST /api/sponsor-page/proposals/{proposalId}/answer': 'answer own proposals',
+  'POST /api/sponsor-page/questions': 'ask about own reads',
   'POST /api/sponsor-page/versions/{versionId}/approve': 'answer own copy',
   'POST /api/sponsor-page/versions/{versionId}/ask-for-change': 'answer own copy',
 };

@@ -51,6 +51,8 @@ export const BODIES: Record<string, Record<string, unknown>> = {
   'POST /api/sponsors/{id}/contacts': { contactedOn: '2024-12-04', how: 'call', what: 'Asked for the season' },
   'POST /api/sponsors/{id}/lose': { lostOn: '2024-12-04', reason: 'Went with the league' },
   'POST /api/copies/{id}/stop': { stoppedByName: 'Hazel Juniper', reason: 'The store moves' },
+  'POST /api/sponsor-page/proposals/{proposalId}/answer': { name: 'Hazel Juniper', answer: 'accept' },
+  'POST /api/sponsor-page/questions': { commitmentId: v7(), nightId: v7(), name: 'Hazel Juniper', what: 'Was it read?' },
   'POST /api/sponsor-page/versions/{versionId}/approve': { name: 'Hazel Juniper' },
   'POST /api/sponsor-page/versions/{versionId}/ask-for-change': { name: 'Hazel Juniper', note: 'The street is Third' },
   'POST /api/copies/{id}/versions': { text: 'Juniper and Pike Hardware.' },

@@ -9,6 +9,8 @@ export const LINK_RIGHTS = {
   'see own proof': ['sponsor'],
   'see own money': ['sponsor'],
   'answer own copy': ['sponsor'],
+  'answer own proposals': ['sponsor'],
+  'ask about own reads': ['sponsor'],
   'work the table': ['table'],
   'sign off by link': ['table'],
 } as const satisfies Record<string, readonly LinkKind[]>;

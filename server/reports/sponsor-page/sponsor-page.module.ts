@@ -1,6 +1,8 @@
 import { Module } from '@nestjs/common';
 import { BillingModule } from '../../billing/billing.module.ts';
+import { MakegoodsModule } from '../../makegoods/makegoods.module.ts';
 import { SponsorshipModule } from '../../sponsorship/sponsorship.module.ts';
+import { AnswersOfSponsorController } from './answers-of-sponsor.controller.ts';
 import { ContactsOfSchool } from './contacts-of-school.service.ts';
 import { ContractsOfSponsor } from './contracts-of-sponsor.service.ts';
 import { FulfillmentModule } from '../fulfillment/fulfillment.module.ts';
@@ -14,8 +16,8 @@ import { SponsorPageService } from './sponsor-page.service.ts';
 
 /** What a sponsor sees by its link. */
 @Module({
-  imports: [SponsorshipModule, BillingModule, FulfillmentModule],
-  controllers: [SponsorPageController, OwnPapersController],
+  imports: [SponsorshipModule, BillingModule, MakegoodsModule, FulfillmentModule],
+  controllers: [SponsorPageController, AnswersOfSponsorController, OwnPapersController],
   providers: [SponsorPageService, ContractsOfSponsor, MoneyOfSponsor, NightsOfSponsor, OwnPapers, OffersToSponsor, ContactsOfSchool],
 })
 export class SponsorPageModule {}
