@@ -17,7 +17,7 @@ export function Money({ id, title, contracts }: { id: string; title: string; con
       {contracts.map((contract) => <Price key={contract.contractId} contract={contract} />)}
       {error && <Alert severity="error" role="alert">{error.message}</Alert>}
       {!data && !error && <Typography role="status">Reading…</Typography>}
-      {isEmpty && <Typography>Nothing was invoiced yet.</Typography>}
+      {isEmpty && contracts.every((contract) => contract.isInvoicedHere) && <Typography sx={{ mt: 1 }}>Nothing was invoiced yet.</Typography>}
       {data?.sellers.map((seller) => <WithSeller key={seller.sellerId} seller={seller} money={data} isOnlyOne={data.sellers.length === 1} />)}
       {data && !isEmpty && <Typography sx={{ mt: 2, displayPrint: 'none' }}><Link href="/api/sponsor-page/account-statement.pdf" target="_blank" rel="noopener" sx={{ display: 'inline-block', py: 1 }}>Account statement of this fiscal year (PDF)</Link></Typography>}
       <Typography sx={{ color: 'text.secondary', mt: 2 }}>
@@ -27,13 +27,13 @@ export function Money({ id, title, contracts }: { id: string; title: string; con
   );
 }
 
-function Price({ contract: { title, pricing, isInKind, priceCents, stillToInvoiceCents } }: { contract: ContractOfSponsor }) {
+function Price({ contract: { title, sellerName, pricing, isInKind, isInvoicedHere, priceCents, stillToInvoiceCents } }: { contract: ContractOfSponsor }) {
   const { money } = useWritten();
   return (
     <Box sx={{ py: 1, borderBottom: 1, borderColor: 'divider', breakInside: 'avoid' }}>
       <Typography sx={{ fontWeight: 600, overflowWrap: 'anywhere' }}>{title}</Typography>
       <Typography>
-        {pricing === 'perRead' ? 'Price so far' : 'Price'} {money(priceCents)}{isInKind ? ', paid in goods or services' : ''}. {stillToInvoiceCents > 0 ? `${money(stillToInvoiceCents)} of it still to be invoiced.` : 'All of it is invoiced.'}
+        {pricing === 'perRead' ? 'Price so far' : 'Price'} {money(priceCents)}{isInKind ? ', paid in goods or services' : ''}. {isInvoicedHere ? (stillToInvoiceCents > 0 ? `${money(stillToInvoiceCents)} of it still to be invoiced.` : 'All of it is invoiced.') : `Invoices come from ${sellerName}.`}
       </Typography>
     </Box>
   );

@@ -57,6 +57,8 @@ export interface ContractOfSponsor {
   state: TermState;
   pricing: Pricing;
   isInKind: boolean;
+  /** false where the seller bills from books of its own, which are not here */
+  isInvoicedHere: boolean;
   /** as it stands: what was amended, credited or let off is in it */
   priceCents: number;
   /** of the price, not on an invoice yet; below zero is more than agreed */

@@ -1,6 +1,8 @@
 import { Inject, Injectable } from '@nestjs/common';
+import { UnitOfWork } from '../../platform/database/unit-of-work.ts';
 import { ContractViews } from '../../sponsorship/contract-view.service.ts';
 import type { ContractView } from '../../sponsorship/contract-view.ts';
+import { Seller } from '../../sponsorship/seller.entity.ts';
 import { FulfillmentService } from '../fulfillment/fulfillment.service.ts';
 import type { FulfillmentView } from '../fulfillment/fulfillment.dto.ts';
 import type { BenefitOfSponsor, ContractOfSponsor, LineOfSponsor } from './contracts-of-sponsor.dto.ts';
@@ -13,6 +15,7 @@ const MOST_CONTRACTS = 500;
 @Injectable()
 export class ContractsOfSponsor {
   constructor(
+    @Inject(UnitOfWork) private readonly work: UnitOfWork,
     @Inject(ContractViews) private readonly contracts: ContractViews,
     @Inject(FulfillmentService) private readonly fulfillment: FulfillmentService,
   ) {}
@@ -21,11 +24,12 @@ export class ContractsOfSponsor {
     const { data } = await this.contracts.list({ sponsorId, sort: '-startsOn', perPage: MOST_CONTRACTS });
     const signed = data.filter((contract) => contract.term.state !== 'draft');
     const proofs = new Map((await this.fulfillment.ofContracts(signed.map((contract) => contract.id), { nights: false })).map((proof) => [proof.contractId, proof]));
-    return signed.map((contract) => shown(contract, proofs.get(contract.id)!));
+    const billingElsewhere = new Set((await this.work.find(Seller, { keepsBooksHere: false })).map((seller) => seller.id));
+    return signed.map((contract) => ({ ...shown(contract, proofs.get(contract.id)!), isInvoicedHere: !billingElsewhere.has(contract.sellerId) }));
   }
 }
 
-function shown({ title, sellerName, isInKind, term, standing }: ContractView, proof: FulfillmentView): ContractOfSponsor {
+function shown({ title, sellerName, isInKind, term, standing }: ContractView, proof: FulfillmentView): Omit<ContractOfSponsor, 'isInvoicedHere'> {
   const { contractId, number, seasonId, seasonName, startsOn, endsOn, state, sum, lines, benefits } = proof;
   return {
     contractId, number, title, sellerName, isInKind, seasonId, seasonName, startsOn, endsOn, state,
