@@ -10,7 +10,7 @@ import type { ProposalForSponsor } from '../../makegoods/proposals/makegood-prop
 import { MakegoodProposals } from '../../makegoods/proposals/makegood-proposals.service.ts';
 import { MovesMoney } from '../../platform/http/unit.interceptor.ts';
 import type { ProposalsOnPage, QuestionsOnPage } from './answers-of-sponsor.dto.ts';
-import { reasonOnPage } from './reason-on-page.ts';
+import { reasonForSponsor } from '../../domain/reports/reason-for-sponsor.ts';
 
 /** What a sponsor says to the school by its link: yes or no to what is put to it for missed reads, and questions about reads. */
 @ApiTags('reports')
@@ -52,5 +52,5 @@ export class AnswersOfSponsorController {
 
 /** Why a read was missed is told as far as nobody typed it. */
 function onPage(proposals: readonly ProposalForSponsor[]): ProposalsOnPage {
-  return { proposals: proposals.map((one) => ({ ...one, missed: one.missed.map((read) => ({ ...read, why: reasonOnPage(read.why) ?? '' })) })) };
+  return { proposals: proposals.map((one) => ({ ...one, missed: one.missed.map((read) => ({ ...read, why: reasonForSponsor(read.why) ?? '' })) })) };
 }

@@ -1,6 +1,6 @@
 import type { FulfillmentView, NightFulfillment, ReadGiven } from '../fulfillment/fulfillment.dto.ts';
 import type { NightOfSponsor, ReadOfSponsor } from './nights-of-sponsor.dto.ts';
-import { reasonOnPage } from './reason-on-page.ts';
+import { reasonForSponsor } from '../../domain/reports/reason-for-sponsor.ts';
 
 export interface PlannedRead {
   nightId: string;
@@ -40,7 +40,7 @@ function readOfSponsor(read: ReadGiven, contractId: string, ownTitles: ReadonlyS
     entryId, occurrence, contractId, commitmentId, readKindName, gameId, windowName, at, what, atTheTable, forMissedOn, disputeId,
     copyTitle: isOwn ? read.copyTitle : null,
     copyVersionNumber: isOwn ? read.copyVersionNumber : null,
-    why: reasonOnPage(read.why),
+    why: reasonForSponsor(read.why),
   };
 }
 
