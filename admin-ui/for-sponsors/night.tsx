@@ -37,7 +37,7 @@ function Read({ read, night }: { read: ReadOfSponsor; night: NightOfSponsor }) {
   const what = read.what === 'makegood' && read.forMissedOn ? `Read to make good for ${written.day(read.forMissedOn)}` : WHAT_WORDS[read.what];
   return (
     <Box component="li" sx={{ mt: 1 }}>
-      <Typography><strong>{read.readKindName}.</strong> {what}{read.why ? `: ${read.why}` : ''}.</Typography>
+      <Typography><strong>{read.readKindName}.</strong> {what}{read.why && (read.what === 'notRead' || read.what === 'cutShort') ? `: ${read.why}` : ''}.</Typography>
       {where && <Typography sx={{ color: 'text.secondary' }}>{where}</Typography>}
       {words && <Typography sx={{ color: 'text.secondary', overflowWrap: 'anywhere' }}>{words}</Typography>}
       {read.disputeId && <Typography sx={{ color: 'text.secondary' }}>You asked about this read: see “Your questions”.</Typography>}
