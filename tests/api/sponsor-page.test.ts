@@ -193,3 +193,23 @@ test('a sponsor with five hundred nights gets them all, in order', async () => {
   expect(nights.map((night: any) => night.heldOn)).toEqual(nights.map((night: any) => night.heldOn).toSorted());
   expect(nights.every((night: any) => night.reads.length === 1 && night.reads[0].what === 'logged')).toBe(true);
 });
+
+test('of a contract that was handed on, each owner sees its own papers, and the new one none of the old one’s name', async () => {
+  const department = await aDepartment();
+  const { season, contract, link } = await aSponsorProof(department);
+  const { director, bookkeeper } = department;
+  const neighbour = await director.make('/api/sponsors', { name: 'Blue Lantern Tire', categoryId: season.categoryId });
+  const payer = await director.make('/api/payers', { name: 'Blue Lantern Tire', sponsorId: neighbour.id });
+  await director.make(`/api/contracts/${contract.id}/assign`, { toSponsorId: neighbour.id, toPayerId: payer.id, on: '2026-12-20', reason: 'The store was sold' });
+  const credited = await bookkeeper.post(`/api/contracts/${contract.id}/credits`, { commitmentId: contract.commitments[1].id, count: 6, reason: 'Not read', on: '2027-01-20' });
+  expect(credited.status).toBe(201);
+  const theirs = await linkOf(department, neighbour.id);
+  const money = await theirs.look('/api/sponsor-page/money');
+  expect([money.invoices, money.payments, money.credits]).toEqual([[], [], []]);
+  expect((await theirs.look('/api/sponsor-page')).contracts).toHaveLength(1);
+  const { nights } = await theirs.look('/api/sponsor-page/nights');
+  expect(nights[0].reads.map((read: any) => read.copyTitle)).toEqual([null, null]);
+  for (const path of LOOKS) expect([path, /Juniper|Hazel/.test(JSON.stringify({ ...(await theirs.look(path)), contacts: [] }).replace('sent to Hazel Juniper', ''))]).toEqual([path, false]);
+  expect((await link.look('/api/sponsor-page')).contracts).toEqual([]);
+  expect((await link.look('/api/sponsor-page/money')).invoices).toHaveLength(1);
+});

@@ -16,13 +16,18 @@ export const INVOICES = `select invoice.id, invoice.number, invoice.kind, invoic
     ${applied('payment_id')} as "paidCents", ${applied('credit_memo_id')} as "creditedCents"
   ${INVOICE_FROM} order by invoice.issued_on desc, invoice.number desc`;
 
+/** What was credited while the contract was another's, or on another's invoice, stays with that one. */
 const MEMO_FROM = `from credit_memo as memo
     join payer on payer.department_id = memo.department_id and payer.id = memo.payer_id
     join seller on seller.department_id = memo.department_id and seller.id = memo.seller_id
     join credit_standing as standing on standing.department_id = memo.department_id and standing.credit_id = memo.id
     left join invoice on invoice.department_id = memo.department_id and invoice.id = memo.invoice_id
     left join contract on contract.department_id = memo.department_id and contract.id = memo.contract_id
-   where memo.department_id = $1 and coalesce(invoice.sponsor_id, contract.sponsor_id, payer.sponsor_id) = $2`;
+   where memo.department_id = $1 and coalesce(invoice.sponsor_id, contract.sponsor_id, payer.sponsor_id) = $2
+     and not exists (select from credit_memo_line as line join invoice as credited on credited.department_id = line.department_id and credited.id = line.invoice_id
+       where line.department_id = memo.department_id and line.credit_memo_id = memo.id and credited.sponsor_id <> $2)
+     and (memo.invoice_id is not null or not exists (select from contract_assignment as handed
+       where handed.department_id = memo.department_id and handed.contract_id = memo.contract_id and handed.recorded_at > memo.recorded_at))`;
 
 export const CREDITS = `select memo.id, memo.number, memo.seller_id as "sellerId", memo.issued_on as "issuedOn", memo.gross_cents as "grossCents",
     standing.left_cents as "leftCents" ${MEMO_FROM} order by memo.issued_on desc, memo.number desc`;
