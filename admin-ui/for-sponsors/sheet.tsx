@@ -35,7 +35,7 @@ export function SponsorSheet() {
 }
 
 const PARTS = {
-  waiting: 'Waiting for you', reads: 'Promised and given', nights: 'Night by night', agreed: 'For what we missed', questions: 'Your questions',
+  waiting: 'Waiting for you', reads: 'Promised and given', nights: 'Night by night', agreed: 'For what we missed', questions: 'Your questions', statements: 'Statements of performance',
   money: 'What it costs', offers: 'Offered to you', words: 'Your words', contact: 'Whom to call',
 } as const;
 type PartName = keyof typeof PARTS;
@@ -46,6 +46,7 @@ function Parts({ page }: { page: SponsorPage }) {
   const [said, setSaid] = useState<string | null>(null);
   const proposals = useServer<ProposalsOnPage>(`${PATH}/proposals`).data?.proposals ?? [];
   const questions = useServer<QuestionsOnPage>(`${PATH}/questions`).data?.questions ?? [];
+  const statements = useServer<{ data: unknown[] }>(`${PATH}/performance-statements`).data?.data ?? [];
   const here = useMemo(() => ({ page, say: setSaid }), [page]);
   const answered = (next: SponsorPage, sentence: string): void => {
     client.setQueryData(['server', PATH], next);
@@ -57,7 +58,7 @@ function Parts({ page }: { page: SponsorPage }) {
   const closed = proposals.filter((proposal) => proposal.answer !== null);
   const waits = waiting.length + open.length > 0;
   const shows: Record<PartName, boolean> = {
-    waiting: true, reads: true, nights: page.contracts.length > 0, agreed: closed.length > 0, questions: questions.length > 0,
+    waiting: true, reads: true, nights: page.contracts.length > 0, agreed: closed.length > 0, questions: questions.length > 0, statements: statements.length > 0,
     money: true, offers: page.offers.length > 0, words: approved.length > 0, contact: true,
   };
   const parts = (Object.keys(PARTS) as PartName[]).filter((id) => shows[id]).map((id) => ({ id, title: PARTS[id] }));

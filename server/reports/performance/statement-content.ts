@@ -2,10 +2,10 @@ import type { EventRow, Told } from '../../billing/statements/statement-names.se
 import type { Day } from '../../domain/day.ts';
 import { clockAt } from '../../domain/instant.ts';
 import { paceOfLines } from '../../domain/reports/pace-of-lines.ts';
+import { reasonForSponsor } from '../../domain/reports/reason-for-sponsor.ts';
 import type { StatementAccountLine, StatementContent, StatementHead, StatementLine, StatementNight, StatementOutcome, StatementRead } from '../../domain/reports/statement-content.ts';
 import type { TermState } from '../../sponsorship/contract-view.ts';
 import type { FulfillmentView, LineFulfillment, NightFulfillment, ReadGiven } from '../fulfillment/fulfillment.dto.ts';
-import { reasonOnPage } from '../sponsor-page/reason-on-page.ts';
 import type { ReadAccount } from './performance.sql.ts';
 
 export interface HeadRow extends Omit<StatementHead, 'throughOn' | 'seasonName' | 'startsOn' | 'endsOn'> {
@@ -79,7 +79,7 @@ function readOf({ entryId, readKindName, windowName, at, copyTitle, copyVersionN
   const isOfTheBooks = entryId === null || what === 'takenBack';
   return {
     readKindName, windowName, clock: at === null ? null : clockAt(at, zone), copyTitle, copyVersionNumber,
-    outcome: what as StatementOutcome, why: isOfTheBooks ? why : reasonOnPage(why), atTheTable, forMissedOn,
+    outcome: what as StatementOutcome, why: isOfTheBooks ? why : reasonForSponsor(why), atTheTable, forMissedOn,
   };
 }
 

@@ -3,6 +3,7 @@ import { ApiTags } from '@nestjs/swagger';
 import { NeedsLink } from '../../access/needs.ts';
 import { TheLinkVisitor } from '../../access/visitor.ts';
 import type { LinkVisitor } from '../../access/visitor.ts';
+import { reasonForSponsor } from '../../domain/reports/reason-for-sponsor.ts';
 import { AskAboutReadDto } from '../../makegoods/disputes/read-dispute.dto.ts';
 import { ReadDisputes } from '../../makegoods/disputes/read-disputes.service.ts';
 import { AnswerByLinkDto } from '../../makegoods/proposals/makegood-proposal.dto.ts';
@@ -10,7 +11,6 @@ import type { ProposalForSponsor } from '../../makegoods/proposals/makegood-prop
 import { MakegoodProposals } from '../../makegoods/proposals/makegood-proposals.service.ts';
 import { MovesMoney } from '../../platform/http/unit.interceptor.ts';
 import type { ProposalsOnPage, QuestionsOnPage } from './answers-of-sponsor.dto.ts';
-import { reasonForSponsor } from '../../domain/reports/reason-for-sponsor.ts';
 
 /** What a sponsor says to the school by its link: yes or no to what is put to it for missed reads, and questions about reads. */
 @ApiTags('reports')

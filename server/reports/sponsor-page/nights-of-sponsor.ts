@@ -1,6 +1,6 @@
+import { reasonForSponsor } from '../../domain/reports/reason-for-sponsor.ts';
 import type { FulfillmentView, NightFulfillment, ReadGiven } from '../fulfillment/fulfillment.dto.ts';
 import type { NightOfSponsor, ReadOfSponsor } from './nights-of-sponsor.dto.ts';
-import { reasonForSponsor } from '../../domain/reports/reason-for-sponsor.ts';
 
 export interface PlannedRead {
   nightId: string;
