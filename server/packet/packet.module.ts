@@ -35,6 +35,6 @@ export const packetEntities = [ScriptRow, HonoursListRow, HonouredStudentRow, Pa
     NightsWithPaper, NightsForPackets, ScriptService, ScriptWordings, ScriptVersions, ScriptPreview, HonoursLists, HonoursImport,
     PacketService, IssueShelf, PacketBinder, PacketIssueService, PacketPrinter, PapersService, Erasing, PacketsOfSeason,
   ],
-  exports: [HonoursLists, PacketService, PacketIssueService, PacketsOfSeason, NightsWithPaper],
+  exports: [HonoursLists, PacketService, PacketIssueService, PacketsOfSeason, NightsWithPaper, NightsForPackets, PapersService],
 })
 export class PacketModule {}

@@ -5,6 +5,7 @@ import type { Right } from '../../server/domain/access/rights.ts';
 export const ROUTES: Record<string, Right | 'open'> = {
   'POST /api/applications/{id}/take-back': 'record payments',
   'GET /api/audit': 'see the audit',
+  'GET /api/boards/glance': 'see packets',
   'GET /api/open-money': 'see money',
   'POST /api/charges': 'bill',
   'POST /api/credit-memos/{id}/refunds': 'record payments',
