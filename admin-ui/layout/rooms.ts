@@ -47,6 +47,12 @@ export const ROOMS: readonly Room[] = [
     ],
   },
   {
+    title: 'Proof',
+    pages: [
+      page('glance', 'Season at a glance'),
+    ],
+  },
+  {
     title: 'Books',
     pages: [
       page('trial-balance', 'Trial balance'), page('aging', 'Aging'), page('account-ledger', 'Account ledger'), page('unearned-revenue', 'Unearned revenue'),

@@ -5,6 +5,7 @@ import { PacketModule } from '../packet/packet.module.ts';
 import { SeasonModule } from '../season/season.module.ts';
 import { SponsorshipModule } from '../sponsorship/sponsorship.module.ts';
 import { LedgerModule } from '../ledger/ledger.module.ts';
+import { BoardsModule } from './boards/boards.module.ts';
 import { IncomeBoardModule } from './boards/income-board.module.ts';
 import { DocumentsController } from './documents/documents.controller.ts';
 import { DocumentsService } from './documents/documents.service.ts';
@@ -21,7 +22,7 @@ import { SponsorPageModule } from './sponsor-page/sponsor-page.module.ts';
 @Module({
   imports: [
     LedgerModule, SeasonModule, SponsorshipModule, PacketModule, BillingModule, MakegoodsModule, MoneyReportsModule,
-    IncomeBoardModule,
+    BoardsModule, IncomeBoardModule,
     FulfillmentModule,
     PerformanceModule,
     SponsorPageModule,
