@@ -7,6 +7,7 @@ import { CallsPage } from './calls/page.tsx';
 import { CheckEntryPage } from './check-entry/page.tsx';
 import { CHANGE_KINDS } from './contracts/changes/change-kinds.tsx';
 import { ChangePage } from './contracts/changes/change-page.tsx';
+import { AtRiskPage } from './boards/at-risk.tsx';
 import { GlancePage } from './boards/glance.tsx';
 import { billingRuns } from './billing-runs/resource.ts';
 import { AccountLedgerPage } from './books/account-ledger.tsx';
@@ -94,6 +95,7 @@ export const App = () => (
       {CHANGE_KINDS.map((kind) => <Route key={kind.key} path={`/contracts/:id/${kind.key}`} element={<ChangePage key={kind.key} kind={kind} />} />)}
       <Route path="/calls" element={<CallsPage />} />
       <Route path="/plan" element={<PlanBoardPage />} />
+      <Route path="/at-risk" element={<AtRiskPage />} />
       <Route path="/glance" element={<GlancePage />} />
       <Route path="/trial-balance" element={<TrialBalancePage />} />
       <Route path="/account-ledger" element={<AccountLedgerPage />} />

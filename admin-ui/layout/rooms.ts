@@ -50,6 +50,7 @@ export const ROOMS: readonly Room[] = [
     title: 'Proof',
     pages: [
       page('glance', 'Season at a glance'),
+      page('at-risk', 'Promises at risk'),
     ],
   },
   {

@@ -3,6 +3,7 @@ import { useState } from 'react';
 import { Title, useGetList } from 'react-admin';
 import { Pick } from '../books/pickers.tsx';
 import { useAsked } from '../books/use-asked.ts';
+import { InventoryBoard } from '../boards/inventory-board.tsx';
 import { useServer } from '../api/use-server.ts';
 import { Go } from '../fields/go.tsx';
 import { monthText } from '../format/day.ts';
@@ -99,6 +100,7 @@ export function LeftToSellPage() {
         The most further reads of each kind that fit while everything promised and offered stays whole: others may move aside for them, so “left” can be more than the places that are free now. Kinds share places, so what is sold of one is gone for the others. A read kind that only so many sponsors may have in a game can be sold out while places are free.
       </Typography>
       <Box sx={{ mb: 2 }}>{seasons && seasons.length > 0 && <Pick label="Season" value={seasonId} choices={seasons.map(({ id, name }) => ({ id, name }))} onChange={(id) => change('seasonId', id)} />}</Box>
+      {seasonId && <InventoryBoard key={seasonId} seasonId={seasonId} />}
       {seasons?.length === 0 ? <EmptyList action={<Go to="/seasons/create">Add a season</Go>}>There is no season yet.</EmptyList> : left.data || left.error ? <Reading of={left}>{(view) => <Shown left={view} />}</Reading> : <Waiting what="Working out what is left" />}
     </>
   );

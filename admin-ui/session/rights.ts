@@ -52,6 +52,7 @@ const RIGHTS: Record<string, { see: Right; change: Right }> = {
   messages: { see: 'see money', change: 'send letters' },
   'performance-statements': { see: 'see money', change: 'issue statements' },
   'statement-runs': { see: 'see money', change: 'issue statements' },
+  'at-risk': { see: 'see contracts', change: 'see contracts' },
   glance: { see: 'see packets', change: 'see packets' },
   'open-money': { see: 'see money', change: 'record payments' },
   'write-offs': { see: 'see money', change: 'approve write-offs' },

@@ -6,6 +6,8 @@ export const ROUTES: Record<string, Right | 'open'> = {
   'POST /api/applications/{id}/take-back': 'record payments',
   'GET /api/audit': 'see the audit',
   'GET /api/boards/glance': 'see packets',
+  'GET /api/boards/inventory': 'see contracts',
+  'GET /api/boards/at-risk': 'see contracts',
   'GET /api/open-money': 'see money',
   'POST /api/charges': 'bill',
   'POST /api/credit-memos/{id}/refunds': 'record payments',

@@ -3,6 +3,7 @@ import { brokenFloorsOf } from '../../domain/reports/broken-floors.ts';
 import { paceByDay } from '../../domain/reports/pace.ts';
 import { readsThatStand } from '../../domain/reports/reads-that-stand.ts';
 import type { ReadThatStands } from '../../domain/reports/reads-that-stand.ts';
+import { isPricedByRead, openCentsOf } from '../../domain/sponsorship/line-values.ts';
 import type { LinePosition } from '../../domain/sponsorship/position.ts';
 import { standingOf, sumOfStandings } from '../../domain/sponsorship/standing.ts';
 import type { CommitmentRow } from '../../sponsorship/contract-view.ts';
@@ -79,6 +80,7 @@ function lineToShow(commitment: CommitmentRow, facts: LineFacts, books: TermBook
     commitmentId, readKindId, readKindName, counting, standing,
     planned: facts.planned.filter((row) => row.commitmentId === commitmentId).length,
     shortfall: 0,
+    openCents: line ? openCents(line, standing.owed) : 0,
     gamesInAll: pace.gamesInAll,
     gamesPlayed: pace.gamesPlayed,
     brokenFloors: floorsOf(commitment, facts, played),
@@ -89,6 +91,11 @@ function lineToShow(commitment: CommitmentRow, facts: LineFacts, books: TermBook
   };
   const gamesCounted = games.filter((game) => facts.isOver.has(game.id)).length;
   return { contractId: commitment.contractId, view, line: line ?? null, gamesCounted, gamesLeft: games.length - gamesCounted };
+}
+
+/** What is priced by the read is worth its rate for each that is owed. */
+function openCents(line: LinePosition, owed: number): number {
+  return isPricedByRead(line.terms) ? owed * line.terms.rateCents : openCentsOf(line);
 }
 
 function floorsOf({ id, leastPerGame }: CommitmentRow, { readInGames, isOver }: LineFacts, played: readonly GameOfSeason[]): LineFulfillment['brokenFloors'] {

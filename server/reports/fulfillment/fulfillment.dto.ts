@@ -60,6 +60,8 @@ export interface LineFulfillment {
   planned: number;
   /** owed, and no game is left that could carry them as promised */
   shortfall: number;
+  /** the part of its price that nothing has earned yet, cents */
+  openCents: number;
   gamesInAll: number;
   gamesPlayed: number;
   brokenFloors: BrokenFloor[];
