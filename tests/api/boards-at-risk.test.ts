@@ -17,7 +17,7 @@ async function aPromise(more: Record<string, unknown> = {}) {
   const play = async (game: number, reads: number) => {
     const { gameId, nightId } = season.games[game]!;
     const entries = Array.from({ length: reads }, (_, place) => device.read(contract.commitments[0].id, gameId, place + 1));
-    await department.director.make(`/api/nights/${nightId}/log`, { deviceId: device.deviceId, entries });
+    if (reads > 0) await department.director.make(`/api/nights/${nightId}/log`, { deviceId: device.deviceId, entries });
     await department.director.make(`/api/games/${gameId}/play`, { scores: [] });
     await department.director.make(`/api/nights/${nightId}/sign-off`, EARLY);
   };
@@ -53,7 +53,7 @@ test('what is given in time is at no risk of pace', async () => {
 
 test('a contract on hold is at risk as long as something is owed, and the repair is to lift the hold', async () => {
   const { director, contract, board, season } = await aPromise();
-  await director.make(`/api/contracts/${contract.id}/hold`, { heldOn: season.today, reason: 'The first invoice is long unpaid' });
+  await director.make(`/api/contracts/${contract.id}/hold`, { on: season.today, reason: 'The first invoice is long unpaid' });
   const [line] = (await board()).lines;
   expect(line).toMatchObject({ heldOn: season.today, heldBecause: 'The first invoice is long unpaid', repair: { kind: 'liftHold', costCents: 0 }, to: `/contracts/${contract.id}/lift-hold` });
   expect(line.risks).toContain('held');
@@ -73,7 +73,7 @@ test('most at stake comes first, and the file has the same lines with a total', 
   const { department, season, board, director } = await aPromise();
   for (const [reads, rateCents] of [[2, 1_000], [4, 30_000]] as const) {
     const contract = await aSignedContract(department, season, { title: `Reads at ${rateCents}`, priceCents: reads * rateCents, billingPlan: { kind: 'inFull', on: season.today }, term: { startsOn: season.startsOn, endsOn: season.endsOn }, commitments: [{ readKindId: season.readKinds.gameBall, counting: 'perTerm', reads, rateCents }] });
-    await director.make(`/api/contracts/${contract.id}/hold`, { heldOn: season.today, reason: 'Waits for the owner' });
+    await director.make(`/api/contracts/${contract.id}/hold`, { on: season.today, reason: 'Waits for the owner' });
   }
   const view = await board();
   const stakes = view.lines.map(({ atStakeCents }: any) => atStakeCents);
