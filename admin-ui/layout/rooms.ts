@@ -51,6 +51,8 @@ export const ROOMS: readonly Room[] = [
     pages: [
       page('glance', 'Season at a glance'),
       page('at-risk', 'Promises at risk'),
+      page('makegood-proposals', 'Makegoods'),
+      page('read-disputes', 'Disputes'),
     ],
   },
   {

@@ -64,7 +64,7 @@ test('reads of a game that is over without them cannot be given as promised: the
   await play(0, 0);
   await play(1, 1);
   const line = (await board()).lines[0];
-  expect(line).toMatchObject({ promised: 4, given: 1, owed: 3, shortfall: 1, repair: { kind: 'makegood' }, to: `/makegood-proposals/create?contractId=${contract.id}&commitmentId=${contract.commitments[0].id}` });
+  expect(line).toMatchObject({ promised: 4, given: 1, owed: 3, shortfall: 1, repair: { kind: 'makegood' }, to: `/contracts/${contract.id}/show?tab=credits` });
   expect(line.risks[0]).toBe('shortfall');
   expect(line.repair.costCents).not.toBeNull();
 });

@@ -8,7 +8,7 @@ import type { Season } from '../support/season.ts';
 
 /** The address of a page and the heading it carries. */
 export type Sheet = readonly [path: string, heading: string];
-export type Rooms = Record<'Now' | 'Calendar' | 'Selling' | 'Promises' | 'Changes' | 'Money' | 'Books' | 'Office', Sheet[]>;
+export type Rooms = Record<'Now' | 'Calendar' | 'Selling' | 'Promises' | 'Changes' | 'Money' | 'Proof' | 'Books' | 'Office', Sheet[]>;
 
 const LISTS: Record<string, string> = {
   games: 'Games', teams: 'Teams', schools: 'Schools', venues: 'Venues', seasons: 'Seasons', offers: 'Offers', contracts: 'Contracts', sponsors: 'Sponsors',
@@ -251,6 +251,7 @@ function roomsOf(records: Record<string, any>, { night, played, draft, batch, op
     ],
     Changes: changesOf(records['contracts'].id, nameOf(records['contracts'])),
     Money: [['/open-money', 'Open money'], ...all('billing-runs', 'invoices', 'credit-memos', 'payments', 'receipts', 'deposit-slips', 'payers', 'sellers'), ['/check-entry', 'Enter checks'], ['/find', 'Find a document'], ['/find?q=juniper', 'Find a document'], ...stories],
+    Proof: [['/glance', 'Season at a glance'], ['/at-risk', 'Promises at risk']],
     Books: [
       ['/trial-balance', 'Trial balance'], ['/account-ledger', 'Account ledger'], ['/aging?by=invoiceAge', 'Aging'], ['/unearned-revenue', 'Unearned revenue'],
       ['/income-by-team', 'Income by team'], ['/months', 'Months'], ['/months/2026-11/show', 'November 2026'], ['/accounts', 'Accounts'],

@@ -59,7 +59,7 @@ async function lookAt(page: Page, path: string, heading: string): Promise<string
 }
 
 describe('on a phone, a tablet and a desk', () => {
-  test.each(['Now', 'Calendar', 'Selling', 'Promises', 'Changes', 'Money', 'Books', 'Office'] as const)('every page of the room “%s” fits, has one heading, shows no ids and can be used with a screen reader', { timeout: 300_000 }, async (room) => {
+  test.each(['Now', 'Calendar', 'Selling', 'Promises', 'Changes', 'Money', 'Proof', 'Books', 'Office'] as const)('every page of the room “%s” fits, has one heading, shows no ids and can be used with a screen reader', { timeout: 300_000 }, async (room) => {
     const page = await aPage({ visitor: department.director });
     const faults: string[] = [];
     for (const [path, heading] of rooms[room]) {
@@ -82,7 +82,7 @@ describe('on a phone, a tablet and a desk', () => {
 /** Every kind of page: lists, sheets, statements, forms. */
 const SELLING = /^\/(offers\/[^/]+\/show|calls|can-we-promise|left-to-sell|plan|plan-proposals\/.+)$/;
 const inTheDark = (): Sheet[] => [
-  ...rooms.Now, ...rooms.Promises.filter(([path]) => /^\/(contracts|copies)/.test(path)), ...rooms.Money.slice(0, 5), ...[...rooms.Calendar, ...rooms.Selling, ...rooms.Money].filter(([path]) => SELLING.test(path)),
+  ...rooms.Now, ...rooms.Promises.filter(([path]) => /^\/(contracts|copies)/.test(path)), ...rooms.Money.slice(0, 5), ...rooms.Proof, ...[...rooms.Calendar, ...rooms.Selling, ...rooms.Money].filter(([path]) => SELLING.test(path)),
 ];
 
 test('the pages keep their contrast on the dark screen for a dim gym', { timeout: 300_000 }, async () => {

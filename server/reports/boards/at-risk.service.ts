@@ -71,13 +71,13 @@ function lineAtRisk(view: FulfillmentView, line: LineFulfillment, short: LineSho
     promised: standing.promised, given: standing.given + standing.madeGood, owed: standing.owed, expectedByNow: standing.expectedByNow, behind: standing.behind,
     planned: line.planned, shortfall: promise.shortfall, brokenFloors: promise.brokenFloors, heldOn, heldBecause,
     chanceAllGiven: promise.chanceAllGiven, expectedFinal: forecast?.expectedFinal ?? null, forecastWords: forecast?.words ?? null,
-    risks, openCents: promise.openCents, atStakeCents: atStakeCents(promise), repair, to: pageOf(repair, view, line),
+    risks, openCents: promise.openCents, atStakeCents: atStakeCents(promise), repair, to: pageOf(repair, view),
   }];
 }
 
-function pageOf({ kind }: Repair, { contractId, seasonId, sponsorId }: FulfillmentView, { commitmentId }: LineFulfillment): string {
+function pageOf({ kind }: Repair, { contractId, seasonId, sponsorId }: FulfillmentView): string {
   if (kind === 'liftHold') return `/contracts/${contractId}/lift-hold`;
-  if (kind === 'makegood') return `/makegood-proposals/create?contractId=${contractId}&commitmentId=${commitmentId}`;
+  if (kind === 'makegood') return `/contracts/${contractId}/show?tab=credits`;
   if (kind === 'proposed') return '/makegood-proposals';
   if (kind === 'place' || kind === 'replan') return `/plan?season=${seasonId}&sponsor=${sponsorId}`;
   return `/contracts/${contractId}/show`;
