@@ -1,6 +1,7 @@
 /** `npm run bench`: every figure, or the one that is named, as in `npm run bench -- games-list`. */
 import { WayOut, command } from '../../server/commands/terminal.mjs'
 import { billingRun } from './billing-run.mjs'
+import { boardsAgainstSql, boardsAmong } from './boards.mjs'
 import { changeSet } from './change-set.mjs'
 import { deliveryStatement } from './delivery-statement.mjs'
 import { deskBundle } from './desk-bundle.mjs'
@@ -26,6 +27,8 @@ const figures = {
   'games-list': gamesList, 'log-batches': logBatches, 'delivery-statement': deliveryStatement, fulfillment, packet, 'change-set': changeSet,
   'night-desk': nightDesk, 'desk-bundle': deskBundle, 'desk-script': deskScript, 'desk-tap': deskTap, 'desk-paint': deskPaint, 'trial-balance': trialBalance, aging,
   'billing-run': billingRun, 'invoice-pdf': invoicePdf, 'season-reports': seasonReports, 'plan-board': planBoard, 'plan-small': planSmall, 'plan-large': planLarge, 'plan-by-hand': planByHand, 'plan-company': planCompany,
+  boards: boardsAgainstSql, 'boards-among': boardsAmong,
+  'billing-run': billingRun, 'invoice-pdf': invoicePdf, 'plan-board': planBoard, 'plan-small': planSmall, 'plan-large': planLarge, 'plan-by-hand': planByHand, 'plan-company': planCompany,
 }
 
 /** Each figure stands on a stage of its own, which is cleared whatever happens. @param {string} name */

@@ -39,8 +39,8 @@ export class AtRiskService {
     const season = await this.seasons.chosen(asked);
     const rows = season.seasonId === null ? [] : await this.work.sql<ContractRow>(CONTRACTS, [season.seasonId]);
     const ids = rows.map(({ contractId }) => contractId);
-    const views = await this.fulfillments.ofContracts(ids, { nights: false });
     const short = ids.length === 0 ? new Map<string, LineShortfall[]>() : await this.shortfalls.ofContracts(ids);
+    const views = await this.fulfillments.ofContracts(ids, { nights: false, shortfalls: short });
     const held = new Map(rows.map((row) => [row.contractId, row]));
     const lines = views
       .flatMap((view) => view.lines.flatMap((line) => lineAtRisk(view, line, short.get(view.contractId)?.find((one) => one.commitmentId === line.commitmentId), held.get(view.contractId)!)))
