@@ -4,6 +4,7 @@ import { useServer } from '../api/use-server.ts';
 import { iMay } from '../session/rights.ts';
 import { Reading } from '../show/reading.tsx';
 import { AskedSheet } from './asked-sheet.tsx';
+import { AtRiskSheet } from './at-risk-sheet.tsx';
 import { BehindSheet } from './behind-sheet.tsx';
 import { HeldSheet } from './held-sheet.tsx';
 import { NextNights } from './next-nights.tsx';
@@ -25,6 +26,7 @@ export function HomePage() {
             {iMay('invoices', 'list') && home.figures && <SeasonFigures figures={home.figures} />}
             <Box sx={{ display: 'grid', gap: 2, gridTemplateColumns: { xs: '1fr', lg: '1fr 1fr' }, alignItems: 'start' }}>
               <Box sx={{ minWidth: 0 }}>
+                {iMay('at-risk', 'list') && <AtRiskSheet />}
                 {iMay('contracts', 'list') && <BehindSheet lines={home.behind ?? []} />}
                 {iMay('read-disputes', 'list') && <AskedSheet lines={home.asked ?? []} />}
                 {iMay('contracts', 'list') && <HeldSheet lines={home.held ?? []} />}

@@ -2,11 +2,13 @@
 import pg from 'pg'
 import { fillDepartments, namesIn } from './fill.mjs'
 
-/** Sixty sponsors with three commitments of fifty-six reads that were logged: 10,080 entries. */
-export const busySeason = { games: 120, nights: 60, contracts: 60, commitmentsPerContract: 3, readsPerCommitment: 56 }
-const promised = 80
+/** Half a season: sixty sponsors with three commitments, of each of which a read was logged on fifty-six nights: 10,080 entries. As many nights are to come. */
+export const busySeason = { games: 112, nights: 112, contracts: 60, commitmentsPerContract: 3, readsPerCommitment: 56, firstDay: '(current_date - 56)', nightsBetweenReads: 1 }
+const promised = 120
 
 const steps = [
+  `update season set starts_on = current_date - 60, ends_on = current_date + 60 where department_id = $1`,
+  `update term set starts_on = current_date - 60, ends_on = current_date + 60 where department_id = $1`,
   `update commitment set reads = ${promised} where department_id = $1`,
   `update game set status = 'played' where department_id = $1 and played_on < current_date`,
   `insert into sign_off (department_id, id, night_id, signed_off_by_person_id, attendance) select department_id, gen_random_uuid(), id, id, 400 from night where department_id = $1 and held_on < current_date`,

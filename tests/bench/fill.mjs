@@ -1,7 +1,7 @@
 /** Fills a database with departments of one full season each, by generated SQL; nothing of it is read back by a rule. */
 import pg from 'pg'
 
-/** @typedef {{ games: number, nights: number, contracts: number, commitmentsPerContract: number, readsPerCommitment: number }} Held */
+/** @typedef {{ games: number, nights: number, contracts: number, commitmentsPerContract: number, readsPerCommitment: number, firstDay?: string, nightsBetweenReads?: number }} Held `firstDay` is SQL */
 
 /** What one department's season holds, where nothing else is asked for. @type {Held} */
 export const season = { games: 200, nights: 60, contracts: 12, commitmentsPerContract: 3, readsPerCommitment: 20 }
@@ -25,9 +25,9 @@ function tablesOf(held) {
   const reads = `${commitments}, ${count('r', held.readsPerCommitment)}`
   const read = `(c * 10000 + m * 100 + r)`
   const nightOf = (/** @type {string} */ game) => `(1 + (${game} - 1) % ${held.nights})`
-  const heldOn = (/** @type {string} */ night) => `date '2026-11-20' + (${night} * 110) / ${held.nights}`
-  /** Each read falls on a night of its own, over the whole season; game n is the first of night n. */
-  const readAt = `(r * ${held.nights} / ${held.readsPerCommitment})`
+  const heldOn = (/** @type {string} */ night) => `${held.firstDay ?? "date '2026-11-20'"} + (${night} * 110) / ${held.nights}`
+  /** Each read falls on a night of its own, over the whole season where nothing else is asked for; game n is the first of night n. */
+  const readAt = `(r * ${held.nightsBetweenReads ?? held.nights / held.readsPerCommitment})`
   const readOn = heldOn(readAt)
 
   /** Table → columns, values and where they come from; `d` is the department. */
