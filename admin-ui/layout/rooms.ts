@@ -41,18 +41,11 @@ export const ROOMS: readonly Room[] = [
   {
     title: 'Proof',
     pages: [
-      page('makegood-proposals', 'Makegoods'),
-      page('read-disputes', 'Disputes'),
-      page('performance-statements', 'Statements'),
-    ],
-  },
-  {
-    title: 'Proof',
-    pages: [
       page('glance', 'Season at a glance'),
       page('at-risk', 'Promises at risk'),
       page('makegood-proposals', 'Makegoods'),
       page('read-disputes', 'Disputes'),
+      page('performance-statements', 'Statements'),
     ],
   },
   {
