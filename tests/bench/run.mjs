@@ -28,7 +28,6 @@ const figures = {
   'night-desk': nightDesk, 'desk-bundle': deskBundle, 'desk-script': deskScript, 'desk-tap': deskTap, 'desk-paint': deskPaint, 'trial-balance': trialBalance, aging,
   'billing-run': billingRun, 'invoice-pdf': invoicePdf, 'season-reports': seasonReports, 'plan-board': planBoard, 'plan-small': planSmall, 'plan-large': planLarge, 'plan-by-hand': planByHand, 'plan-company': planCompany,
   boards: boardsAgainstSql, 'boards-among': boardsAmong,
-  'billing-run': billingRun, 'invoice-pdf': invoicePdf, 'plan-board': planBoard, 'plan-small': planSmall, 'plan-large': planLarge, 'plan-by-hand': planByHand, 'plan-company': planCompany,
 }
 
 /** Each figure stands on a stage of its own, which is cleared whatever happens. @param {string} name */
