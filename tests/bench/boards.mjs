@@ -117,7 +117,7 @@ async function statementsOf(stage, database, token) {
 /** @param {import('./stage.mjs').Stage} stage @param {object} told @returns {Promise<number>} its port */
 async function bareServer(stage, told) {
   const types = pathToFileURL(join(checkout, '.build/server/platform/database/types.js')).href
-  const child = fork(fileURLToPath(new URL('./bare-statements.mjs', import.meta.url)), { env: { ...process.env, BENCH_TYPES: types }, execArgv: [] })
+  const child = fork(fileURLToPath(new URL('./bare-replay.mjs', import.meta.url)), { env: { ...process.env, BENCH_TYPES: types }, execArgv: [] })
   child.send(told)
   stage.onClose(async () => {
     if (child.exitCode !== null) return
