@@ -19,7 +19,7 @@ export function CellWords({ cell, of }: { cell: GlanceCell; of: string }) {
   return <Box component={Link} to={to} title={title} aria-label={`${words}. ${SAID[state]}: ${of}`} sx={{ ...ink, textUnderlineOffset: 3, display: 'inline-flex', alignItems: 'center', minHeight: 28 }}>{inside}</Box>;
 }
 
-const HIDDEN = { position: 'absolute', width: 1, height: 1, overflow: 'hidden', clip: 'rect(0 0 0 0)', whiteSpace: 'nowrap' } as const;
+const HIDDEN = { position: 'absolute', width: '1px', height: '1px', overflow: 'hidden', clip: 'rect(0 0 0 0)', whiteSpace: 'nowrap' } as const;
 
 /** What the signs stand for. */
 export function Signs() {

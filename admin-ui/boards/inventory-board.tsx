@@ -55,7 +55,7 @@ function Shown({ view }: { view: InventoryView }) {
 export function InventoryBoard({ seasonId }: { seasonId: string }) {
   const view = useServer<InventoryView>(`/boards/inventory?seasonId=${seasonId}`);
   return (
-    <Section title="Sold and left" lead="All places of the season. Kinds share places: what is left of one is gone once another is sold there.">
+    <Section title="Sold and left" lead="All places of the season. Kinds share places: what is left of one is gone once another is sold there. Held are the places that the plan keeps for open offers.">
       <Reading of={view}>{(data) => <Shown view={data} />}</Reading>
     </Section>
   );

@@ -1,6 +1,7 @@
 import { Box } from '@mui/material';
 import { BarChart } from '@mui/x-charts/BarChart';
-import { useId } from 'react';
+import { ChartsText, type ChartsTextProps } from '@mui/x-charts/ChartsText';
+import { useId, useMemo } from 'react';
 import { BarPattern } from './bar-pattern.tsx';
 import { shortLabel, type BarsProps } from './bars.ts';
 import { heightOfBars } from './drawing.tsx';
@@ -11,9 +12,10 @@ import { useChartInk } from './use-chart-ink.ts';
 export default function BarsDrawing(props: BarsProps) {
   const { labels, series, isStacked = false, isLying = false, valueText = String, most } = props;
   const id = useId();
+  const slots = useMemo(() => (isLying ? { axisTickLabel: (tick: ChartsTextProps) => <LyingWords tick={tick} labels={labels} /> } : {}), [isLying, labels.join('\n')]);
   const { colorOf, paper, ink } = useChartInk();
   const words = { tickLabelStyle: { fontSize: 13, fill: ink.words }, disableLine: false };
-  const names = { ...words, id: 'names', scaleType: 'band' as const, data: labels.map((_, place) => place), valueFormatter: (place: number, { location }: { location: string }) => (location === 'tick' ? shortLabel(labels[place]!, isLying ? 14 : 9) : labels[place]!) };
+  const names = { ...words, id: 'names', scaleType: 'band' as const, data: labels.map((_, place) => place), valueFormatter: (place: number, { location }: { location: string }) => (location !== 'tick' ? labels[place]! : isLying ? `#${place}` : shortLabel(labels[place]!, 9)) };
   const values = { ...words, id: 'values', min: 0, ...(most === undefined ? {} : { max: most }), tickMinStep: 1, tickNumber: 5, valueFormatter: (value: number) => valueText(value) };
   return (
     <Box>
@@ -26,6 +28,7 @@ export default function BarsDrawing(props: BarsProps) {
         series={series.map(({ name, values: data }, place) => ({ id: `${place}`, label: name, data: [...data], color: `url(#${id}-${place})`, valueFormatter: (value: number | null) => (value === null ? 'not known' : valueText(value)), ...(isStacked ? { stack: 'all' } : {}) }))}
         grid={isLying ? { vertical: true } : { horizontal: true }}
         margin={{ top: 8, right: 20, bottom: 4, left: 4 }}
+        slots={slots}
         hideLegend
         skipAnimation
         disableKeyboardNavigation
@@ -34,5 +37,17 @@ export default function BarsDrawing(props: BarsProps) {
         <defs>{series.map((one, place) => <BarPattern key={one.name} id={`${id}-${place}`} color={colorOf(place)} pattern={lookOf(place).pattern} paper={paper} />)}</defs>
       </BarChart>
     </Box>
+  );
+}
+
+/** The tick names its bar by its place, because the library would cut two lines as if they were one; what names none is a number on the other axis. */
+function LyingWords({ tick, labels }: { tick: ChartsTextProps; labels: readonly string[] }) {
+  const { x = 0, y = 0, text, style } = tick;
+  if (!text.startsWith('#')) return <ChartsText {...tick} />;
+  const lines = shortLabel(labels[Number(text.slice(1))] ?? '').split('\n');
+  return (
+    <text x={x} y={y} textAnchor="end" dominantBaseline="central" fill={style?.fill} fontSize={13} fontFamily="inherit">
+      {lines.map((line, place) => <tspan key={place} x={x} dy={place === 0 ? `${-0.6 * (lines.length - 1)}em` : '1.2em'}>{line}</tspan>)}
+    </text>
   );
 }

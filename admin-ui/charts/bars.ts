@@ -13,8 +13,17 @@ export interface BarsProps {
   most?: number;
 }
 
+/** "Sponsor: what" in two lines, each cut to so many letters. */
+const sides = (label: string, letters: number): string | null => {
+  const at = label.indexOf(': ');
+  const cut = (line: string) => (line.length > letters ? `${line.slice(0, letters - 1).trimEnd()}…` : line);
+  return at < 0 ? null : `${cut(label.slice(0, at))}\n${cut(label.slice(at + 2))}`;
+};
+
 /** A name in at most two lines of about fourteen letters, so that it fits beside a bar on a phone; the table has it whole. */
 export function shortLabel(label: string, letters = 14): string {
+  const told = sides(label, letters + 2);
+  if (told !== null) return told;
   const lines: string[] = [];
   for (const word of label.split(' ')) {
     const last = lines.at(-1);

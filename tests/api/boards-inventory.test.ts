@@ -46,6 +46,8 @@ test('an offer that holds its places is told apart from what is sold', async () 
   const season = await aHalfSeason(department, [7, 14]);
   const offer = await anOffer(department, season, { title: 'Concession reads', readLines: [{ readKindId: season.readKinds.concession, counting: 'perTerm', reads: 2, rateCents: 4000 }] });
   await department.director.make(`/api/offers/${offer.id}/put`, { putOn: inDays(0) });
+  const lineId = offer.readLines[0].id;
+  for (const { gameId, nightId } of season.games) await department.ask('insert into held_place (department_id, id, offer_line_id, game_id, night_id, window_key, place) values ($1, gen_random_uuid(), $2, $3, $4, $5, 1)', [department.id, lineId, gameId, nightId, 'halftime']);
   const all = (await department.director.look(`/api/boards/inventory?seasonId=${season.seasonId}`)).months.filter(({ readKindId }: any) => readKindId === null);
   expect(summed(all, 'sold')).toBe(0);
   expect(summed(all, 'held')).toBe(2);

@@ -63,6 +63,7 @@ test.each([
   ['Snowmelt Creamery', 'Snowmelt\nCreamery'],
   ['Juniper & Pike Hardware', 'Juniper & Pike\nHardware'],
   ['Juniper & Pike Hardware of Tamarack', 'Juniper & Pike\nHardware of…'],
+  ['Juniper & Pike Hardware: Concession read', 'Juniper & Pike…\nConcession read'],
   ['Halvorsenorthodontics Group', 'Halvorsenorthod…\nGroup'],
 ])('%s stands beside its bar as %j', (label, shown) => {
   expect(shortLabel(label)).toBe(shown);

@@ -51,7 +51,7 @@ const ROW_OF: Readonly<Record<string, GlanceRow>> = {
 
 const SHORT: Readonly<Record<string, string>> = {
   'no-opponent': 'No opponent', 'no-roster': 'No roster', 'number-clash': 'Number twice', 'no-starters': 'No starters', 'line-up-uneven': 'Starters uneven', 'no-head-coach': 'No coach named', 'number-illegal': 'Odd numbers',
-  'name-without-say-as': 'Not written how', 'nobody-announcing': 'No announcer', 'no-spotter': 'No spotter',
+  'name-without-say-as': 'How is it said?', 'nobody-announcing': 'No announcer', 'no-spotter': 'No spotter',
   'no-copy': 'No words', 'copy-not-approved': 'Not approved', 'copy-changed': 'New words wait', 'food-in-school-day': 'School day',
   'contract-not-signed': 'Not signed', 'category-blocked': 'Blocked', 'competitors-in-window': 'Rivals together', 'exclusive-held-twice': 'Held twice', 'window-not-ours': 'Not our window',
 };
@@ -63,12 +63,12 @@ const done = (words: string): GlanceCell => ({ state: 'done', words, sentences: 
 
 function fromLines(lines: readonly ReadinessLine[], presses: boolean, whenDone: GlanceCell): GlanceCell {
   const worst = lines.find(({ grade }) => grade === 'mustFix') ?? lines[0];
-  if (worst === undefined) return whenDone;
+  if (worst === undefined || (!presses && worst.grade !== 'mustFix')) return whenDone;
   const more = new Set(lines.map(({ sentence }) => sentence)).size - 1;
   const short = SHORT[worst.code] ?? 'See what is odd';
   const inOrder = [...lines.filter(({ grade }) => grade === 'mustFix'), ...lines.filter(({ grade }) => grade !== 'mustFix')];
   return {
-    state: presses ? (worst.grade === 'mustFix' ? 'mend' : 'look') : worst.grade === 'mustFix' ? 'ahead' : 'done',
+    state: !presses ? 'ahead' : worst.grade === 'mustFix' ? 'mend' : 'look',
     words: more > 0 ? `${short}, ${more} more` : short,
     sentences: [...new Set(inOrder.map(({ sentence }) => sentence))],
     to: addressOf(worst),
