@@ -28,16 +28,18 @@ export const INVENTORY_READS = `select counted_read.game_id as "gameId", log_ent
       and ${offerHoldsOn('$3')} group by 1, 2, 3`;
 
 /** What signed terms of the season still owe of scheduled kinds, less what has its place in a night to come. */
-export const OWED_OF_KINDS = `select read_kind.id as "readKindId", read_kind.name as "readKindName",
-    sum(greatest(0, owed.reads - placed.reads))::int as reads
-  from commitment
-    join term on term.department_id = $1 and term.id = commitment.term_id
-    join read_kind on read_kind.department_id = $1 and read_kind.id = commitment.read_kind_id and read_kind.timing = 'scheduled'
-    cross join lateral (
-      select coalesce(sum(case when posting.to_account = 'owed' then posting.amount else -posting.amount end), 0) as reads from posting
-      where posting.department_id = $1 and posting.commitment_id = commitment.id and posting.journal = 'reads' and 'owed' in (posting.from_account, posting.to_account)) as owed
-    cross join lateral (
-      select count(*) as reads from placement where placement.department_id = $1 and placement.commitment_id = commitment.id and placement.makegood_id is null
-        and not exists (select from sign_off where sign_off.department_id = $1 and sign_off.night_id = placement.night_id)) as placed
-  where commitment.department_id = $1 and term.season_id = $2 and term.state = 'signed'
-  group by read_kind.id, read_kind.name order by read_kind.name collate "und-x-icu", read_kind.id`;
+export const OWED_OF_KINDS = `with line as materialized (
+    select commitment.id, commitment.contract_id, read_kind.id as kind_id, read_kind.name from commitment
+      join term on term.department_id = $1 and term.id = commitment.term_id
+      join read_kind on read_kind.department_id = $1 and read_kind.id = commitment.read_kind_id and read_kind.timing = 'scheduled'
+    where commitment.department_id = $1 and term.season_id = $2 and term.state = 'signed'),
+  owed as (
+    select commitment_id, sum(case when to_account = 'owed' then amount else -amount end) as reads from posting
+    where department_id = $1 and contract_id = any(array(select contract_id from line)) and journal = 'reads' and 'owed' in (from_account, to_account) group by commitment_id),
+  placed as (
+    select commitment_id, count(*) as reads from placement
+    where department_id = $1 and commitment_id = any(array(select id from line)) and makegood_id is null
+      and not exists (select from sign_off where sign_off.department_id = $1 and sign_off.night_id = placement.night_id) group by commitment_id)
+  select line.kind_id as "readKindId", line.name as "readKindName", sum(greatest(0, coalesce(owed.reads, 0) - coalesce(placed.reads, 0)))::int as reads
+  from line left join owed on owed.commitment_id = line.id left join placed on placed.commitment_id = line.id
+  group by line.kind_id, line.name order by line.name collate "und-x-icu", line.kind_id`;
