@@ -1,11 +1,12 @@
-import { describe, expect, test } from 'vitest';
-import { application } from '../support/database.ts';
+import { v7 } from 'uuid';
+import { describe, expect, onTestFinished, test } from 'vitest';
+import { anApplication, application } from '../support/database.ts';
 import { aDepartment } from '../support/department.ts';
 import type { Department } from '../support/department.ts';
 import { theGoldenContract } from '../support/golden-contract.ts';
 import type { GoldenContract } from '../support/golden-contract.ts';
 import { pagesOfPdf } from '../support/pdf.ts';
-import { aContract, aSeason, aSeasonThatIsOver } from '../support/season.ts';
+import { aContract, aSeason, aSeasonThatIsOver, aSignedContract } from '../support/season.ts';
 import { Visitor } from '../support/visitor.ts';
 
 const THROUGH = '2025-03-13';
@@ -269,4 +270,20 @@ describe('a run of statements', () => {
     expect(runs.reduce((sum, run) => sum + run.issued, 0)).toBe(3);
     expect((await department.director.look('/api/performance-statements')).data.map((one: any) => one.number)).toEqual([1, 1, 1]);
   });
+
+  test('that a restart broke off is gone on with when the server is up again', async () => {
+    const own = await anApplication();
+    onTestFinished(() => own.stop());
+    const department = await aDepartment({ baseUrl: own.baseUrl, pool: own.webPool });
+    const season = await aSeason(department, 0);
+    const { id: contractId } = await aSignedContract(department, season);
+    const startAgain = await own.stopServer();
+    const runId = v7();
+    await department.ask(
+      `insert into statement_run (department_id, id, season_id, through_on, issued_on, state, contract_ids, asked_at) values ($1, $2, $3, '2026-11-27', '2026-11-27', 'running', array[$4]::uuid[], now())`,
+      [department.id, runId, season.seasonId, contractId],
+    );
+    await startAgain();
+    expect(await finished(department, runId)).toMatchObject({ state: 'done', contracts: 1, issued: 1, failed: 0 });
+  }, 120_000);
 });

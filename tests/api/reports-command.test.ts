@@ -2,13 +2,16 @@ import { execFile } from 'node:child_process';
 import { mkdtempSync, readFileSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { beforeAll, describe, expect, onTestFinished, test } from 'vitest';
+import { beforeAll, describe, expect, onTestFinished, test, vi } from 'vitest';
 import { checkout } from '../../server/commands/build.mjs';
 import { application } from '../support/database.ts';
 import { aDepartment } from '../support/department.ts';
 import type { Department } from '../support/department.ts';
 import { pagesOfPdf } from '../support/pdf.ts';
 import { aContract, aSeason, aSignedContract } from '../support/season.ts';
+
+// Each command opens the rooms of the server anew.
+vi.setConfig({ testTimeout: 180_000 });
 
 let department: Department;
 beforeAll(async () => {
