@@ -63,7 +63,7 @@ async function signAndCount(adminUrl) {
              from commitment join read_kind on read_kind.department_id = commitment.department_id and read_kind.id = commitment.read_kind_id
             where commitment.department_id = contract.department_id and commitment.contract_id = contract.id))), '2026-11-20', '2026-11-20'
       from contract join term on term.department_id = contract.department_id and term.contract_id = contract.id`)
-    await client.query(`insert into sign_off (department_id, id, night_id, signed_off_by_name) select distinct department_id, gen_random_uuid(), night_id, 'Bram Okonkwo' from (select distinct department_id, night_id from log_entry) as night`)
+    await client.query(`insert into sign_off (department_id, id, night_id, signed_off_by_person_id) select department_id, gen_random_uuid(), night_id, gen_random_uuid() from (select distinct department_id, night_id from log_entry) as night`)
     await client.query(`insert into counted_read (department_id, id, night_id, game_id, cue_key, occurrence, entry_id, commitment_id, event_id)
       select entry.department_id, gen_random_uuid(), entry.night_id, entry.game_id, 'entry:' || entry.id, 0, entry.id, entry.commitment_id, event.id
       from log_entry as entry join ledger_event as event on event.department_id = entry.department_id and event.happening ->> 'readId' = entry.id::text`)

@@ -11,6 +11,9 @@ import { count, numberText } from '../../words/count.ts';
 import type { Fulfillment, LineFulfillment } from './types.ts';
 import { forecastText, paceText, standText } from './words.ts';
 
+/** Pace has points for what was played alone, so where the last is of today there is no line to draw between. */
+const AFTER_ALL = '9999-12-31';
+
 type Pace = LineFulfillment['pace'][number];
 
 function PaceFigure({ line, asOf }: { line: LineFulfillment; asOf: string }) {
@@ -21,7 +24,7 @@ function PaceFigure({ line, asOf }: { line: LineFulfillment; asOf: string }) {
       title={`Pace of ${line.readKindName}`}
       level="h3"
       summary={last ? paceText(last) : ''}
-      chart={<PaceChart points={line.pace} today={last && last.on > asOf ? last.on : asOf} />}
+      chart={<PaceChart points={line.pace} today={last && last.on >= asOf ? AFTER_ALL : asOf} />}
       table={
         <Rows<Pace>
           label={`Pace of ${line.readKindName} by day`}
