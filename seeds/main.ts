@@ -12,7 +12,7 @@ import { ZONE, openDepartment, signInLines } from './people.ts';
 import { Story } from './story.ts';
 import { tellSeason } from './telling.ts';
 
-/** Tells the demo season into an empty database and prints the sign-ins, one JSON object a line. */
+/** Tells the demo season into an empty database and prints the sign-ins and the way to a sponsor's page, one JSON object a line. */
 async function main(): Promise<void> {
   const log = makeLog('warn');
   const config = readConfig(process.env);
@@ -24,9 +24,9 @@ async function main(): Promise<void> {
     const scopes = await openDepartment(work);
     const today = dayAt(instantOf(new Date().toISOString()), ZONE);
     const calendar = new Calendar(today);
-    await tellSeason(new Story(app, scopes, calendar, ZONE));
+    const told = await tellSeason(new Story(app, scopes, calendar, ZONE));
     writeExamples(config.dataFolder, calendar);
-    for (const line of signInLines()) process.stdout.write(`${line}\n`);
+    for (const line of [...signInLines(), JSON.stringify(told)]) process.stdout.write(`${line}\n`);
   } finally {
     await app.close();
   }

@@ -83,9 +83,9 @@ export async function tellNight(story: Story, places: SeasonPlaces, games: Games
   );
 }
 
-export async function signOffNight(story: Story, games: Games, key: NightKey, note: string | null = null): Promise<void> {
+export async function signOffNight(story: Story, games: Games, key: NightKey, said: { note?: string; attendance?: number } = {}): Promise<void> {
   const { day, nightId } = games[key]!;
-  await story.on(day, () => story.of(NightClosing).signOff(nightId, { note }, story.visitor('announcer').roles), 'announcer');
+  await story.on(day, () => story.of(NightClosing).signOff(nightId, said, story.visitor('announcer').roles), 'announcer');
 }
 
 interface GameToTell {

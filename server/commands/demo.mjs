@@ -12,10 +12,12 @@ import { WayOut } from './terminal.mjs'
 /**
  * @typedef {import('./database.mjs').Database} Database
  * @typedef {{ email: string, password: string, name?: string, roles?: string[] | string }} SignIn
+ * @typedef {{ sponsorName: string, sponsorPage: string }} SponsorPage
  */
 
 const program = join(checkout, '.build/server/seeds/main.js')
 const signInsFile = (/** @type {string} */ folder) => join(folder, 'sign-ins.json')
+const sponsorPageFile = (/** @type {string} */ folder) => join(folder, 'sponsor-page.json')
 const half = (/** @type {string} */ folder) => join(folder, 'half-told')
 
 /** The embedded database made empty. @param {Database} database */
@@ -29,7 +31,7 @@ export async function emptyEmbedded(database) {
   } finally {
     await client.end()
   }
-  for (const name of ['files', 'sign-ins.json', 'half-told']) rmSync(join(database.folder, name), { recursive: true, force: true })
+  for (const name of ['files', 'sign-ins.json', 'sponsor-page.json', 'half-told']) rmSync(join(database.folder, name), { recursive: true, force: true })
 }
 
 /** A demo whose telling was broken off is no demo. @param {Database} database */
@@ -55,12 +57,13 @@ export async function tellDemo(database, note) {
     return
   }
   writeFileSync(half(database.folder), 'The demo season was being told; the next start tells it again from the beginning.\n')
-  const signIns = await runSeeds(database)
+  const { signIns, sponsorPage } = await runSeeds(database)
   writeFileSync(signInsFile(database.folder), JSON.stringify(signIns, null, 2), { mode: 0o600 })
+  if (sponsorPage) writeFileSync(sponsorPageFile(database.folder), JSON.stringify(sponsorPage, null, 2), { mode: 0o600 })
   rmSync(half(database.folder))
 }
 
-/** The seeds print one JSON object a line; those with an e-mail address are sign-ins. @param {Database} database @returns {Promise<SignIn[]>} */
+/** The seeds print one JSON object a line; those with an e-mail address are sign-ins. @param {Database} database @returns {Promise<{ signIns: SignIn[], sponsorPage: SponsorPage | null }>} */
 function runSeeds(database) {
   const child = spawn(process.execPath, ['--enable-source-maps', program], {
     cwd: checkout,
@@ -69,16 +72,19 @@ function runSeeds(database) {
   })
   /** @type {SignIn[]} */
   const signIns = []
+  /** @type {SponsorPage | null} */
+  let sponsorPage = null
   let said = ''
   createInterface({ input: child.stdout }).on('line', (line) => {
     const told = parsed(line)
     if (told?.email) signIns.push(told)
+    else if (told?.sponsorPage) sponsorPage = told
     else said += `${line}\n`
   })
   child.stderr.on('data', (part) => (said += part))
   return new Promise((done, fail) => {
     child.on('error', fail)
-    child.on('close', (code) => (code === 0 ? done(signIns) : fail(new WayOut(`The demo season could not be told:\n${said.trim().slice(-4000)}`))))
+    child.on('close', (code) => (code === 0 ? done({ signIns, sponsorPage }) : fail(new WayOut(`The demo season could not be told:\n${said.trim().slice(-4000)}`))))
   })
 }
 
@@ -94,4 +100,9 @@ function parsed(line) {
 /** @param {string} folder @returns {SignIn[]} */
 export function demoSignIns(folder) {
   return existsSync(signInsFile(folder)) ? JSON.parse(readFileSync(signInsFile(folder), 'utf8')) : []
+}
+
+/** The token of a link is kept nowhere else: only its hash is in the database. @param {string} folder @returns {SponsorPage | null} */
+export function demoSponsorPage(folder) {
+  return existsSync(sponsorPageFile(folder)) ? JSON.parse(readFileSync(sponsorPageFile(folder), 'utf8')) : null
 }

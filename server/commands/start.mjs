@@ -6,7 +6,7 @@ import pg from 'pg'
 import { backupBeforeMigrating } from './backup.mjs'
 import { build, checkout } from './build.mjs'
 import { openDatabase } from './database.mjs'
-import { demoSignIns, emptyEmbedded, emptyHalfTold, isEmpty, tellDemo } from './demo.mjs'
+import { demoSignIns, demoSponsorPage, emptyEmbedded, emptyHalfTold, isEmpty, tellDemo } from './demo.mjs'
 import { migrate } from './migrate.mjs'
 import { isFree, portFrom, startServer } from './server-process.mjs'
 import { WayOut, command, sinceStart, step, wait } from './terminal.mjs'
@@ -112,10 +112,12 @@ function welcome(database, address) {
   const signIns = demoSignIns(database.folder)
   const width = Math.max(0, ...signIns.map(({ email }) => email.length))
   const people = signIns.map(({ email, password, name, roles }) => `    ${email.padEnd(width)}  ${password}  ${[name, roles].flat().filter(Boolean).join(', ')}`)
+  const shown = demoSponsorPage(database.folder)
   console.log(
     [
       `\nRafterline is ready at ${address} (after ${sinceStart()})`,
       ...(people.length > 0 ? ['\n  Demo sign-ins:', ...people] : []),
+      ...(shown ? [`\n  What ${shown.sponsorName} sees by its link, without an account:`, `    ${address}/#/for-sponsors/${shown.sponsorPage}`] : []),
       `\n  Data: ${database.embedded ? database.folder : 'the PostgreSQL server named by DATABASE_URL'}`,
       ...(database.embedded ? [`  Log:  ${join(database.folder, 'server.log')}`] : []),
       '\n  Ctrl-C stops it.\n',

@@ -16,6 +16,7 @@ setTypeParsers()
 let application: Application
 let signIns: { email: string; password: string; roles: string[] }[]
 let everything: Visitor
+let sponsorPage: string
 
 function tell(): Promise<{ stdout: string }> {
   const { PATH } = process.env
@@ -31,7 +32,9 @@ async function signedIn({ email, password }: { email: string; password: string }
 beforeAll(async () => {
   application = await anApplication()
   const { stdout } = await tell()
-  signIns = stdout.trim().split('\n').map((line) => JSON.parse(line))
+  const told = stdout.trim().split('\n').map((line) => JSON.parse(line))
+  signIns = told.filter(({ email }) => email)
+  sponsorPage = told.find((line) => line.sponsorPage).sponsorPage
   everything = await signedIn(signIns.find(({ email }) => email.startsWith('everything'))!)
 }, 120_000)
 
