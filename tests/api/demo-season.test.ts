@@ -81,6 +81,27 @@ test('the season of the demo is planned from signed contracts and open offers, w
   expect((await everything.look('/api/packages')).data).toHaveLength(2)
 })
 
+test('the demo proves what was given: a remedy agreed, one that waits for the sponsor, questions of sponsors, and statements that were overtaken', async () => {
+  const proposals: any[] = (await everything.look('/api/makegood-proposals')).data
+  expect(proposals.map(({ sponsorName, remedy, standing }) => [sponsorName, remedy, standing]).toSorted()).toEqual([
+    ['Halvorsen Orthodontics', 'credit', 'waitingForAnswer'],
+    ['Halvorsen Orthodontics', 'moreReads', expect.stringMatching(/^toBe(Given|Placed)$/)],
+  ])
+  const questions: any[] = (await everything.look('/api/read-disputes')).data
+  expect(questions.map(({ sponsorName, state }) => [sponsorName, state]).toSorted()).toEqual([['Okafor Family Insurance', 'answered'], ['Snowmelt Creamery', 'open']])
+  const statements: any[] = (await everything.look('/api/performance-statements')).data
+  expect(statements.map(({ sponsorName, number, replacedBy }) => [sponsorName, number, replacedBy?.number ?? null]).toSorted()).toEqual([
+    ['Juniper & Pike Hardware', 1, null], ['Snowmelt Creamery', 1, 2], ['Snowmelt Creamery', 2, null],
+  ])
+})
+
+test('the way to a sponsor’s page that the demo gives out shows that sponsor and no other', async () => {
+  const sponsor = await Visitor.byLink(sponsorPage, application.baseUrl)
+  const page = JSON.stringify(await sponsor.look('/api/sponsor-page'))
+  expect(page).toContain('Halvorsen Orthodontics')
+  expect(page).not.toContain('Snowmelt')
+})
+
 test('the example files change nothing of the demo and add what they name as new', async () => {
   const [{ id: seasonId }] = (await everything.look('/api/seasons')).data
   const created = { rosters: 1, schedule: 1, contracts: 2 }
