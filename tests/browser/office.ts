@@ -88,7 +88,9 @@ export async function aBusyOffice(department: Department): Promise<{ rooms: Room
   await director.put(`/api/honours-lists/${honours.id}/students`, { students: [{ name: 'Mette Orr', escorts: 'her aunt', line: 'Carries a 4.0 GPA.' }, { name: 'Łukasz Wren' }] }, { version: honours.version });
   const night = await director.look(`/api/nights/${second.nightId}`);
   const batch = await bookkeeper.make('/api/journal-batches', { sellerId: season.sellerId, throughOn: '2026-11-30', allowsOpenMonth: true });
-  return { rooms: roomsOf(records, { batch, night, played: await director.look(`/api/nights/${first.nightId}`), draft, openOffer }, [...(await withTroubles(department, season)), ...(await withGoods(department, season)), ...(await withLetters(department, invoice.id, contract.id)), ...(await withPlan(department, season)), ...(await withStatements(department, season, contract)), ...(await withMissed(department, season))]), draftId: draft.id };
+  const rooms = roomsOf(records, { batch, night, played: await director.look(`/api/nights/${first.nightId}`), draft, openOffer }, [...(await withTroubles(department, season)), ...(await withGoods(department, season)), ...(await withLetters(department, invoice.id, contract.id)), ...(await withPlan(department, season))]);
+  rooms.Proof.push(...(await withMissed(department, season)), ...(await withStatements(department, season, contract)));
+  return { rooms, draftId: draft.id };
 }
 
 /** A draft of an offer, and one that lies with the sponsor and lapses soon. */
