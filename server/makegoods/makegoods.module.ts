@@ -11,6 +11,7 @@ import { ReadDisputes } from './disputes/read-disputes.service.ts';
 import { MakegoodProposalController } from './proposals/makegood-proposal.controller.ts';
 import { MakegoodProposal } from './proposals/makegood-proposal.entity.ts';
 import { MakegoodProposals } from './proposals/makegood-proposals.service.ts';
+import { MakegoodTraces } from './proposals/makegood-traces.service.ts';
 import { MissedReadRow } from './proposals/missed-read.entity.ts';
 import { ProposalAnswers } from './proposals/proposal-answers.service.ts';
 import { ProposalMaking } from './proposals/proposal-making.service.ts';
@@ -25,7 +26,7 @@ import { Shortfalls } from './shortfalls/shortfalls.service.ts';
 export const makegoodEntities = [MakegoodProposal, MissedReadRow, ReadDispute];
 
 const shortfalls = [ShortfallRows, Shortfalls, OpenShortfalls];
-const proposals = [MakegoodProposals, MakegoodProposalViews, ProposalMaking, ProposalAnswers, ProposalSettling, ReplacementPlaces];
+const proposals = [MakegoodProposals, MakegoodProposalViews, MakegoodTraces, ProposalMaking, ProposalAnswers, ProposalSettling, ReplacementPlaces];
 const disputes = [ReadDisputes, ReadDisputeViews, DisputeAmending];
 
 @Module({

@@ -32,6 +32,8 @@ test('of forty reads 33 are given, 4 are made good by two game balls and 3 are c
   // LEDGER.md, row 15: missed i settles when replacement ⌈iM/N⌉ is given.
   expect(traced.missed.map((one: any) => [one.place, one.settledBy.entryId])).toEqual([[1, entries[0].id], [2, entries[0].id], [3, entries[1].id], [4, entries[1].id]]);
   expect(traced.missed[0]).toMatchObject({ nightId: short.season.games[0]!.nightId, missedOn: '2026-12-04', why: 'no time', settledBy: { nightId: short.later.nightId, heldOn: '2026-12-11', windowName: 'Pregame', gameLabel: 'Herons at Kestrels' } });
+  const { data: [trace] } = await director.look(`/api/contracts/${short.contractId}/makegood-traces`);
+  expect(trace).toMatchObject({ proposalId: four.body.id, missed: [{ missedOn: '2026-12-04', settledBy: { entryId: entries[0].id } }, {}, {}, { place: 4, settledBy: { entryId: entries[1].id } }] });
   expect(await short.standing()).toMatchObject({ promised: 40, given: 33, madeGood: 4, credited: 3, owed: 0, earnedCents: 92_500, billedCents: 92_500, contractBalanceCents: 0 });
   expect(await short.shortfall()).toMatchObject({ owed: 0, shortfall: 0, open: 0 });
 });

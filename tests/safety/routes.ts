@@ -64,6 +64,7 @@ export const ROUTES: Record<string, Right | 'open'> = {
   'GET /api/contracts/{id}/shortfalls': 'see contracts',
   'GET /api/contracts/{id}/repair-options': 'see contracts',
   'GET /api/contracts/{id}/makegood-proposals': 'see contracts',
+  'GET /api/contracts/{id}/makegood-traces': 'see contracts',
   'GET /api/open-shortfalls': 'see contracts',
   'GET /api/makegood-proposals': 'see contracts',
   'GET /api/makegood-proposals/{id}': 'see contracts',

@@ -4,10 +4,12 @@ import type { ReadDispute } from '../../read-disputes/types.ts';
 import { disputeColumns } from '../../read-disputes/columns.tsx';
 import { creditMemoColumns } from '../../credit-memos/columns.tsx';
 import type { CreditMemoView } from '../../credit-memos/types.ts';
+import { Go } from '../../fields/go.tsx';
 import { Actions } from '../../forms/command-button.tsx';
 import { dayText } from '../../format/day.ts';
 import { EmptyList } from '../../lists/empty-list.tsx';
 import { Rows } from '../../lists/rows.tsx';
+import type { MakegoodTrace } from '../../makegood-proposals/types.ts';
 import { iMay } from '../../session/rights.ts';
 import { Section } from '../../show/section.tsx';
 import { count } from '../../words/count.ts';
@@ -37,8 +39,15 @@ function Buttons({ contract }: { contract: Contract }) {
 const standOf = ({ replacements, placed, given, missed, settled }: Makegood): string =>
   given >= replacements ? `All given; ${count(settled, 'missed read')} settled` : `${given} of ${replacements} given, ${placed} placed; ${settled} of ${missed} settled`;
 
+/** The nights of the reads that were given for it. */
+function GivenOn({ trace }: { trace: MakegoodTrace | undefined }) {
+  if (!trace || trace.replacements.length === 0) return <>–</>;
+  return trace.replacements.map((read) => <div key={read.entryId}><Go resource="nights" id={read.nightId}>{dayText(read.heldOn)}</Go>{read.windowName ? `, ${read.windowName}` : ''}</div>);
+}
+
 function Makegoods({ contract }: { contract: Contract }) {
   const { data } = useServer<{ data: Makegood[] }>(`/contracts/${contract.id}/makegoods`);
+  const { data: traces } = useServer<{ data: MakegoodTrace[] }>(`/contracts/${contract.id}/makegood-traces`);
   if (!data) return null;
   if (data.data.length === 0) return <EmptyList>None agreed. A read that was missed stays owed: read it on a later night, or agree with the sponsor on other reads instead.</EmptyList>;
   return (
@@ -50,6 +59,7 @@ function Makegoods({ contract }: { contract: Contract }) {
         { label: 'Instead', show: (one) => `${one.replacements} × ${one.replacementReadKindName}` },
         { label: 'Agreed', show: (one) => `${dayText(one.agreedOn)} with ${one.agreedWith}` },
         { label: 'State', show: standOf },
+        { label: 'Given on', show: (one) => <GivenOn trace={traces?.data.find((trace) => trace.makegoodId === one.id)} /> },
       ]}
     />
   );

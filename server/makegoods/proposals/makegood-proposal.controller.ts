@@ -6,8 +6,9 @@ import { MovesMoney } from '../../platform/http/unit.interceptor.ts';
 import { IfMatch } from '../../platform/http/version.ts';
 import { ContractRecords } from '../../sponsorship/contract-records.service.ts';
 import { MakegoodProposalListQuery, ProposeMakegoodDto, RecordAnswerDto, SettleProposalDto, ShowProposalDto, WithdrawProposalDto } from './makegood-proposal.dto.ts';
-import type { MakegoodProposalLine, MakegoodProposalView } from './makegood-proposal.dto.ts';
+import type { MakegoodProposalLine, MakegoodProposalView, MakegoodTrace } from './makegood-proposal.dto.ts';
 import { MakegoodProposals } from './makegood-proposals.service.ts';
+import { MakegoodTraces } from './makegood-traces.service.ts';
 import { MakegoodProposalViews } from './proposal-views.service.ts';
 
 @ApiTags('makegoods')
@@ -16,6 +17,7 @@ export class MakegoodProposalController {
   constructor(
     @Inject(MakegoodProposals) private readonly proposals: MakegoodProposals,
     @Inject(MakegoodProposalViews) private readonly views: MakegoodProposalViews,
+    @Inject(MakegoodTraces) private readonly makegoods: MakegoodTraces,
     @Inject(ContractRecords) private readonly records: ContractRecords,
   ) {}
 
@@ -38,6 +40,14 @@ export class MakegoodProposalController {
     await this.records.load(id);
     const data = await this.views.ofContract(id);
     return { data, total: data.length };
+  }
+
+  /** Of everything that was agreed on a contract, with a proposal or without. */
+  @Get('contracts/:id/makegood-traces')
+  @Needs('see contracts')
+  async traces(@Param('id') id: string): Promise<Listed<MakegoodTrace>> {
+    await this.records.load(id);
+    return this.makegoods.ofContract(id);
   }
 
   @Post('makegood-proposals')

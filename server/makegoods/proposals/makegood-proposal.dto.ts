@@ -146,6 +146,15 @@ export interface MakegoodProposalView extends MakegoodProposalLine {
   replacements: ReadThatSettles[];
 }
 
+/** An agreed makegood, each missed read with the read that settled it. */
+export interface MakegoodTrace {
+  makegoodId: string;
+  /** null where it was agreed without one */
+  proposalId: string | null;
+  missed: { place: number; missedOn: Day | null; settledBy: ReadThatSettles | null }[];
+  replacements: ReadThatSettles[];
+}
+
 /** A proposal as the sponsor sees it by its link. */
 export interface ProposalForSponsor {
   id: string;
