@@ -10,8 +10,23 @@ import { ProposalTrace } from '../../makegood-proposals/trace.tsx';
 import type { LineShortfall, MakegoodProposal, MissedRead } from '../../makegood-proposals/types.ts';
 import { iMay } from '../../session/rights.ts';
 import { Section } from '../../show/section.tsx';
-import { count } from '../../words/count.ts';
+import { count, numberText } from '../../words/count.ts';
 import type { Contract } from '../types.ts';
+
+interface MissedRow {
+  read: MissedRead;
+  reads: number;
+}
+
+/** Reads of which the log has nothing are alike: they stand in one row. */
+function rowsOf(missed: readonly MissedRead[]): MissedRow[] {
+  const rows = new Map<string, MissedRow>();
+  for (const read of missed) {
+    const key = read.placementId ?? [read.nightId, read.gameId, read.missedOn, read.why, read.proposalId, read.isOpen].join(' ');
+    rows.set(key, { read, reads: (rows.get(key)?.reads ?? 0) + 1 });
+  }
+  return [...rows.values()];
+}
 
 const stateOf = (read: MissedRead) => {
   if (read.proposalId) return <Go resource="makegood-proposals" id={read.proposalId}>Proposed</Go>;
@@ -30,15 +45,16 @@ function Line({ line, contract }: { line: LineShortfall; contract: Contract }) {
   return (
     <Section title={`Missed: ${line.readKindName}`} lead={leadOf(line)}>
       {line.missed.length > 0 && (
-        <Rows<MissedRead>
+        <Rows<MissedRow>
           label={`Missed reads: ${line.readKindName}`}
-          rows={line.missed}
-          keyOf={(read) => read.key}
+          rows={rowsOf(line.missed)}
+          keyOf={({ read }) => read.key}
           columns={[
-            { label: 'Night', show: (read) => <Go resource="nights" id={read.nightId}>{missedDay(read.nightId, read.missedOn)}</Go> },
-            { label: 'Where', show: (read) => [read.gameLabel, read.windowName].filter(Boolean).join(', ') || '–' },
-            { label: 'Why', show: (read) => read.why },
-            { label: 'State', show: stateOf },
+            { label: 'Night', show: ({ read }) => <Go resource="nights" id={read.nightId}>{missedDay(read.nightId, read.missedOn)}</Go> },
+            { label: 'Where', show: ({ read }) => [read.gameLabel, read.windowName].filter(Boolean).join(', ') || '–' },
+            { label: 'Why', show: ({ read }) => read.why },
+            { label: 'Reads', numeric: true, show: ({ reads }) => numberText(reads) },
+            { label: 'State', show: ({ read }) => stateOf(read) },
           ]}
         />
       )}
