@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { aDepartment } from '../support/department.ts';
-import { TableDevice, aContract } from '../support/season.ts';
-import { aShortContract, giveReplacements } from '../support/short-contract.ts';
+import { TableDevice, aContract, aSeason, aSignedContract } from '../support/season.ts';
+import { OVERRIDE, aShortContract, giveReplacements } from '../support/short-contract.ts';
 import type { ShortContract } from '../support/short-contract.ts';
 
 const openKeys = async (short: ShortContract, count: number): Promise<string[]> => (await short.shortfall()).missed.filter((one: any) => one.isOpen).map((one: any) => one.key).slice(0, count);
@@ -120,4 +120,32 @@ describe('a proposal', () => {
     expect((await director.look(`/api/contracts/${next.id}`)).standing).toMatchObject({ owed: 17, carried: -7 });
     expect((await settle(settled.body.version)).body.code).toBe('makegood-settled-already');
   });
+});
+
+test('a read missed in a game that counts by itself is made good in another game, beside the read that is promised there', async () => {
+  const department = await aDepartment();
+  const { director } = department;
+  const season = await aSeason(department, 2);
+  const commitments = [{ readKindId: season.readKinds.concession, counting: 'perGame', reads: 1, rateCents: 2_500, mostPerGame: 1 }];
+  const contract = await aSignedContract(department, season, { commitments, priceCents: 5_000, billingPlan: { kind: 'inFull', on: '2026-11-20' } });
+  const [line] = contract.commitments;
+  const [first, second] = season.games as [(typeof season.games)[0], (typeof season.games)[0]];
+  await director.make('/api/placements', { commitmentId: line.id, gameId: second.gameId, windowKey: 'halftime' });
+  await director.make(`/api/nights/${first.nightId}/sign-off`, OVERRIDE);
+  const look = async () => (await director.look(`/api/contracts/${contract.id}/shortfalls`)).data[0];
+  const short = await look();
+  expect(short).toMatchObject({ owed: 2, shortfall: 1, open: 1 });
+  expect(short.missed).toMatchObject([{ gameId: first.gameId, nightId: first.nightId, missedOn: first.playedOn, slotId: first.gameId, why: 'it was never planned' }]);
+  const proposed = await director.make('/api/makegood-proposals', { contractId: contract.id, commitmentId: line.id, missed: [{ key: short.missed[0].key }], remedy: 'moreReads' });
+  expect(proposed).toMatchObject({ missedGameId: first.gameId, because: 'windowOver', replacementReads: 1 });
+  const agreed = await director.post(`/api/makegood-proposals/${proposed.id}/accept`, { name: 'Hazel Juniper' }, { version: proposed.version });
+  expect(agreed.body).toMatchObject({ standing: 'toBeGiven', placed: 1 });
+  expect((await director.look(`/api/nights/${second.nightId}/placements`)).data.map((one: any) => one.makegoodId !== null).toSorted()).toEqual([false, true]);
+  expect(await look()).toMatchObject({ owed: 2, awaiting: 1, shortfall: 0, open: 0 });
+  const device = new TableDevice();
+  const entries = (await director.look(`/api/nights/${second.nightId}/placements`)).data.map(({ id, cueKey, windowKey }: any) => device.entry({ kind: 'read', outcome: 'given', gameId: second.gameId, commitmentId: line.id, placementId: id, cueKey, windowKey }));
+  await director.make(`/api/nights/${second.nightId}/log`, { deviceId: device.deviceId, entries });
+  await director.make(`/api/nights/${second.nightId}/sign-off`, OVERRIDE);
+  expect((await director.look(`/api/contracts/${contract.id}`)).standing).toMatchObject({ given: 1, madeGood: 1, owed: 0 });
+  expect((await director.look(`/api/makegood-proposals/${proposed.id}`)).missed).toMatchObject([{ missedOn: first.playedOn, settledBy: { heldOn: second.playedOn } }]);
 });
