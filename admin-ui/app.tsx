@@ -3,6 +3,7 @@ import { Route } from 'react-router';
 import { accounts } from './accounts/resource.ts';
 import { audit } from './audit/resource.ts';
 import { authProvider } from './auth-provider.ts';
+import { CalendarFeedsPage } from './calendar-feeds/page.tsx';
 import { CallsPage } from './calls/page.tsx';
 import { CheckEntryPage } from './check-entry/page.tsx';
 import { CHANGE_KINDS } from './contracts/changes/change-kinds.tsx';
@@ -93,6 +94,7 @@ export const App = () => (
     {RESOURCES.map((resource) => <Resource key={resource.name} {...resource} />)}
     <CustomRoutes>
       {CHANGE_KINDS.map((kind) => <Route key={kind.key} path={`/contracts/:id/${kind.key}`} element={<ChangePage key={kind.key} kind={kind} />} />)}
+      <Route path="/calendar-feeds" element={<CalendarFeedsPage />} />
       <Route path="/calls" element={<CallsPage />} />
       <Route path="/plan" element={<PlanBoardPage />} />
       <Route path="/at-risk" element={<AtRiskPage />} />

@@ -26,12 +26,30 @@ alter table game add column calendar_sequence integer not null default 0;
 alter table game add column calendar_changed_at timestamptz(3) not null default '2026-01-01T00:00:00Z';
 alter table game alter column calendar_changed_at set default clock_timestamp();
 
+-- An earlier sitting of a game that was suspended keeps the hour at which it began; the last one goes by the game's own.
+alter table game_night add column starts_at timestamptz(3);
+
+-- A calendar counts for a game what it counted itself and what the games count that it starts after.
+create function calendar_sequence_of(of_department uuid, of_game uuid) returns integer language sql stable as $$
+  with recursive before (id, counted, next, steps) as (
+    select one.id, one.calendar_sequence, one.starts_after_game_id, 1 from game as one where one.department_id = of_department and one.id = of_game
+    union all
+    select one.id, one.calendar_sequence, one.starts_after_game_id, before.steps + 1
+      from before join game as one on one.department_id = of_department and one.id = before.next where before.steps < 20
+  )
+  select coalesce(sum(counted), 0)::integer from before
+$$;
+
 create function calendar_moves_on() returns trigger language plpgsql as $$
 begin
   if (new.starts_at, new.played_on, new.starts_after_game_id, new.starts_after_minutes, new.status in ('cancelled', 'postponed', 'suspended'))
     is distinct from (old.starts_at, old.played_on, old.starts_after_game_id, old.starts_after_minutes, old.status in ('cancelled', 'postponed', 'suspended')) then
-    new.calendar_sequence := old.calendar_sequence + 1;
+    new.calendar_sequence := new.calendar_sequence + 1;
     new.calendar_changed_at := clock_timestamp();
+  end if;
+  -- What the game it followed counted stays counted when it follows it no more: the sum never falls.
+  if old.starts_after_game_id is not null and new.starts_after_game_id is distinct from old.starts_after_game_id then
+    new.calendar_sequence := new.calendar_sequence + calendar_sequence_of(old.department_id, old.starts_after_game_id);
   end if;
   return new;
 end $$;
@@ -47,6 +65,17 @@ begin
   return null;
 end $$;
 create trigger calendar after update on night for each row execute function calendar_moves_with_night();
+
+-- To another night, or to its first one; not where the game itself was added or moved in this very change.
+create function calendar_moves_to_night() returns trigger language plpgsql as $$
+declare placed game_night := case when tg_op = 'DELETE' then old else new end;
+begin
+  update game set calendar_sequence = calendar_sequence + 1, calendar_changed_at = clock_timestamp()
+    where game.department_id = placed.department_id and game.id = placed.game_id
+      and (tg_op = 'DELETE' or game.calendar_changed_at < date_trunc('milliseconds', now()));
+  return null;
+end $$;
+create trigger calendar after insert or delete on game_night for each row execute function calendar_moves_to_night();
 
 alter table link drop constraint link_kind_check;
 alter table link add constraint link_kind_check check (kind in ('table', 'sponsor', 'request', 'gamesFeed', 'nightsFeed'));

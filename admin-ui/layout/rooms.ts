@@ -10,7 +10,7 @@ export const ROOMS: readonly Room[] = [
   { title: 'Now', pages: [page('home', 'Home', '/'), page('nights', 'Nights')] },
   {
     title: 'Calendar',
-    pages: [page('games', 'Games'), page('teams', 'Teams'), page('schools', 'Schools'), page('venues', 'Venues'), page('seasons', 'Seasons'), page('window-places', 'Places in windows'), page('plan', 'Plan board')],
+    pages: [page('games', 'Games'), page('teams', 'Teams'), page('schools', 'Schools'), page('venues', 'Venues'), page('seasons', 'Seasons'), page('window-places', 'Places in windows'), page('plan', 'Plan board'), page('calendar-feeds', 'Calendar feeds')],
   },
   {
     title: 'Selling',

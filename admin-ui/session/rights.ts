@@ -37,6 +37,7 @@ const RIGHTS: Record<string, { see: Right; change: Right }> = {
   'contract-changes': { see: 'see contracts', change: 'sign contracts' },
   copies: { see: 'see copy', change: 'change copy' },
   slogans: { see: 'see copy', change: 'change copy' },
+  'calendar-feeds': { see: 'give out links', change: 'give out links' },
   links: { see: 'give out links', change: 'give out links' },
   scripts: { see: 'see packets', change: 'change copy' },
   'billing-runs': { see: 'see money', change: 'bill' },

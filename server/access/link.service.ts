@@ -1,7 +1,7 @@
 import { createHash, randomBytes, timingSafeEqual } from 'node:crypto';
 import { Inject, Injectable } from '@nestjs/common';
-import { linkStateAt } from '../domain/access/link-rights.ts';
-import type { LinkKind } from '../domain/access/link-rights.ts';
+import { linkStateAt, mayUseByLink } from '../domain/access/link-rights.ts';
+import type { LinkKind, LinkRight } from '../domain/access/link-rights.ts';
 import { mayUse } from '../domain/access/rights.ts';
 import type { Role } from '../domain/access/rights.ts';
 import { instantOf } from '../domain/instant.ts';
@@ -119,6 +119,26 @@ export class LinkService {
       const visitor = found && same(cookie, cookieOf(token, found.pinHash)) ? visitorOfLink(found, now) : null;
       if (visitor && fits(visitor)) return visitor;
     }
+    return null;
+  }
+
+  /**
+   * Who bears this token, for a program that keeps no cookie and has the token in its address. Null for a link that never was, is revoked,
+   * has ended or opens something else. Whoever asks for the same that never was, or for many such, waits.
+   *
+   * @throws Refused `sign-in-delayed`
+   */
+  async bearer(token: string, right: LinkRight, address: string): Promise<LinkVisitor | null> {
+    const found = await this.find(token);
+    if (found) {
+      const visitor = found.pinHash === null ? visitorOfLink(found, new Date().toISOString() as Instant) : null;
+      return visitor?.state === 'open' && mayUseByLink(visitor, right) ? visitor : null;
+    }
+    const [whoHash, addressHash] = [hashOf(`calendar ${hashOf(token)}`), hashOf(`calendar from ${address}`)];
+    await this.work.runAs(NOWHERE, async () => {
+      await this.attempts.refuseWhileDelayed(whoHash, addressHash);
+      await this.attempts.record(whoHash, addressHash, false);
+    });
     return null;
   }
 

@@ -1,5 +1,6 @@
 import { Entity } from 'typeorm';
-import { CountColumn, DepartmentColumn, IdColumn, RefColumn, VersionColumn } from '../platform/database/columns.ts';
+import type { Instant } from '../domain/instant.ts';
+import { CountColumn, DepartmentColumn, IdColumn, InstantColumn, RefColumn, VersionColumn } from '../platform/database/columns.ts';
 
 @Entity('game_night')
 export class GameNight {
@@ -8,5 +9,7 @@ export class GameNight {
   @RefColumn() gameId: string;
   @RefColumn() nightId: string;
   @CountColumn() place: number;
+  /** when a sitting began that was not the last one */
+  @InstantColumn({ nullable: true }) startsAt: Instant | null;
   @VersionColumn() version: number;
 }

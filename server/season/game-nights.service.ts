@@ -72,8 +72,19 @@ export class GameNights {
     const night = named ?? (place ? ((await this.nightAt(day, place)) ?? (await this.make(day, place))) : null);
     if (!night) return day;
     if (game.nightIds.includes(night.id)) await this.refuseSignedOff([night.id]);
-    else await this.attach(game.id, night.id);
+    else {
+      if (last) await this.keepHour(game, last.id);
+      await this.attach(game.id, night.id);
+    }
     return night.heldOn;
+  }
+
+  /** The game's hour is about to be that of its next sitting. */
+  private async keepHour(game: GameView, nightId: string): Promise<void> {
+    if (game.startsClock === null) return;
+    const { zone } = await this.departments.here();
+    const [sitting] = await this.work.find(GameNight, { gameId: game.id, nightId });
+    if (sitting) await this.work.update(GameNight, sitting.id, null, { startsAt: game.startsAt ?? instantAt(game.playedOn, game.startsClock, zone) });
   }
 
   async leave(gameId: string): Promise<void> {

@@ -1,4 +1,8 @@
 import { Module } from '@nestjs/common';
+import { CalendarController } from './calendar-feed/calendar.controller.ts';
+import { CalendarFeedController } from './calendar-feed/calendar-feed.controller.ts';
+import { CalendarFeeds } from './calendar-feed/calendar-feeds.service.ts';
+import { FeedGames } from './calendar-feed/feed-games.service.ts';
 import { Floor } from './floor.entity.ts';
 import { GameChange } from './game-change.service.ts';
 import { GameController } from './game.controller.ts';
@@ -73,6 +77,8 @@ const services = [
   RosterImport,
   ScheduleImport,
   WindowPlacesService,
+  FeedGames,
+  CalendarFeeds,
 ];
 
 @Module({
@@ -86,6 +92,8 @@ const services = [
     ProfileController,
     RosterImportController,
     WindowPlacesController,
+    CalendarFeedController,
+    CalendarController,
   ],
   providers: services,
   exports: services,

@@ -60,6 +60,7 @@ export async function aBusyOffice(department: Department): Promise<{ rooms: Room
   await director.make('/api/window-places', { sport: 'basketball', windowKind: 'halftime', places: 4 });
   await director.make('/api/window-places', { sport: 'basketball', windowKind: 'halftime', placeGroup: 'long reads', places: 1 });
   await director.make('/api/plan/spread', { seasonId: season.seasonId });
+  for (const [calendar, label] of [['games', 'The school’s website'], ['nights', 'Odell, announcer']]) await director.make('/api/calendar-feeds', { calendar, label });
   const [first, second] = season.games as [(typeof season.games)[0], (typeof season.games)[0]];
   const device = new TableDevice();
   const line = contract.commitments[1].id;
@@ -236,7 +237,7 @@ function roomsOf(records: Record<string, any>, { night, played, draft, batch, op
       ...tabs(`/nights/${night.id}/show`, night.title, 'packet', 'placements', 'honours', 'people', 'table', 'requests', 'log', 'tidy'),
       ...tabs(`/nights/${played.id}/show`, played.title, 'requests', 'log', 'tidy'),
     ],
-    Calendar: [...all('games', 'teams', 'schools', 'venues', 'seasons'), ['/plan', 'Plan board'], ['/plan?view=list', 'Plan board'], ['/window-places', 'Places in windows']],
+    Calendar: [...all('games', 'teams', 'schools', 'venues', 'seasons'), ['/plan', 'Plan board'], ['/plan?view=list', 'Plan board'], ['/window-places', 'Places in windows'], ['/calendar-feeds', 'Calendar feeds']],
     Selling: [
       ['/calls', 'Who to call'],
       ...all('offers', 'packages', 'rate-card-lines'),

@@ -27,6 +27,10 @@ test.each([
   ['table', true, 'sign off by link', true],
   ['table', false, 'sign off by link', false],
   ['sponsor', true, 'sign off by link', false],
+  ['gamesFeed', false, 'subscribe to games', true],
+  ['gamesFeed', true, 'subscribe to nights', false],
+  ['nightsFeed', false, 'subscribe to nights', true],
+  ['table', true, 'subscribe to nights', false],
 ] as const)('the link of a %s (may sign off: %s) and the right to %s: %s', (kind, maySignOff, right, may) => {
   expect(mayUseByLink({ kind, maySignOff }, right)).toBe(may);
 });

@@ -46,6 +46,7 @@ export async function everyObject(department: Department): Promise<Objects> {
   const bundle = await director.make('/api/packages', { seasonId: season.seasonId, name: 'Package of the walls', priceCents: 7500, lines: [{ readKindId: season.readKinds.gameBall, counting: 'perTerm', quantity: 1, rateCents: 7500 }] });
   const offer = await director.make('/api/offers', { sponsorId: season.sponsorId, sellerId: season.sellerId, seasonId: season.seasonId, title: 'Offer of the walls', priceCents: 7500, startsOn: '2026-11-20', endsOn: '2027-03-13', lapsesOn: '2027-01-15' });
   const message = await director.make('/api/messages', { kind: 'invoice', aboutId: invoice.id, toAddress: 'hazel@juniper.example' });
+  const feed = await director.make('/api/calendar-feeds', { calendar: 'nights', label: 'Calendar of the walls' });
   const proposal = await director.make('/api/plan-proposals', { seasonId: season.seasonId, kind: 'plan', withSeconds: false });
   const statement = await director.make(`/api/contracts/${signed.id}/performance-statements`, {});
   const statementRun = await director.make('/api/statement-runs', { seasonId: season.seasonId });
@@ -57,6 +58,7 @@ export async function everyObject(department: Department): Promise<Objects> {
     'performance-statements/id': statement.id, 'sponsor-page/statementId': statement.id,
     'statement-runs/id': statementRun.id,
     'offers/id': offer.id,
+    'calendar-feeds/id': feed.id, 'calendars/token': link.token,
     'reserved-categories/id': reserved.id,
     'window-places/id': windowPlaces.id,
     'plan-proposals/id': proposal.id,

@@ -13,6 +13,8 @@ export const LINK_RIGHTS = {
   'ask about own reads': ['sponsor'],
   'work the table': ['table'],
   'sign off by link': ['table'],
+  'subscribe to games': ['gamesFeed'],
+  'subscribe to nights': ['nightsFeed'],
 } as const satisfies Record<string, readonly LinkKind[]>;
 
 export type LinkRight = keyof typeof LINK_RIGHTS;

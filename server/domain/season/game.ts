@@ -7,6 +7,11 @@ export type GameClass = (typeof GAME_CLASSES)[number];
 export const LEVELS = ['varsity', 'juniorVarsity', 'sophomore', 'freshman', 'middleSchool'] as const;
 export type Level = (typeof LEVELS)[number];
 
+/** Levels as they stand inside a sentence. */
+export const LEVEL_IN_SENTENCE: Readonly<Record<Level, string>> = {
+  varsity: 'varsity', juniorVarsity: 'junior varsity', sophomore: 'sophomore', freshman: 'freshman', middleSchool: 'middle school',
+};
+
 export type GameMove = 'start' | 'suspend' | 'resume' | 'finish' | 'postpone' | 'reschedule' | 'cancel';
 
 /**
