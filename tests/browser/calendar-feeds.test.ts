@@ -6,7 +6,7 @@ import { aSeason } from '../support/season.ts';
 test('the director makes a calendar for the families, copies its address once and revokes it', async () => {
   const department = await aDepartment();
   await aSeason(department, 1);
-  const page = await aPage(department.director);
+  const page = await aPage({ visitor: department.director });
   await open(page, '/calendar-feeds', 'Calendar feeds');
   await press(page, 'Make a public calendar');
   await write(page, { 'For whom': 'The school’s website' });
@@ -27,7 +27,7 @@ test('on the morning after, the director corrects how many came, and both number
   const season = await aSeason(department, 1);
   const { nightId } = season.games[0]!;
   await department.director.make(`/api/nights/${nightId}/sign-off`, { overrideReason: 'the test does not wait for the night', attendance: 400 });
-  const page = await aPage(department.director);
+  const page = await aPage({ visitor: department.director });
   await open(page, `/nights/${nightId}/show?tab=tidy`, 'Herons at Kestrels');
   await press(page, 'Correct how many came');
   await page.getByLabel('How that is known').click();
