@@ -18,7 +18,7 @@ test('the director makes a calendar for the families, copies its address once an
   expect(await page.content()).not.toContain(address);
   await page.getByRole('button', { name: 'Revoke' }).click();
   await page.getByRole('dialog').getByRole('button', { name: 'Revoke' }).click();
-  await page.getByText('Revoked', { exact: true }).waitFor();
+  await page.getByRole('row', { name: /The school’s website/ }).getByText('Revoked').waitFor();
   expect((await fetch(address)).status).toBe(404);
 });
 
