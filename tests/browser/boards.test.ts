@@ -46,7 +46,7 @@ async function greysOf(page: Page): Promise<number[]> {
   await page.addStyleTag({ content: 'html { filter: grayscale(1) }' })
   const pieces = await page.evaluate(() => {
     const largest = new Map<string, { x: number; y: number; width: number; height: number }>()
-    for (const bar of document.querySelectorAll('figure [role=img] svg:not([aria-hidden]) [fill^="url("]')) {
+    for (const bar of document.querySelectorAll('figure [role=img] svg:not([width="22"]) [fill^="url("]')) {
       const { x, y, width, height } = bar.getBoundingClientRect()
       const fill = bar.getAttribute('fill')!
       const before = largest.get(fill)
