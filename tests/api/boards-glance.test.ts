@@ -34,7 +34,7 @@ test('in half a season what is over is signed off or is to be, what is near pres
     { ...none, signOff: 'mend', attendance: 'none' },
     // Nobody has written how to say the coach's name.
     { rosters: 'mend', names: 'look', people: 'mend', reads: 'mend', copy: 'none', packet: 'look', signOff: 'none', attendance: 'none' },
-    { rosters: 'ahead', names: 'done', people: 'ahead', reads: 'ahead', copy: 'none', packet: 'ahead', signOff: 'none', attendance: 'none' },
+    { rosters: 'ahead', names: 'ahead', people: 'ahead', reads: 'ahead', copy: 'none', packet: 'ahead', signOff: 'none', attendance: 'none' },
   ]);
   expect(view.nights[0].cells.attendance.words).toBe('412');
   expect(view.nights[2].cells.reads).toMatchObject({ words: '2 without a place', sentences: ['2 reads promised for this night have no place yet.'], to: `/nights/${near.nightId}/show?tab=placements` });

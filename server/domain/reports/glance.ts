@@ -63,7 +63,7 @@ const done = (words: string): GlanceCell => ({ state: 'done', words, sentences: 
 
 function fromLines(lines: readonly ReadinessLine[], presses: boolean, whenDone: GlanceCell): GlanceCell {
   const worst = lines.find(({ grade }) => grade === 'mustFix') ?? lines[0];
-  if (worst === undefined || (!presses && worst.grade !== 'mustFix')) return whenDone;
+  if (worst === undefined) return whenDone;
   const more = new Set(lines.map(({ sentence }) => sentence)).size - 1;
   const short = SHORT[worst.code] ?? 'See what is odd';
   const inOrder = [...lines.filter(({ grade }) => grade === 'mustFix'), ...lines.filter(({ grade }) => grade !== 'mustFix')];
