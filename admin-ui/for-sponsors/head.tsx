@@ -14,9 +14,9 @@ export function Head({ page, parts }: { page: SponsorPage; parts: readonly { id:
       <Typography sx={{ color: 'text.secondary' }}>at the games of {page.departmentName}</Typography>
       <Typography sx={{ color: 'text.secondary', mb: 1.5 }}>As of {day(page.today)}</Typography>
       {whole && <Typography sx={{ fontSize: '1.1875rem', fontWeight: 600, mb: 2 }}>{whole}</Typography>}
-      <Box component="nav" aria-label="On this page" sx={{ display: 'flex', flexWrap: 'wrap', gap: 1, displayPrint: 'none' }}>
-        {parts.map(({ id, title }) => <Button key={id} variant="outlined" onClick={() => goToPart(id)}>{title}</Button>)}
-        <Button variant="text" onClick={() => window.print()}>Print or save this page</Button>
+      <Box component="nav" aria-label="On this page" sx={{ display: 'flex', flexWrap: 'wrap', gap: 0.75, displayPrint: 'none' }}>
+        {parts.map(({ id, title }) => <Button key={id} variant="outlined" size="small" onClick={() => goToPart(id)} sx={{ minHeight: 38, px: 1.25 }}>{title}</Button>)}
+        <Button variant="text" size="small" onClick={() => window.print()} sx={{ minHeight: 38, px: 1.25 }}>Print or save this page</Button>
       </Box>
     </Box>
   );

@@ -27,7 +27,12 @@ export function SponsorSheet() {
   const page = useServer<SponsorPage>(PATH);
   const { data } = page;
   useEffect(() => {
-    if (data) rememberSchool(data);
+    if (!data) return undefined;
+    rememberSchool(data);
+    // What the browser proposes as the name of a saved page.
+    const before = document.title;
+    document.title = `${data.sponsorName} at the games of ${data.departmentName}`;
+    return () => void (document.title = before);
   }, [data]);
   if (page.error) return <Shut sentence={page.error.message} />;
   if (!data) return <Typography role="status">Reading…</Typography>;
