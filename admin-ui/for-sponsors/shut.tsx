@@ -1,10 +1,12 @@
 import { Alert, Typography } from '@mui/material';
+import { useEffect } from 'react';
 import { Contacts } from './contacts.tsx';
 import { knownSchool } from './known-school.ts';
 
 /** A link that opens nothing: what can be done about it, and nothing of what it opened once. */
 export function Shut({ sentence }: { sentence: string }) {
   const school = knownSchool();
+  useEffect(() => void (document.title = 'Rafterline'), []);
   return (
     <>
       <Typography variant="h1" sx={{ mb: 1.5 }}>This link does not open</Typography>
