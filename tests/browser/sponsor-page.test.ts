@@ -105,6 +105,7 @@ test('a sponsor approves its words, accepts what is put to it for missed reads, 
 
   const night = page.getByRole('article', { name: /Dec 4, 2026/ });
   await night.getByRole('button', { name: /^Ask about this read/ }).first().click();
+  expect(await night.getByLabel(/Your name/).inputValue()).toBe('Hazel Juniper');
   await night.getByLabel(/What you would like to know/).fill('Was the microphone on?');
   expect(await faultsOf(page)).toEqual([]);
   await press(night, 'Send the question');
