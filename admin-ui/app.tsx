@@ -26,6 +26,7 @@ import { FindPage } from './find/page.tsx';
 import { games } from './games/resource.ts';
 import { HomePage } from './home/home.tsx';
 import { ImportsPage } from './imports/page.tsx';
+import { IncomeBoardPage } from './income-board/page.tsx';
 import { invoices } from './invoices/resource.ts';
 import { ErrorPage } from './layout/error-page.tsx';
 import { makegoodProposals } from './makegood-proposals/resource.ts';
@@ -104,6 +105,7 @@ export const App = () => (
       <Route path="/aging" element={<AgingPage />} />
       <Route path="/unearned-revenue" element={<UnearnedRevenuePage />} />
       <Route path="/income-by-team" element={<IncomeByTeamPage />} />
+      <Route path="/income-board" element={<IncomeBoardPage />} />
       <Route path="/can-we-promise" element={<CanWePromisePage />} />
       <Route path="/left-to-sell" element={<LeftToSellPage />} />
       <Route path="/window-places" element={<WindowPlacesPage />} />

@@ -16,7 +16,7 @@ export default function BarsDrawing(props: BarsProps) {
   const { colorOf, paper, ink } = useChartInk();
   const words = { tickLabelStyle: { fontSize: 13, fill: ink.words }, disableLine: false };
   const names = { ...words, id: 'names', scaleType: 'band' as const, data: labels.map((_, place) => place), valueFormatter: (place: number, { location }: { location: string }) => (location !== 'tick' ? labels[place]! : isLying ? `#${place}` : shortLabel(labels[place]!, 9)) };
-  const values = { ...words, id: 'values', min: 0, ...(most === undefined ? {} : { max: most }), tickMinStep: 1, tickNumber: 5, valueFormatter: (value: number) => valueText(value) };
+  const values = { ...words, id: 'values', ...(series.some((one) => one.values.some((value) => (value ?? 0) < 0)) ? {} : { min: 0 }), ...(most === undefined ? {} : { max: most }), tickMinStep: 1, tickNumber: 5, valueFormatter: (value: number) => valueText(value) };
   return (
     <Box>
       {series.length > 1 && <Legend names={series.map(({ name }) => name)} as="bars" />}

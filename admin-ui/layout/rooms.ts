@@ -46,6 +46,7 @@ export const ROOMS: readonly Room[] = [
       page('makegood-proposals', 'Makegoods'),
       page('read-disputes', 'Disputes'),
       page('performance-statements', 'Statements'),
+      page('income-board', 'Income'),
     ],
   },
   {

@@ -57,6 +57,7 @@ const RIGHTS: Record<string, { see: Right; change: Right }> = {
   glance: { see: 'see packets', change: 'see packets' },
   'open-money': { see: 'see money', change: 'record payments' },
   'write-offs': { see: 'see money', change: 'approve write-offs' },
+  'income-board': { see: 'see money', change: 'see money' },
   'trial-balance': { see: 'see money', change: 'see money' },
   'account-ledger': { see: 'see the journal', change: 'see the journal' },
   aging: { see: 'see money', change: 'see money' },
