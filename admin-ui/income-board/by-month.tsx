@@ -24,7 +24,7 @@ export function IncomeByMonth({ view, files }: { view: IncomeBoardView; files: r
   return (
     <ChartWithTable
       title="By month"
-      summary={`${view.title}: ${DRAWN.map(({ column, label }) => `${label.toLowerCase()} ${moneyText(total[column])}`).join(', ')}.`}
+      summary={`${view.sellerName}, ${view.over === 'season' ? view.title : view.title.toLowerCase()}: ${DRAWN.map(({ column, label }) => `${label.toLowerCase()} ${moneyText(total[column])}`).join(', ')}.`}
       chart={<BarsChart labels={drawn.map(({ month }) => shortMonth(month))} isLying={isNarrow} valueText={dollarsText} series={DRAWN.map(({ column, label }) => ({ name: label, values: drawn.map((line) => line[column]) }))} />}
       table={<MonthTable view={view} />}
       files={files}

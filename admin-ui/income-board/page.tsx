@@ -7,6 +7,7 @@ import { monthText } from '../format/day.ts';
 import { moneyText } from '../format/money.ts';
 import { EmptyList } from '../lists/empty-list.tsx';
 import { Figures } from '../show/figures.tsx';
+import { Section } from '../show/section.tsx';
 import { count } from '../words/count.ts';
 import { OtherSellers, PaidInGoods } from './apart.tsx';
 import { IncomeByMonth } from './by-month.tsx';
@@ -43,11 +44,11 @@ function Board({ view, files }: { view: IncomeBoardView; files: (table: IncomeTa
         <>
           <Figures figures={MEANINGS.map(({ column, label }) => ({ label, value: moneyText(view.total[column]) }))} />
           <HowFar view={view} />
-          <Meanings />
           <IncomeByMonth view={view} files={files('months')} />
           <IncomeByTeamChart view={view} files={files('teams')} />
           <IncomeBySchoolChart view={view} files={files('schools')} />
           <PaidInGoods view={view} />
+          <Meanings />
         </>
       )}
       <OtherSellers view={view} files={files('sellers')} />
@@ -64,12 +65,14 @@ function HowFar({ view: { over, title, monthsToCome, months } }: { view: IncomeB
 }
 
 const Meanings = () => (
-  <Box component="dl" sx={{ m: 0, mb: 3, display: 'grid', gridTemplateColumns: { xs: '1fr', sm: 'max-content 1fr' }, columnGap: 2, rowGap: { xs: 0, sm: 0.5 }, maxWidth: '90ch' }}>
-    {MEANINGS.map(({ column, label, means }) => (
-      <Box key={column} sx={{ display: 'contents' }}>
-        <Box component="dt" sx={{ fontWeight: 600 }}>{label}</Box>
-        <Box component="dd" sx={{ m: 0, mb: { xs: 1, sm: 0 }, color: 'text.secondary' }}>{means}</Box>
-      </Box>
-    ))}
-  </Box>
+  <Section title="What each word means">
+    <Box component="dl" sx={{ m: 0, display: 'grid', gridTemplateColumns: { xs: '1fr', sm: 'max-content 1fr' }, columnGap: 2, rowGap: { xs: 0, sm: 0.5 }, maxWidth: '90ch' }}>
+      {MEANINGS.map(({ column, label, means }) => (
+        <Box key={column} sx={{ display: 'contents' }}>
+          <Box component="dt" sx={{ fontWeight: 600 }}>{label}</Box>
+          <Box component="dd" sx={{ m: 0, mb: { xs: 1, sm: 0 }, color: 'text.secondary' }}>{means}</Box>
+        </Box>
+      ))}
+    </Box>
+  </Section>
 );

@@ -7,6 +7,7 @@ import { SponsorshipModule } from '../sponsorship/sponsorship.module.ts';
 import { LedgerModule } from '../ledger/ledger.module.ts';
 import { BoardsModule } from './boards/boards.module.ts';
 import { IncomeBoardModule } from './boards/income-board.module.ts';
+import { RenewalsBoardModule } from './boards/renewals-board.module.ts';
 import { DocumentsController } from './documents/documents.controller.ts';
 import { DocumentsService } from './documents/documents.service.ts';
 import { FulfillmentModule } from './fulfillment/fulfillment.module.ts';
@@ -22,7 +23,7 @@ import { SponsorPageModule } from './sponsor-page/sponsor-page.module.ts';
 @Module({
   imports: [
     LedgerModule, SeasonModule, SponsorshipModule, PacketModule, BillingModule, MakegoodsModule, MoneyReportsModule,
-    BoardsModule, IncomeBoardModule,
+    BoardsModule, IncomeBoardModule, RenewalsBoardModule,
     FulfillmentModule,
     PerformanceModule,
     SponsorPageModule,

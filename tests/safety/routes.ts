@@ -341,6 +341,7 @@ export const ROUTES: Record<string, Right | 'open'> = {
   'POST /api/nights/{id}/settle': 'log a night',
   'POST /api/nights/{id}/sign-off': 'sign off a night',
   'GET /api/boards/income': 'see money',
+  'GET /api/boards/renewals': 'see contracts',
   'GET /api/reports/account-ledger': 'see the journal',
   'GET /api/reports/aging': 'see money',
   'GET /api/reports/income-split': 'see money',
