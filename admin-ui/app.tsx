@@ -49,6 +49,7 @@ import { CanWePromisePage } from './promise/can-we-promise.tsx';
 import { LeftToSellPage } from './promise/left-to-sell.tsx';
 import { planProposals } from './plan-proposals/resource.ts';
 import { readDisputes } from './read-disputes/resource.ts';
+import { RenewalsPage } from './renewals/page.tsx';
 import { rateCard } from './rate-card/resource.ts';
 import { readKinds } from './read-kinds/resource.ts';
 import { receipts } from './receipts/resource.ts';
@@ -106,6 +107,7 @@ export const App = () => (
       <Route path="/unearned-revenue" element={<UnearnedRevenuePage />} />
       <Route path="/income-by-team" element={<IncomeByTeamPage />} />
       <Route path="/income-board" element={<IncomeBoardPage />} />
+      <Route path="/renewals" element={<RenewalsPage />} />
       <Route path="/can-we-promise" element={<CanWePromisePage />} />
       <Route path="/left-to-sell" element={<LeftToSellPage />} />
       <Route path="/window-places" element={<WindowPlacesPage />} />

@@ -47,6 +47,7 @@ export const ROOMS: readonly Room[] = [
       page('read-disputes', 'Disputes'),
       page('performance-statements', 'Statements'),
       page('income-board', 'Income'),
+      page('renewals', 'Renewals'),
     ],
   },
   {

@@ -58,6 +58,7 @@ const RIGHTS: Record<string, { see: Right; change: Right }> = {
   'open-money': { see: 'see money', change: 'record payments' },
   'write-offs': { see: 'see money', change: 'approve write-offs' },
   'income-board': { see: 'see money', change: 'see money' },
+  renewals: { see: 'see contracts', change: 'make offers' },
   'trial-balance': { see: 'see money', change: 'see money' },
   'account-ledger': { see: 'see the journal', change: 'see the journal' },
   aging: { see: 'see money', change: 'see money' },

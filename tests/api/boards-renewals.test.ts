@@ -80,10 +80,10 @@ test('in the middle of a season with nothing played the same is suggested again,
   expect(board.rows.map((row: any) => [row.contractId, row.priceCents, row.paid, row.suggestion.worthCents])).toEqual([[large.id, 70_000, 'notBilled', 20_000], [small.id, 30_000, 'notBilled', 8_000]]);
   expect(board.rows[0].suggestion.words).toContain('nothing was counted yet; 10 again');
   expect(board.rows[1].suggestion.words).toContain('nothing was due yet; 1 a game, 2 in all, again');
-  const caller = (await director.look('/api/people?perPage=10')).data[0];
+  const { personId: callerId } = (await director.look('/api/people?perPage=10')).data[0];
   const { version } = await director.look(`/api/sponsors/${season.sponsorId}`);
-  await director.patch(`/api/sponsors/${season.sponsorId}`, { callerPersonId: caller.id }, { version });
-  const byCaller = await Promise.all([`callerPersonId=${caller.id}`, 'isNobodys=true'].map(async (query) => (await renewalsOf(department, query)).rows.length));
+  await director.patch(`/api/sponsors/${season.sponsorId}`, { callerPersonId: callerId }, { version });
+  const byCaller = await Promise.all([`callerPersonId=${callerId}`, 'isNobodys=true'].map(async (query) => (await renewalsOf(department, query)).rows.length));
   expect([byCaller, (await renewalsOf(department)).callers.length]).toEqual([[2, 0], 1]);
 });
 

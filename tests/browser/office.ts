@@ -254,7 +254,7 @@ function roomsOf(records: Record<string, any>, { night, played, draft, batch, op
     ],
     Changes: changesOf(records['contracts'].id, nameOf(records['contracts'])),
     Money: [['/open-money', 'Open money'], ...all('billing-runs', 'invoices', 'credit-memos', 'payments', 'receipts', 'deposit-slips', 'payers', 'sellers'), ['/check-entry', 'Enter checks'], ['/find', 'Find a document'], ['/find?q=juniper', 'Find a document'], ...stories],
-    Proof: [['/glance', 'Season at a glance'], ['/at-risk', 'Promises at risk'], ['/income-board', 'Income'], [`/income-board?over=season&seasonId=${records['seasons'].id}`, 'Income']],
+    Proof: [['/glance', 'Season at a glance'], ['/at-risk', 'Promises at risk'], ['/income-board', 'Income'], [`/income-board?over=season&seasonId=${records['seasons'].id}`, 'Income'], ['/renewals', 'Renewals']],
     Books: [
       ['/trial-balance', 'Trial balance'], ['/account-ledger', 'Account ledger'], ['/aging?by=invoiceAge', 'Aging'], ['/unearned-revenue', 'Unearned revenue'],
       ['/income-by-team', 'Income by team'], ['/months', 'Months'], ['/months/2026-11/show', 'November 2026'], ['/accounts', 'Accounts'],

@@ -1,0 +1,1 @@
+export type { RenewalRow, RenewalsView } from '../../server/reports/boards/renewals.dto.ts';
