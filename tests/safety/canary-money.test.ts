@@ -63,7 +63,7 @@ test('nothing that another department’s accounts office wrote shows in an answ
   const papers: string[] = [];
   const note = async (address: string, asked: string[] = []) => {
     const { status, words } = await wordsOf(director, address);
-    if (status === 200 && /\.pdf|\.csv|format=/.test(address)) papers.push(address);
+    if (status === 200 && /\.pdf|\.csv|format=|as=/.test(address)) papers.push(address);
     const names = theirs.filter((id) => !asked.includes(id) && words.includes(id));
     if (words.toLowerCase().includes(CANARY.toLowerCase()) || names.length > 0 || status >= 500) shown.push(`${address} → ${status} ${names.join(' ')}`);
     return status;
@@ -72,6 +72,7 @@ test('nothing that another department’s accounts office wrote shows in an answ
   for (const { path } of operations) {
     expect([path, await note(addressOf(path, own))]).toEqual([path, 200]);
     if (path.startsWith('/api/reports/')) for (const format of ['csv', 'xlsx']) await note(`${path}?format=${format}`);
+    if (path.startsWith('/api/boards/')) for (const as of ['csv', 'xlsx']) await note(`${path}?as=${as}`);
     if (!path.includes('{')) for (const query of [`sellerId=${next.objects['sellers/id']}`, `payerId=${next.objects['payers/id']}`, `q=${CANARY}`]) await note(`${path}?${query}`, theirs.concat());
     else if (!/^\/api\/(months|accounts)\//.test(path)) expect([path, await note(addressOf(path, next.objects), theirs)]).toEqual([path, 404]);
   }
