@@ -8,6 +8,7 @@ import { AtRiskSheet } from './at-risk-sheet.tsx';
 import { BehindSheet } from './behind-sheet.tsx';
 import { HeldSheet } from './held-sheet.tsx';
 import { NextNights } from './next-nights.tsx';
+import { ProofSheet } from './proof-sheet.tsx';
 import { RecentSheet } from './recent-sheet.tsx';
 import { SeasonFigures } from './season-figures.tsx';
 import type { Home } from './types.ts';
@@ -29,6 +30,7 @@ export function HomePage() {
                 {iMay('at-risk', 'list') && <AtRiskSheet />}
                 {iMay('contracts', 'list') && <BehindSheet lines={home.behind ?? []} />}
                 {iMay('read-disputes', 'list') && <AskedSheet lines={home.asked ?? []} />}
+                <ProofSheet proof={home.proof} />
                 {iMay('contracts', 'list') && <HeldSheet lines={home.held ?? []} />}
                 {iMay('invoices', 'list') && <UnpaidSheet lines={home.unpaid ?? []} openMoney={home.openMoney} />}
               </Box>

@@ -61,6 +61,16 @@ export interface AskedView {
   what: string;
 }
 
+/** What waits of makegoods and statements, as counts. */
+export interface HomeProof {
+  /** proposals that sponsors see and have not answered */
+  answersWaiting: number;
+  /** of those, past the day by which an answer was asked for */
+  answersLate: number;
+  /** terms that are over or nearly, without a statement of performance */
+  statementsToIssue: number;
+}
+
 export interface HomeView {
   today: string;
   nights: NightView[];
@@ -73,4 +83,6 @@ export interface HomeView {
   figures: HomeFigures;
   /** null for those who do not see money */
   openMoney: OpenItemsFigures | null;
+  /** null for those who do not see contracts */
+  proof: HomeProof | null;
 }

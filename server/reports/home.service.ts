@@ -31,7 +31,7 @@ export class HomeService {
     @Inject(ReadDisputeViews) private readonly disputes: ReadDisputeViews,
   ) {}
 
-  async show(roles: readonly Role[]): Promise<HomeView> {
+  async show(roles: readonly Role[]): Promise<Omit<HomeView, 'proof'>> {
     const today = await this.departments.today();
     const seesMoney = mayUse(roles, 'see money');
     const contracts = await this.signed();

@@ -12,6 +12,7 @@ import { DocumentsController } from './documents/documents.controller.ts';
 import { DocumentsService } from './documents/documents.service.ts';
 import { FulfillmentModule } from './fulfillment/fulfillment.module.ts';
 import { HomeController } from './home.controller.ts';
+import { HomeProofService } from './home-proof.service.ts';
 import { HomeService } from './home.service.ts';
 import { MoneyReportsModule } from './money/money-reports.module.ts';
 import { MonthsController } from './months/months.controller.ts';
@@ -29,6 +30,6 @@ import { SponsorPageModule } from './sponsor-page/sponsor-page.module.ts';
     SponsorPageModule,
   ],
   controllers: [DocumentsController, HomeController, MonthsController],
-  providers: [DocumentsService, HomeService, RecentService, MonthsService],
+  providers: [DocumentsService, HomeProofService, HomeService, RecentService, MonthsService],
 })
 export class ReportsModule {}

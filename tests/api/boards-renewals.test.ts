@@ -96,3 +96,19 @@ test('the board is a CSV file and a workbook, and nobody but who sees contracts 
   expect((await department.announcer.get('/api/boards/renewals')).status).toBe(403);
   expect((await department.director.get('/api/boards/renewals?seasonId=019aaaaa-0000-7000-8000-000000000000')).status).toBe(404);
 });
+
+test('Home counts the statements of performance that are to be issued for contracts that are over, and nothing for the table', async () => {
+  const department = await aDepartment();
+  const season = await aSeason(department, 0);
+  const proof = async () => (await department.director.look('/api/home')).proof;
+  const term = (days: number) => ({ startsOn: inDays(days - 5), endsOn: inDays(days) });
+  const seasonOf = async (days: number) => department.director.make('/api/seasons', { name: `Basketball ${days}`, sport: 'basketball', startsOn: inDays(days - 9), endsOn: inDays(days) });
+  // Seven days before its end and ninety after are common practice, no source.
+  for (const [days, counted] of [[8, 0], [7, 1], [-90, 2], [-91, 2]] as const) {
+    const { id } = await seasonOf(days);
+    const draft = await aContract(department, { ...season, seasonId: id }, { title: `Ends ${days}`, term: term(days), billingPlan: { kind: 'inFull', on: inDays(days) } });
+    await department.director.make(`/api/contracts/${draft.id}/sign`, { signedOn: inDays(days - 9), signedByName: 'Hazel Juniper' });
+    expect([days, await proof()]).toEqual([days, { answersWaiting: 0, answersLate: 0, statementsToIssue: counted }]);
+  }
+  expect((await department.announcer.look('/api/home')).proof).toBeNull();
+});
