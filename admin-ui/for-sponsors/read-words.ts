@@ -24,7 +24,7 @@ export function lineSentence(line: LineOfSponsor): string {
   const whole = line.promised + line.cameOver;
   const games = line.gamesInAll > 0 ? ` after ${line.gamesPlayed} of ${many(line.gamesInAll, 'game')}` : '';
   if (whole === 0) return line.counting === 'onOccurrence' ? `Read whenever it happens. It has not happened yet${games}.` : 'Nothing was promised yet.';
-  if (line.stillToCome === 0) return line.credited + line.noLongerDue + line.carriedOver === 0 ? `All ${whole} given.` : `Nothing is still to come: ${done} of ${whole} were given.`;
+  if (line.stillToCome === 0) return line.credited + line.noLongerDue + line.carriedOver === 0 ? `All ${whole} given.` : `Nothing is still to come: ${done} of ${whole} were given${line.credited > 0 ? `, ${line.credited} credited` : ''}.`;
   return `${done} of ${whole} given${games}.`;
 }
 
@@ -49,6 +49,7 @@ export function wholeSentence(contracts: readonly ContractOfSponsor[], today: st
   if (whole === 0) return null;
   const toCome = sum((line) => line.stillToCome);
   const extra = sum((line) => line.extra);
+  const credited = sum((line) => line.credited);
   const rest = toCome === 0 ? 'Nothing is still to come.' : `${toCome} ${toCome === 1 ? 'is' : 'are'} still to come.`;
-  return `${sum((line) => line.given + line.madeGood)} of ${many(whole, 'promised read')} ${whole === 1 ? 'was' : 'were'} given. ${rest}${extra > 0 ? ` ${many(extra, 'more read')} came as a gift.` : ''}`;
+  return `${sum((line) => line.given + line.madeGood)} of ${many(whole, 'promised read')} ${whole === 1 ? 'was' : 'were'} given.${credited > 0 ? ` ${credited} ${credited === 1 ? 'was' : 'were'} credited.` : ''} ${rest}${extra > 0 ? ` ${many(extra, 'more read')} came as a gift.` : ''}`;
 }

@@ -36,10 +36,11 @@ export function gamesText({ games }: NightFulfillment): string {
 
 /** How a line stands, in one sentence. */
 export function standText({ standing, counting, gamesInAll, gamesPlayed }: LineFulfillment): string {
-  const { promised, given, madeGood, owed, expectedByNow, behind } = standing;
+  const { promised, given, madeGood, credited, released, carried, owed, expectedByNow, behind } = standing;
   const isByShots = counting === 'onOccurrence';
   if (isByShots && promised === 0) return `${gamesPlayed === 0 ? 'No game has been played yet' : `Nothing that is mentioned happened in ${count(gamesPlayed, 'game')}`}, so nothing is owed.`;
-  const settled = [`${numberText(given)} given`, madeGood > 0 && `${numberText(madeGood)} made good`, owed > 0 && `${numberText(owed)} still owed`].filter(Boolean).join(', ');
+  const others: [number, string][] = [[madeGood, 'made good'], [credited, 'credited'], [released, 'released'], [carried, 'carried over'], [owed, 'still owed']];
+  const settled = [`${numberText(given)} given`, ...others.filter(([reads]) => reads > 0).map(([reads, how]) => `${numberText(reads)} ${how}`)].join(', ');
   const played = `${numberText(gamesPlayed)} of ${count(gamesInAll, 'game')} played`;
   const pace = isByShots ? `by what happened, ${numberText(expectedByNow)} should have been given by now` : `${numberText(expectedByNow)} should have been given by now`;
   const late = behind > 0 ? `, so it is behind by ${numberText(behind)}` : '';
