@@ -8,7 +8,7 @@ import type { BehindLine } from './types.ts';
 
 export function BehindSheet({ lines }: { lines: readonly BehindLine[] }) {
   return (
-    <Section title="Which promises are behind?">
+    <Section title="Which promises are behind?" actions={lines.length > 0 && <Go to="/at-risk">What can be done about it</Go>}>
       {lines.length === 0 ? (
         <EmptyList>None. Every sponsor has had at least what should be given by now.</EmptyList>
       ) : (
