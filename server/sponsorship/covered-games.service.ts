@@ -32,8 +32,8 @@ const GAMES = `select game.id, game.season_id as "seasonId", game.played_on as "
     game.class, game.level, game.announced,
     coalesce(bool_or(participant.is_home and school.is_ours), false) as "isHome",
     coalesce(array_agg(participant.team_id) filter (where school.is_ours), '{}') as "teamIds",
-    array(select game_night.night_id from game_night
-      where game_night.department_id = $1 and game_night.game_id = game.id order by game_night.night_id)::uuid[] as "nightIds"
+    array(select night.id from game_night join night on night.department_id = $1 and night.id = game_night.night_id
+      where game_night.department_id = $1 and game_night.game_id = game.id order by night.held_on, night.id)::uuid[] as "nightIds"
   from game
     left join game_participant as participant on participant.department_id = $1 and participant.game_id = game.id
     left join team on team.department_id = $1 and team.id = participant.team_id
