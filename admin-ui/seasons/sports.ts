@@ -1,6 +1,8 @@
 import type { Day } from '../../server/domain/day.ts';
+import { windowHeading } from '../../server/domain/planning/words/window.ts';
 import { PROFILES } from '../../server/domain/season/profiles.ts';
 import { profileFor, schoolYearOf, windowsOf, type GameWindow, type Sport, type SportProfile, type WindowOwner } from '../../server/domain/season/sport-profile.ts';
+import { kindOfWindow } from '../../server/domain/season/window-names.ts';
 import { wordFor, WINDOW_WORDS } from '../words/choices.ts';
 
 /** The sports the product knows, each once. */
@@ -20,10 +22,8 @@ export function windowsOn(sport: string, day: string, owner: string): GameWindow
   return profile ? windowsOf(profile, { windowsOwnedBy: owner as WindowOwner, windowOwners: {} }) : [];
 }
 
-/** "timeOut2" is "Time-out 2". */
+/** "timeOut2" is "2nd time-out", as on the plan board. */
 export function windowName(key: string | null | undefined): string {
   if (!key) return '–';
-  const [, kind = key, number] = /^([a-zA-Z]+?)(\d+)?$/.exec(key) ?? [];
-  const word = kind === 'timeout' ? 'Time-out' : wordFor(WINDOW_WORDS, kind);
-  return number ? `${word} ${number}` : word;
+  return /\d$/.test(key) ? windowHeading(key) : wordFor(WINDOW_WORDS, kindOfWindow(key));
 }

@@ -11,7 +11,7 @@ const NAMES: Readonly<Record<string, string>> = {
 
 function partsOf(windowKey: string): { name: string; number: string } {
   const [, kind = windowKey, number = ''] = /^([a-zA-Z]+?)(\d*)$/.exec(windowKey) ?? [];
-  return { name: NAMES[kind] ?? kind, number };
+  return { name: NAMES[kind === 'timeout' ? 'timeOut' : kind] ?? kind, number };
 }
 
 /** A window in a sentence: "halftime", "the 2nd time-out", "the break". */
