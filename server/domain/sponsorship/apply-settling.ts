@@ -78,7 +78,7 @@ export function carryOut(position: Position, { carryId, lineId, gameId, count }:
   const before = amountsOf(position);
   const valuesCents = takeFromEnd(line, count);
   slot.carriedOut += count;
-  fallWithPrice(position);
+  fallWithPrice(position, before.priceCents);
   const billedCents = Math.min(position.billedCents, Math.max(0, sumOf(valuesCents) - Math.max(0, before.toBillCents)));
   const parts = takeFromDocuments(position, billedCents, undefined, (document, part, tax) => {
     document.carriedCents += part;

@@ -4,7 +4,8 @@ import { memoTaxOf } from '../ledger/sales-tax.ts';
 import { amountsOf } from './contract-amounts.ts';
 import type { MayNeedMemo } from './happening.ts';
 import { isPricedByRead } from './line-values.ts';
-import type { BilledDocument, MemoPart, Position } from './position.ts';
+import type { BilledDocument, LinePosition, MemoPart, Position } from './position.ts';
+import { readsOfLine } from './slot-reads.ts';
 
 /**
  * Lowers what is agreed: the part not yet billed goes first, the rest by credit memo.
@@ -15,18 +16,30 @@ import type { BilledDocument, MemoPart, Position } from './position.ts';
 export function lowerPrice(position: Position, memo: MayNeedMemo, change: () => void): void {
   const before = amountsOf(position);
   change();
-  fallWithPrice(position);
+  fallWithPrice(position, before.priceCents);
   const lowered = before.priceCents - amountsOf(position).priceCents;
   const billedPart = lowered - Math.max(0, before.toBillCents);
   if (lowered <= 0 || billedPart <= 0) return;
   creditBilled(position, memo, billedPart);
 }
 
-/** An allowance falls with what it was an allowance on, so that no fixed price ends below zero; reads priced each may still earn it. */
-export function fallWithPrice(position: Position): void {
-  if (position.lines.some((line) => isPricedByRead(line.terms))) return;
+/**
+ * An allowance falls with what it was an allowance on, so that no price ends below zero and no credit exceeds what was paid. Where reads
+ * priced each were taken back the price may stand below zero already: they may still earn it, so only what fell by this change falls.
+ */
+export function fallWithPrice(position: Position, beforeCents: number): void {
   const { priceCents } = amountsOf(position);
-  if (priceCents < 0) position.allowancesCents += priceCents;
+  if (priceCents >= 0) return;
+  const fallen = mayStillEarn(position) ? Math.min(-priceCents, Math.max(0, beforeCents - priceCents)) : -priceCents;
+  position.allowancesCents -= fallen;
+}
+
+function mayStillEarn(position: Position): boolean {
+  return position.lines.some((line) => isPricedByRead(line.terms) && (readsOfLine(line).owed > 0 || mayHappenAgain(line)));
+}
+
+function mayHappenAgain({ terms, slots }: LinePosition): boolean {
+  return terms.kind === 'reads' && terms.counting === 'onOccurrence' && slots.some((slot) => slot.endedAt === undefined);
 }
 
 /**
