@@ -92,3 +92,8 @@ export function amountText(amountCents: Cents): string {
   const whole = digits.slice(0, -2).replace(/\B(?=(\d{3})+$)/g, ',');
   return `${amountCents < 0 ? '-' : ''}${whole}.${digits.slice(-2)}`;
 }
+
+/** An amount as a sponsor or a director reads it in a sentence: `$1,234.50`, `-$12.00`. */
+export function amountInSentence(amountCents: Cents): string {
+  return `${amountCents < 0 ? '-' : ''}$${amountText(centsOf(Math.abs(amountCents)))}`;
+}

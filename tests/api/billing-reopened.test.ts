@@ -20,7 +20,7 @@ test('a check that comes back after its contract was closed opens the contract a
   const events = await department.ask<{ kind: string }>(`select happening ->> 'kind' as kind from ledger_event where department_id = $1 and occurred_on = '2026-12-10' order by recorded_at`, [department.id]);
   expect(events.map(({ kind }) => kind)).toEqual(['reopened', 'creditUnapplied', 'paymentReturned', 'charged']);
   const { lines } = await bookkeeper.look(`/api/contracts/${id}/account-statement`);
-  expect(lines.map((line: any) => line.sentence)).toContain(`1,260.00 of payment ${payment.number} was taken off invoice ${invoice.number} again. Contract ${number}, which was closed, is open again.`);
+  expect(lines.map((line: any) => line.sentence)).toContain(`$1,260.00 of payment ${payment.number} was taken off invoice ${invoice.number} again. Contract ${number}, which was closed, is open again.`);
 });
 
 test('a payment of a closed contract that was a mistake, or is taken off its invoice, opens the contract again as well', async () => {

@@ -45,9 +45,9 @@ test('the bookkeeper asks, the director writes off, and both are told in the inv
   expect((await bookkeeper.post(`/api/invoices/${invoice.id}/void`, { reason: 'x' })).body.code).toBe('void-after-write-off');
   const { lines } = await bookkeeper.look(`/api/invoices/${invoice.id}/story`);
   expect(lines.map((line: any) => line.sentence).sort()).toEqual([
-    '500.00 of invoice TR-2027-0001 was written off: The store closed.',
-    'Charge TR-2027-0001 of 500.00 was issued: Interest on last season.',
-    'It was asked to write off 500.00: The store closed.',
+    '$500.00 of invoice TR-2027-0001 was written off: The store closed.',
+    'Charge TR-2027-0001 of $500.00 was issued: Interest on last season.',
+    'It was asked to write off $500.00: The store closed.',
   ]);
   expect((await bookkeeper.look('/api/invoices?state=writtenOff')).total).toBe(1);
 });

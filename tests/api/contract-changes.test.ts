@@ -139,7 +139,7 @@ test('the price is lowered by 100.00 after 10 given and all billed (row 24)', as
   expect(preview.contracts[0].lines[0].openCentsAfter).toBe(60_000);
   expect([after.term.priceCents, after.standing.toBillCents]).toEqual([110_000, 0]);
   const memo = (await scene.bookkeeper.look(`/api/contracts/${contract.id}/account-statement`)).lines.find((line: any) => line.sentence.startsWith('The price'));
-  expect(memo.sentence).toBe('The price of what is still to come was lowered by 100.00.');
+  expect(memo.sentence).toBe('The price of what is still to come was lowered by $100.00.');
 });
 
 test('5 of one line are swapped for 4 of another at +40.00 (row 27)', async () => {

@@ -130,10 +130,10 @@ test('a sponsor’s account statement runs from an opening to a closing balance,
   const { sellers } = await department.bookkeeper.look(`${address}?from=2026-12-01&to=2026-12-31`);
   expect(sellers).toMatchObject([{ sellerName: 'Tamarack Ridge Athletics', openingCents: 36_750, closingCents: 16_750, openCents: 20_000, unappliedCents: 3_250, bucketCents: [0, 20_000, 0, 0, 0] }]);
   expect(sellers[0].lines.map((line: any) => [line.on, line.sentence, line.chargeCents, line.creditCents, line.balanceCents])).toEqual([
-    ['2026-12-05', 'Payment TR-P-2027-0001 of 200.00 was received by check.', 0, 20_000, 16_750],
+    ['2026-12-05', 'Payment TR-P-2027-0001 of $200.00 was received by check.', 0, 20_000, 16_750],
   ]);
   const whole = await department.bookkeeper.look(`${address}?from=2026-11-01&to=2026-12-31`);
-  expect(whole.sellers[0].lines[0]).toMatchObject({ sentence: `Invoice ${invoice.number} was issued: 350.00 and 17.50 tax.`, chargeCents: 36_750 });
+  expect(whole.sellers[0].lines[0]).toMatchObject({ sentence: `Invoice ${invoice.number} was issued: $350.00 and $17.50 tax.`, chargeCents: 36_750 });
   const paper = await department.bookkeeper.bytes(`${address}.pdf?from=2026-11-01&to=2026-12-31`);
   const text = (await pagesOfPdf(paper.bytes)).join(' ');
   for (const words of ['Account statement', '=HYPERLINK("x")', 'Opening balance', invoice.number, '$367.50', '$167.50', '1–30 days past due', '$32.50 of credit is not applied']) expect(text).toContain(words);

@@ -124,5 +124,5 @@ test('a statement says what happened in plain words', () => {
   const names = { ...namesOf(state(books)), game: (gameId: string) => (gameId === 'g' ? 'Herons at Kestrels' : undefined) };
   expect(sentenceFor({ kind: 'readCounted', readId: 'r', lineId: 'line', gameId: 'g' }, names)).toBe('A read was given: Concession read, Herons at Kestrels.');
   expect(sentenceFor({ kind: 'readsCredited', lineId: 'line', count: 2 }, names)).toBe('2 of Concession read were credited.');
-  expect(sentenceFor({ kind: 'invoiced', invoiceId: 'i', number: 'INV-2027-0001', netCents: dollars(350), taxCents: dollars(17.5), lines: [] })).toBe('Invoice INV-2027-0001 was issued: 350.00 and 17.50 tax.');
+  expect(sentenceFor({ kind: 'invoiced', invoiceId: 'i', number: 'INV-2027-0001', netCents: dollars(350), taxCents: dollars(17.5), lines: [] })).toBe('Invoice INV-2027-0001 was issued: $350.00 and $17.50 tax.');
 });

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
+  amountInSentence,
   addCents,
   amountText,
   centsOf,
@@ -94,6 +95,10 @@ describe('amounts', () => {
     expect(() => centsOf(2 ** 53)).toThrow(RangeError);
     expect(() => centsOf(0.5)).toThrow(RangeError);
     expect(subtractCents(cents(1), cents(3))).toBe(-2);
+  });
+
+  test.each([[123_450, '$1,234.50'], [0, '$0.00'], [-1_200, '-$12.00'], [5, '$0.05']])('%i cents are %s in a sentence', (amount, text) => {
+    expect(amountInSentence(cents(amount))).toBe(text);
   });
 
   test('zero has no sign', () => {

@@ -1,5 +1,5 @@
 import { Inject, Injectable } from '@nestjs/common';
-import { amountText, centsOf } from '../../domain/money.ts';
+import { amountInSentence, centsOf } from '../../domain/money.ts';
 import { UnitOfWork } from '../../platform/database/unit-of-work.ts';
 import { StatementNames } from '../statements/statement-names.service.ts';
 import type { EventRow } from '../statements/statement-names.service.ts';
@@ -54,7 +54,7 @@ export class InvoiceStory {
 }
 
 function stepSentence({ step, amountCents, reason }: Pick<Step, 'step' | 'amountCents' | 'reason'>): string {
-  const amount = amountText(centsOf(amountCents));
+  const amount = amountInSentence(centsOf(amountCents));
   const why = reason.trim().replace(/\.+$/, '');
   return step === 'asked' ? `It was asked to write off ${amount}: ${why}.` : `Writing off ${amount} was declined: ${why}.`;
 }

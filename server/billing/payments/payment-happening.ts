@@ -1,5 +1,5 @@
 import type { Cents } from '../../domain/money.ts';
-import { amountText, centsOf } from '../../domain/money.ts';
+import { amountInSentence, centsOf } from '../../domain/money.ts';
 
 /** A payment or a credit memo. */
 type CreditUsed = { paymentId: string } | { creditMemoId: string };
@@ -28,7 +28,7 @@ type Kind = PaymentHappening['kind'];
 type Of<K extends Kind> = K extends 'creditApplied' | 'creditUnapplied' ? Use : Extract<PaymentHappening, { kind: K }>;
 
 const METHODS: Readonly<Record<string, string>> = { cash: 'in cash', check: 'by check', card: 'by card', transfer: 'by transfer', opening: 'before the start' };
-const money = (cents: Cents) => amountText(cents);
+const money = (cents: Cents) => amountInSentence(cents);
 const creditName = (credit: CreditUsed & { number: string }) => `${'creditMemoId' in credit ? 'credit memo' : 'payment'} ${credit.number}`;
 const openedAgain = (contracts: readonly string[] = []) => contracts.map((contract) => ` Contract ${contract}, which was closed, is open again.`).join('');
 const by = (method: string) => (METHODS[method] ? ` ${METHODS[method]}` : '');

@@ -1,6 +1,6 @@
 import type { Day } from '../day.ts';
 import type { Cents } from '../money.ts';
-import { amountText } from '../money.ts';
+import { amountInSentence } from '../money.ts';
 import type { Happening, HappeningKind, HappeningOf } from './happening.ts';
 import type { Position } from './position.ts';
 
@@ -22,7 +22,7 @@ interface Say {
   day: (day: Day) => string;
 }
 
-const money = (amountCents: Cents) => amountText(amountCents);
+const money = (amountCents: Cents) => amountInSentence(amountCents);
 
 const many = (count: number, one: string, several = `${one}s`) => `${count} ${count === 1 ? one : several}`;
 
