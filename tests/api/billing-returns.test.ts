@@ -59,8 +59,8 @@ test('a check that comes back opens the invoice again, its fee is passed on, and
   const { lines } = await bookkeeper.look(`/api/invoices/${invoice.id}/story`);
   expect(lines.map((line: any) => [line.on, line.sentence])).toEqual([
     ['2026-11-23', 'Invoice TR-2027-0001 was issued: $350.00 and $17.50 tax.'],
-    ['2026-12-05', '367.50 of payment TR-P-2027-0001 was applied to invoice TR-2027-0001.'],
-    ['2026-12-10', '367.50 of payment TR-P-2027-0001 was taken off invoice TR-2027-0001 again.'],
+    ['2026-12-05', '$367.50 of payment TR-P-2027-0001 was applied to invoice TR-2027-0001.'],
+    ['2026-12-10', '$367.50 of payment TR-P-2027-0001 was taken off invoice TR-2027-0001 again.'],
   ]);
   const account = await bookkeeper.look(`/api/contracts/${contract.id}/account-statement`);
   expect(account.lines.map((line: any) => line.sentence)).toContain('Payment TR-P-2027-0001 of $367.50 came back from the bank, which charged $12.00: Not sufficient funds.');

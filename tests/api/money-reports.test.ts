@@ -119,7 +119,7 @@ test('an account’s ledger tells each posting with its sentence, its document a
   const ledger = await department.bookkeeper.look(`/api/reports/account-ledger?sellerId=${season.sellerId}&account=1100&from=2026-12-01&to=2026-12-31`);
   expect([ledger.name, ledger.openingCents, ledger.closingCents, ledger.leftOff]).toEqual(['Accounts receivable', 36_750, 20_000, 0]);
   expect(ledger.lines).toMatchObject([
-    { bookedOn: '2026-12-05', sentence: `167.50 of payment TR-P-2027-0001 was applied to invoice ${invoice.number}.`, contractId: contract.id, against: '2150', creditCents: 16_750, balanceCents: 20_000 },
+    { bookedOn: '2026-12-05', sentence: `$167.50 of payment TR-P-2027-0001 was applied to invoice ${invoice.number}.`, contractId: contract.id, against: '2150', creditCents: 16_750, balanceCents: 20_000 },
   ]);
   expect((await department.bookkeeper.get(`/api/reports/account-ledger?account=9999`)).status).toBe(404);
 });

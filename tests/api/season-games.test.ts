@@ -77,7 +77,7 @@ test('a cancelled game that was billed already is credited by memo, and the book
   expect((await director.make(`/api/credit-memos/${memo.id}/applications`, { invoiceId: invoice.id, amountCents: 5_000 })).unappliedCents).toBe(16_000);
   expect((await director.post(`/api/credit-memos/${memo.id}/applications`, { invoiceId: invoice.id, amountCents: 16_001 })).body.code).toBe('more-than-unapplied');
   const { lines } = await director.look(`/api/contracts/${contract.id}/account-statement`);
-  expect(lines.filter((line: any) => line.cause?.kind === 'creditMemo')[0]).toMatchObject({ sentence: `50.00 of credit memo ${memo.number} was applied to invoice ${invoice.number}.`, cause: { kind: 'creditMemo', label: `Credit memo ${memo.number}` } });
+  expect(lines.filter((line: any) => line.cause?.kind === 'creditMemo')[0]).toMatchObject({ sentence: `$50.00 of credit memo ${memo.number} was applied to invoice ${invoice.number}.`, cause: { kind: 'creditMemo', label: `Credit memo ${memo.number}` } });
   expect((await director.bytes(`/api/credit-memos/${memo.id}/credit-memo.pdf`)).bytes.subarray(0, 5).toString()).toBe('%PDF-');
 });
 

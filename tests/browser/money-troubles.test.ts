@@ -36,7 +36,7 @@ test('a check comes back: the bookkeeper says so, the invoice is unpaid again an
   expect(await page.getByRole('button', { name: 'It was a mistake' }).count()).toBe(0);
   await open(page, `/invoices/${invoice.id}/show`, `Invoice ${invoice.number}`);
   await figuresAre(page, { 'To pay': '$367.50', Unpaid: '$367.50' });
-  await page.getByText('367.50 of payment TR-P-2027-0001 was taken off invoice TR-2027-0001 again.').waitFor();
+  await page.getByText('$367.50 of payment TR-P-2027-0001 was taken off invoice TR-2027-0001 again.').waitFor();
   await open(page, '/invoices', 'Invoices');
   await page.getByRole('link', { name: 'TR-2027-0002' }).click();
   await settled(page, 'Charge TR-2027-0002');
