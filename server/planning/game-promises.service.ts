@@ -10,6 +10,7 @@ import { UnitOfWork } from '../platform/database/unit-of-work.ts';
 import { Contract } from '../sponsorship/contract.entity.ts';
 import { CoveredGames, coveredBy } from '../sponsorship/covered-games.service.ts';
 import type { CommitmentOfTerm, GameOfSeason } from '../sponsorship/covered-games.service.ts';
+import { reachesInto } from '../sponsorship/reaches-into.ts';
 import { TermLedger } from '../sponsorship/term-ledger.service.ts';
 import { MemoIssue } from '../billing/credits/memo-issue.service.ts';
 import type { MayHaveCredited } from '../billing/credits/memo-issue.service.ts';
@@ -47,7 +48,7 @@ const SIGNED = `select commitment.id, commitment.counting, commitment.reads, com
   from commitment
     join term on term.department_id = commitment.department_id and term.id = commitment.term_id
     join contract on contract.department_id = term.department_id and contract.id = term.contract_id
-  where commitment.department_id = $1 and term.season_id = any($2::uuid[]) and term.state = 'signed'
+  where commitment.department_id = $1 and (term.season_id = any($2::uuid[]) or ${reachesInto('commitment.team_ids', '$2')}) and term.state = 'signed'
     and commitment.counting in ('perGame', 'perNight') and commitment.reads > 0 order by term.id, commitment.place`;
 
 /**

@@ -66,6 +66,14 @@ export class PlannedGames {
     return this.load(`${SELECT} and game.season_id = $2 order by game.played_on, game.starts_at nulls last, game.id`, seasonId);
   }
 
+  /** Those of seasons, and those of teams that commitments name, whatever season they are of. */
+  async ofReach(seasonIds: readonly string[], teamIds: readonly string[]): Promise<PlannedGame[]> {
+    return this.load(
+      `${SELECT} and (game.season_id = any($2::uuid[]) or playing.ours && $3::uuid[]) order by game.played_on, game.starts_at nulls last, game.id`,
+      [...new Set(seasonIds)], [...new Set(teamIds)],
+    );
+  }
+
   async ofNight(nightId: string): Promise<PlannedGame[]> {
     return this.load(
       `${SELECT} and exists (select from game_night where game_night.department_id = $1 and game_night.game_id = game.id and game_night.night_id = $2)
@@ -79,8 +87,8 @@ export class PlannedGames {
     return game ?? null;
   }
 
-  private async load(sql: string, id: string): Promise<PlannedGame[]> {
-    const rows = await this.work.sql<GameRow>(sql, [id]);
+  private async load(sql: string, ...parameters: readonly unknown[]): Promise<PlannedGame[]> {
+    const rows = await this.work.sql<GameRow>(sql, parameters);
     const { settings } = await this.departments.here();
     const said = await this.places.bySport();
     return rows.map((row) => ({ ...row, windows: windowsOfGame(row, settings.bankShotMention === 'deadBall', settings.state, said.get(row.sport)) }));

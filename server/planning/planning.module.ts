@@ -9,6 +9,7 @@ import { BoardService } from './board/board.service.ts';
 import { BoardWriting } from './board/board-writing.service.ts';
 import { CopyShelves } from './copy-shelf.service.ts';
 import { FactsRows } from './facts/facts-rows.service.ts';
+import { OtherSeasons } from './facts/other-seasons.service.ts';
 import { PromisesToPlan } from './facts/promises-to-plan.service.ts';
 import { SeasonFacts } from './facts/season-facts.service.ts';
 import { ForecastController } from './forecast/forecast.controller.ts';
@@ -39,7 +40,7 @@ export const planningEntities = [Placement, ...proposalEntities];
 @Module({
   imports: [SeasonModule, SponsorshipModule, BillingModule, SolverModule],
   controllers: [ForecastController, PlacementController, MoveController, ...moveControllers, ScheduleImportController, BoardController, ...promiseControllers, ...proposalControllers],
-  providers: [...proposalProviders, ...promiseServices, ForecastService, BoardService, BoardChanges, BoardRows, BoardWriting, FactsRows, PromisesToPlan, SeasonFacts, PlannedGames, SignedCommitments, CopyShelves, Replacements, PlacementService, SpreadService, GamePromises, PlacementsFollow, MoveService, ...moveServices, ScheduleImportService],
+  providers: [...proposalProviders, ...promiseServices, ForecastService, BoardService, BoardChanges, BoardRows, BoardWriting, FactsRows, OtherSeasons, PromisesToPlan, SeasonFacts, PlannedGames, SignedCommitments, CopyShelves, Replacements, PlacementService, SpreadService, GamePromises, PlacementsFollow, MoveService, ...moveServices, ScheduleImportService],
   exports: [ForecastService, PlacementService, PlannedGames, SignedCommitments, CopyShelves, SeasonFacts, SeasonPlans, NightLocks, PlanWriter, SolverModule],
 })
 export class PlanningModule {}

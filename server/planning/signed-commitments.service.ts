@@ -6,6 +6,7 @@ import type { Separation } from '../domain/sponsorship/separation.ts';
 import type { Level } from '../domain/season/game.ts';
 import type { WindowKind } from '../domain/season/sport-profile.ts';
 import { UnitOfWork } from '../platform/database/unit-of-work.ts';
+import { reachesInto } from '../sponsorship/reaches-into.ts';
 
 /** A commitment with its term, its kind of read and whose it is. */
 export interface SignedCommitment {
@@ -67,9 +68,9 @@ const SELECT = `select commitment.id, commitment.term_id as "termId", term.state
 export class SignedCommitments {
   constructor(@Inject(UnitOfWork) private readonly work: UnitOfWork) {}
 
-  /** Those of a season whose terms are signed and neither ended, closed nor on hold. */
+  /** Those of a season, or that name teams of it, whose terms are signed and neither ended, closed nor on hold. */
   async ofSeason(seasonId: string): Promise<SignedCommitment[]> {
-    return this.load(`and term.season_id = $2 and term.state = 'signed' and ${HELD_ON} is null order by commitment.id`, [seasonId]);
+    return this.load(`and (term.season_id = $2 or ${reachesInto('commitment.team_ids', 'array[$2::uuid]')}) and term.state = 'signed' and ${HELD_ON} is null order by commitment.id`, [seasonId]);
   }
 
   /** By id, signed or not: the caller looks at the state. */

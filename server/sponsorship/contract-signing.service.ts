@@ -96,7 +96,7 @@ export class ContractSigning {
     await this.checkCategory(record.contract, exception);
     const lines = await this.linesOf(record.term.id);
     if (lines.commitments.length + lines.benefits.length === 0) refuse('contract-without-lines');
-    const terms = termsOfRows(record, lines, await this.games.ofSeasons([record.term.seasonId]));
+    const terms = termsOfRows(record, lines, await this.games.ofReach([{ seasonId: record.term.seasonId, teamIds: lines.commitments.flatMap((line) => line.teamIds) }]));
     checkPlanCovers(record.term.billingPlan, record.term.priceCents);
     await this.checkGoods(record);
     return { record, exception, lines, terms };

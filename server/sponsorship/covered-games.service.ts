@@ -66,10 +66,23 @@ export class CoveredGames {
     return new Map(rows.map((row) => [row.commitmentId, row.reads]));
   }
 
+  /** The games of all seasons that commitments reach into: their terms' own, and those of teams that they name. */
+  async ofReach(commitments: readonly Pick<CommitmentOfTerm, 'seasonId' | 'teamIds'>[]): Promise<GameOfSeason[]> {
+    return this.ofSeasons(await this.seasonsOf(commitments));
+  }
+
+  private async seasonsOf(commitments: readonly Pick<CommitmentOfTerm, 'seasonId' | 'teamIds'>[]): Promise<string[]> {
+    const own = commitments.map((one) => one.seasonId);
+    const teamIds = [...new Set(commitments.flatMap((one) => one.teamIds))];
+    if (teamIds.length === 0) return own;
+    const named = await this.work.sql<{ seasonId: string }>('select distinct season_id as "seasonId" from team where department_id = $1 and id = any($2::uuid[])', [teamIds]);
+    return [...own, ...named.map((row) => row.seasonId)];
+  }
+
   /** What pace needs to know of each commitment, in two statements for all of them. */
   async paceOf(commitments: readonly CommitmentOfTerm[]): Promise<Map<string, PaceFacts>> {
     if (commitments.length === 0) return new Map();
-    const games = await this.ofSeasons(commitments.map((one) => one.seasonId));
+    const games = await this.ofReach(commitments);
     const loggedOf = await this.loggedNotSignedOff(commitments.map((one) => one.id));
     return new Map(
       commitments.map((commitment) => {
@@ -81,8 +94,8 @@ export class CoveredGames {
   }
 }
 
-/** The games of a season that a commitment covers, by its own days or else its term's. */
+/** The games that a commitment covers, by its own days or else its term's: of its term's season, or of the teams it names. */
 export function coveredBy(commitment: CommitmentOfTerm, games: readonly GameOfSeason[]): GameOfSeason[] {
   const days = { startsOn: commitment.startsOn ?? commitment.termStartsOn, endsOn: commitment.endsOn ?? commitment.termEndsOn };
-  return coveredGames({ ...commitment, ...days }, games.filter((game) => game.seasonId === commitment.seasonId));
+  return coveredGames({ ...commitment, ...days }, games);
 }

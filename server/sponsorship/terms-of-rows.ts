@@ -20,21 +20,22 @@ export interface ContractLines {
  */
 export function termsOfRows({ contract, term }: ContractRecord, lines: ContractLines, games: readonly GameOfSeason[]): ContractTerms {
   const { cancelledGamePolicy, isInKind } = contract;
-  const draft = { dealId: contract.id, term, reads: lines.commitments, benefits: lines.benefits.map(priced), cancelledGamePolicy, isInKind };
-  return termsOfDraft(draft, ofSeason(term, games));
+  const draft = { dealId: contract.id, term, reads: lines.commitments.map((one) => inSeason(one, term)), benefits: lines.benefits.map(priced), cancelledGamePolicy, isInKind };
+  return termsOfDraft(draft, games);
 }
 
 /** A commitment as it enters the ledgers. */
 export function readLineOf(commitment: ContractLines['commitments'][number], term: Term, games: readonly GameOfSeason[]): ReadLine {
-  return readLineOfDraft(commitment, term, ofSeason(term, games));
+  return readLineOfDraft(inSeason(commitment, term), term, games);
 }
 
 export function benefitLineOf(benefit: Benefit): BenefitLine {
   return benefitLineOfDraft(priced(benefit));
 }
 
-function ofSeason(term: Term, games: readonly GameOfSeason[]): GameOfSeason[] {
-  return games.filter((game) => game.seasonId === term.seasonId);
+/** One that names no team counts over its term's season alone. */
+function inSeason<Line>(line: Line, { seasonId }: Term): Line & { seasonId: string } {
+  return { ...line, seasonId };
 }
 
 function priced(benefit: Benefit): Benefit {

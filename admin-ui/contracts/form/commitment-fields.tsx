@@ -11,7 +11,11 @@ import { FlagInput } from '../../inputs/flag-input.tsx';
 import { MoneyInput } from '../../inputs/money-input.tsx';
 import { PickInput } from '../../inputs/pick-input.tsx';
 import { COUNTINGS, LEVELS, PRIORITIES, SEPARATIONS, WHOSES, WINDOWS } from '../../words/choices.ts';
+import type { Team } from '../../teams/types.ts';
 import { RateFromCard } from './rate-from-card.tsx';
+
+/** Two sports have a varsity each. */
+const teamText = (team: Team) => `${team.label}, ${team.seasonName}`;
 
 const READS: Record<string, string> = { perGame: 'Reads in each game', perNight: 'Reads on each night' };
 
@@ -22,7 +26,7 @@ function Finer() {
     <Box component="details" sx={{ width: '100%', '& summary': { cursor: 'pointer', minHeight: 44, display: 'list-item', py: 1.25, fontWeight: 600 } }}>
       <summary>Which games and windows, how often in one, how far apart</summary>
       <FormGrid columns={3}>
-        <PickInput source="teamIds" reference="teams" label="Only games of these teams" shows="label" many {...(seasonId ? { filter: { seasonId, isOurs: true } } : {})} helperText="Empty for all" />
+        <PickInput source="teamIds" reference="teams" label="Only games of these teams" shows={teamText} many sort={{ field: 'seasonName', order: 'DESC' }} filter={{ isOurs: true }} helperText="Empty for all of this season. Teams of other seasons count over their games too." />
         <SelectArrayInput source="levels" label="Only these levels" choices={LEVELS} helperText="Empty for all" />
         <ChoiceInput source="priority" label="When places are short" choices={PRIORITIES} defaultValue={2} required />
         <CountInput source="leastPerGame" label="At least in one game" max={99} helperText="A wish for the planner; nothing is billed by it" />

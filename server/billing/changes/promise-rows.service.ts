@@ -46,7 +46,7 @@ export class PromiseRows {
       reads: 0, whose: 'ours', severalCountAsOne: false, rateCents: 0, teamIds: [], levels: [], windowKinds: [], blackoutDays: [], pinnedGameIds: [], separation: 'window', priority: 2, ...NO_NUMBERS,
       ...form, startsOn, id: form.id ?? newId(), termId: term.id, contractId: term.contractId, place,
     } as unknown as Commitment;
-    const line = readLineOf({ ...row, readKindName: kind.name }, term, await this.games.ofSeasons([term.seasonId]));
+    const line = readLineOf({ ...row, readKindName: kind.name }, term, await this.games.ofReach([{ seasonId: term.seasonId, teamIds: row.teamIds }]));
     return { line, insert: async () => void (await this.work.insert(Commitment, row)) };
   }
 

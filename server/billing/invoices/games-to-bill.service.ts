@@ -14,7 +14,7 @@ const OPPONENTS = `select game.id, string_agg(school.short_name, ', ' order by p
   from game join game_participant as participant on participant.department_id = $1 and participant.game_id = game.id and not participant.is_home
     join team on team.department_id = $1 and team.id = participant.team_id
     join school on school.department_id = $1 and school.id = team.school_id
-  where game.department_id = $1 and game.season_id = any($2::uuid[]) group by game.department_id, game.id`;
+  where game.department_id = $1 and game.id = any($2::uuid[]) group by game.department_id, game.id`;
 
 type CommitmentRow = Omit<CommitmentOfTerm, 'seasonId' | 'termStartsOn' | 'termEndsOn'> & { termId: string };
 
@@ -33,10 +33,9 @@ export class GamesToBill {
   async of(deals: readonly Deal[]): Promise<Map<string, GameToBill[]>> {
     const byGame = deals.filter(({ billingPlan }) => billingPlan.kind === 'perGame');
     if (byGame.length === 0) return new Map();
-    const seasonIds = [...new Set(byGame.map(({ seasonId }) => seasonId))];
-    const games = await this.covered.ofSeasons(seasonIds);
     const commitments = await this.work.sql<CommitmentRow>(COMMITMENTS, [byGame.map(({ termId }) => termId)]);
-    const opponents = new Map((await this.work.sql<{ id: string; names: string }>(OPPONENTS, [seasonIds])).map(({ id, names }) => [id, names]));
+    const games = await this.covered.ofReach(byGame.map(({ termId, seasonId }) => ({ seasonId, teamIds: commitments.filter((one) => one.termId === termId).flatMap((one) => one.teamIds) })));
+    const opponents = new Map((await this.work.sql<{ id: string; names: string }>(OPPONENTS, [games.map((game) => game.id)])).map(({ id, names }) => [id, names]));
     return new Map(
       byGame.map((deal) => {
         const own = commitments.filter(({ termId }) => termId === deal.termId);

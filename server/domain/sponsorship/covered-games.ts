@@ -12,8 +12,10 @@ export interface CommitmentTerms {
   readonly startsOn: Day | null;
   /** null: to the term's last day */
   readonly endsOn: Day | null;
-  /** none named: every team of ours */
+  /** none named: every team of ours in the season of its term. Teams that are named may be of other seasons, and their games count. */
   readonly teamIds: readonly string[];
+  /** of its term */
+  readonly seasonId?: string;
   /** none named: every level */
   readonly levels: readonly Level[];
   /** days on which nothing is read */
@@ -31,6 +33,7 @@ export interface CoveredGame {
   readonly announced: boolean;
   readonly isHome: boolean;
   readonly teamIds: readonly string[];
+  readonly seasonId?: string;
 }
 
 /**
@@ -49,7 +52,8 @@ export function covers(commitment: CommitmentTerms, game: CoveredGame): boolean 
   if (commitment.endsOn !== null && day > commitment.endsOn) return false;
   if (commitment.blackoutDays?.includes(game.playedOn)) return false;
   if (commitment.levels.length > 0 && !commitment.levels.includes(game.level)) return false;
-  return commitment.teamIds.length === 0 || commitment.teamIds.some((team) => game.teamIds.includes(team));
+  if (commitment.teamIds.length > 0) return commitment.teamIds.some((team) => game.teamIds.includes(team));
+  return commitment.seasonId === undefined || game.seasonId === undefined || commitment.seasonId === game.seasonId;
 }
 
 /** Covered games that are to be played or have been: postponed games wait and still count, cancelled ones do not. */

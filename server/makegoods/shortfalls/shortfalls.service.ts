@@ -78,8 +78,8 @@ export class Shortfalls {
     const ids = terms.flatMap((term) => term.commitmentIds);
     const positions = await this.ledger.positions(terms.map((term) => term.termId));
     const commitments = await this.commitments.byId(ids);
-    const games = new Map<string, PlannedGame[]>();
-    for (const seasonId of new Set(terms.map((term) => term.seasonId))) games.set(seasonId, await this.games.ofSeason(seasonId));
+    const reach = await this.games.ofReach(terms.map((term) => term.seasonId), [...commitments.values()].flatMap((one) => one.teamIds));
+    const games = new Map([...new Set(reach.map((game) => game.seasonId))].map((seasonId) => [seasonId, reach.filter((game) => game.seasonId === seasonId)]));
     const there = await this.rows.there([...games.values()].flat().filter(isNotOver).map((game) => game.id));
     const { settings } = await this.departments.here();
     const today = await this.departments.today();
@@ -104,7 +104,7 @@ function linesOf(row: TermRow, { positions, commitments, games, left }: Gathered
     const line = position?.lines.find((one) => one.terms.lineId === id);
     const commitment = commitments.get(id);
     if (!position || !line || !commitment) return [];
-    return [{ row, position, line, commitment, games: games.get(row.seasonId) ?? [], left: left.get(row.seasonId) ?? [] }];
+    return [{ row, position, line, commitment, games: inReach(games, commitment), left: inReach(left, commitment) }];
   });
 }
 
@@ -145,6 +145,11 @@ function optionsOf({ row, position, line, commitment, left }: LineToJudge, { kin
     carriedCents: carriedValueOf(position, commitment.id, reads),
     isInKind: row.isInKind,
   });
+}
+
+/** By season; a commitment that names teams counts over theirs, whatever their season. */
+function inReach<Game>(bySeason: ReadonlyMap<string, Game[]>, { teamIds, seasonId }: SignedCommitment): Game[] {
+  return teamIds.length > 0 ? [...bySeason.values()].flat() : (bySeason.get(seasonId) ?? []);
 }
 
 function viewsOf(missed: readonly MissedAndClaimed[], games: readonly PlannedGame[]): MissedReadView[] {

@@ -4,6 +4,7 @@ import type { KindToPlan } from '../../domain/planning/facts/promise-to-plan.ts'
 import { isId } from '../../platform/database/ids.ts';
 import { UnitOfWork } from '../../platform/database/unit-of-work.ts';
 import { offerHoldsOn } from '../../sponsorship/offers/offer-view.sql.ts';
+import { reachesInto } from '../../sponsorship/reaches-into.ts';
 import type { MakegoodToPlan } from './owed-promises.ts';
 import type { PlanLine } from './plan-line.ts';
 
@@ -12,6 +13,7 @@ export interface PlacedRow {
   id: string;
   promiseId: string;
   gameId: string;
+  seasonId: string;
   nightId: string;
   windowKey: string;
   place: number;
@@ -45,13 +47,13 @@ const PLACED = `select placement.id, coalesce(placement.makegood_id, placement.c
     placement.window_key as "windowKey", placement.place, placement.is_pinned as "isPinned",
     exists (select from log_entry where log_entry.department_id = $1 and log_entry.placement_id = placement.id) as "isLogged",
     not exists (select from sign_off where sign_off.department_id = $1 and sign_off.night_id = placement.night_id)
-      and game.status not in ('cancelled', 'postponed') as "isOpen", game.status = 'suspended' as "isWaiting"
+      and game.status not in ('cancelled', 'postponed') as "isOpen", game.status = 'suspended' as "isWaiting", game.season_id as "seasonId"
   from placement
     join game on game.department_id = placement.department_id and game.id = placement.game_id
     join commitment on commitment.department_id = placement.department_id and commitment.id = placement.commitment_id
     join term on term.department_id = commitment.department_id and term.id = commitment.term_id
     join night on night.department_id = placement.department_id and night.id = placement.night_id
-  where placement.department_id = $1 and (game.season_id = $2 or term.season_id = $2)
+  where placement.department_id = $1 and (game.season_id = $2 or term.season_id = $2 or ${reachesInto('commitment.team_ids', 'array[$2::uuid]')})
     and (term.ended_on is null or term.ended_on > night.held_on or exists (select from log_entry where log_entry.department_id = $1 and log_entry.placement_id = placement.id))
   order by placement.id`;
 

@@ -7,6 +7,7 @@ import type { SignedCommitment } from '../signed-commitments.service.ts';
 export interface ReadElsewhere {
   readonly promiseId: string;
   readonly nightId: string;
+  readonly seasonId: string;
 }
 
 export interface MakegoodToPlan {
@@ -29,8 +30,18 @@ function awaitingMakegood(slots: LinePosition['slots']): number {
   return slots.flatMap((slot) => slot.makegoods).reduce((sum, makegood) => sum + makegood.missed - makegood.settled, 0);
 }
 
-/** What a signed commitment still owes by its ledger, less what is spoken for elsewhere. */
-export function promiseOfCommitment(one: SignedCommitment, position: Position | undefined, elsewhere: readonly ReadElsewhere[]): PromiseToPlan {
+/** What a commitment owes over its whole term, without the reads for which others were agreed. */
+export function owedOverTerm(commitmentId: string, position: Position | undefined): number {
+  const line = lineOf(position, commitmentId);
+  return line === undefined ? 0 : readsOfLine(line).owed - awaitingMakegood(line.slots);
+}
+
+/**
+ * What a signed commitment still owes by its ledger, less what is spoken for elsewhere.
+ *
+ * @param kept reads of the term that are left for other seasons the commitment reaches into
+ */
+export function promiseOfCommitment(one: SignedCommitment, position: Position | undefined, elsewhere: readonly ReadElsewhere[], kept = 0): PromiseToPlan {
   const line = lineOf(position, one.id);
   const spokenFor = elsewhere.filter((read) => read.promiseId === one.id);
   return {
@@ -43,7 +54,7 @@ export function promiseOfCommitment(one: SignedCommitment, position: Position | 
     windowKinds: [],
     owed: (key) => {
       if (line === undefined) return 0;
-      if (key === null) return Math.max(0, readsOfLine(line).owed - awaitingMakegood(line.slots) - spokenFor.length);
+      if (key === null) return Math.max(0, owedOverTerm(one.id, position) - spokenFor.length - kept);
       const slot = line.slots.find((it) => it.gameId === key);
       if (slot === undefined) return 0;
       return Math.max(0, readsOfSlot(line, slot).owed - awaitingMakegood([slot]) - spokenFor.filter((read) => read.nightId === key).length);

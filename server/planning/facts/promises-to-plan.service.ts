@@ -5,6 +5,7 @@ import { refuse } from '../../domain/refusals.ts';
 import { TermLedger } from '../../sponsorship/term-ledger.service.ts';
 import { SignedCommitments } from '../signed-commitments.service.ts';
 import { FactsRows } from './facts-rows.service.ts';
+import { OtherSeasons } from './other-seasons.service.ts';
 import { promiseOfCommitment, promiseOfMakegood } from './owed-promises.ts';
 import type { ReadElsewhere } from './owed-promises.ts';
 import { promiseOfLine } from './plan-line.ts';
@@ -25,10 +26,11 @@ export class PromisesToPlan {
     @Inject(SignedCommitments) private readonly commitments: SignedCommitments,
     @Inject(TermLedger) private readonly ledger: TermLedger,
     @Inject(FactsRows) private readonly rows: FactsRows,
+    @Inject(OtherSeasons) private readonly otherSeasons: OtherSeasons,
   ) {}
 
   async ofSeason(seasonId: string, today: Day, wanted: PromisesWanted, elsewhere: readonly ReadElsewhere[]): Promise<PromiseToPlan[]> {
-    const signed = await this.signed(seasonId, elsewhere);
+    const signed = await this.signed(seasonId, today, elsewhere);
     const offered = wanted.offers === 'open' ? await this.rows.offered(seasonId, today) : [];
     const asked = await this.named(wanted.adding ?? []);
     // Room for what is only offered never takes a place from what is signed.
@@ -37,13 +39,14 @@ export class PromisesToPlan {
     return [...signed, ...lines.map((line) => promiseOfLine(line, kinds.get(line.readKindId) ?? refuse('unknown-read-kind')))];
   }
 
-  private async signed(seasonId: string, elsewhere: readonly ReadElsewhere[]): Promise<PromiseToPlan[]> {
+  private async signed(seasonId: string, today: Day, elsewhere: readonly ReadElsewhere[]): Promise<PromiseToPlan[]> {
     const signed = await this.commitments.ofSeason(seasonId);
     const byId = new Map(signed.map((one) => [one.id, one]));
     const positions = await this.ledger.positions([...new Set(signed.map((one) => one.termId))]);
+    const kept = await this.otherSeasons.keptBy({ seasonId, today, signed, positions, elsewhere });
     const makegoods = await this.rows.makegoods(signed.map((one) => one.id));
     return [
-      ...signed.filter((one) => one.counting !== 'onOccurrence').map((one) => promiseOfCommitment(one, positions.get(one.termId), elsewhere)),
+      ...signed.filter((one) => one.counting !== 'onOccurrence').map((one) => promiseOfCommitment(one, positions.get(one.termId), elsewhere, kept.get(one.id))),
       ...makegoods.map((makegood) => {
         const one = byId.get(makegood.commitmentId)!;
         return promiseOfMakegood(makegood, one, positions.get(one.termId), elsewhere);

@@ -43,7 +43,7 @@ export class ForecastService {
     const signed = (await this.commitments.ofSeason(seasonId)).filter((one) => one.counting === 'onOccurrence');
     if (signed.length === 0) return [];
     const earlier = await this.earlier(seasonId);
-    const games = await this.games.ofSeason(seasonId);
+    const games = await this.games.ofReach([seasonId], signed.flatMap((one) => one.teamIds));
     const positions = await this.ledger.positions([...new Set(signed.map((one) => one.termId))]);
     return signed.map((one) => forecastView(one, positions.get(one.termId), games, earlier.get(happeningOf(one)) ?? NOTHING_SEEN));
   }

@@ -2,6 +2,7 @@ import { Inject, Injectable } from '@nestjs/common';
 import type { Day } from '../../domain/day.ts';
 import type { Position } from '../../domain/sponsorship/position.ts';
 import { UnitOfWork } from '../../platform/database/unit-of-work.ts';
+import { reachesInto } from '../../sponsorship/reaches-into.ts';
 import { TermLedger } from '../../sponsorship/term-ledger.service.ts';
 import type { MoveMemo, NightEffect } from './move-preview.dto.ts';
 
@@ -42,7 +43,8 @@ const CONTRACTS = `select term.id as "termId", contract.id as "contractId", cont
   from term join contract on contract.department_id = $1 and contract.id = term.contract_id
     join sponsor on sponsor.department_id = $1 and sponsor.id = contract.sponsor_id
     join seller on seller.department_id = $1 and seller.id = contract.seller_id
-  where term.department_id = $1 and term.season_id = $2 and term.signed_on is not null
+  where term.department_id = $1 and term.signed_on is not null and (term.season_id = $2 or exists (select from commitment
+      where commitment.department_id = $1 and commitment.term_id = term.id and ${reachesInto('commitment.team_ids', 'array[$2::uuid]')}))
   order by sponsor.name collate "und-x-icu", contract.number, contract.id`;
 
 const PLACEMENTS = `select placement.id, commitment.contract_id as "contractId", commitment.id as "commitmentId", read_kind.name as "readKindName", placement.night_id as "nightId", night.held_on as "heldOn"

@@ -37,7 +37,7 @@ export class OfferViews {
     const rows = await this.work.sql<OfferRow>(`select ${OFFER} ${OFFER_FROM} where offer.department_id = $1 and offer.id = $3`, [today, id]);
     const [view] = await this.viewsOf(rows);
     if (!view) return refuse('not-found');
-    const games = await this.covered.ofSeasons([view.seasonId]);
+    const games = await this.covered.ofReach([{ seasonId: view.seasonId, teamIds: view.readLines.flatMap((line) => line.teamIds) }]);
     return { ...view, ...valuesOrTrouble(draftOf(view, view.readLines, view.benefitLines), games) };
   }
 
