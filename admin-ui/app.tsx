@@ -66,6 +66,7 @@ import { statementRuns } from './statement-runs/resource.ts';
 import { teams } from './teams/resource.ts';
 import { darkTheme, lightTheme } from './theme/theme.ts';
 import { venues } from './venues/resource.ts';
+import { RollOverPage } from './seasons/roll-over/roll-over-page.tsx';
 import { WindowPlacesPage } from './window-places/page.tsx';
 import { i18nProvider } from './words/english.ts';
 
@@ -97,6 +98,7 @@ export const App = () => (
     <CustomRoutes>
       {CHANGE_KINDS.map((kind) => <Route key={kind.key} path={`/contracts/:id/${kind.key}`} element={<ChangePage key={kind.key} kind={kind} />} />)}
       <Route path="/calendar-feeds" element={<CalendarFeedsPage />} />
+      <Route path="/seasons/:id/roll-over" element={<RollOverPage />} />
       <Route path="/calls" element={<CallsPage />} />
       <Route path="/plan" element={<PlanBoardPage />} />
       <Route path="/at-risk" element={<AtRiskPage />} />

@@ -10,6 +10,7 @@ import { POLICY_WORDS, PRICE_VARIES_WORDS, PRICING_WORDS, TERM_STATE_WORDS, word
 import { BenefitRows } from './benefit-rows.tsx';
 import { planText } from './billing-plan.ts';
 import { CommitmentRows } from './commitment-rows.tsx';
+import { FollowedBy, Follows } from './follows.tsx';
 import { ForecastPanel } from './forecast/forecast-panel.tsx';
 import { TwoPercentNote } from './two-percent-note.tsx';
 import type { Contract } from './types.ts';
@@ -41,7 +42,9 @@ export function PromiseSheet({ contract }: { contract: Contract }) {
             ['Closed', term.closedOn && dayText(term.closedOn)],
             ['Owner before', contract.assignments.map((one) => `${one.fromSponsorName}, until ${dayText(one.assignedOn)}: ${one.reason}`).join('\n')],
             ['Price', priceText(contract)],
-            contract.years > 1 && ['Years agreed', yearsText(pricesOfYears(centsOf(term.priceCents), contract.increaseBasisPoints, contract.years), contract.increaseBasisPoints)],
+            contract.years > 1 && ['Years agreed', yearsText(pricesOfYears(centsOf(term.priceCents), contract.increaseBasisPoints, contract.years - contract.yearNumber + 1), contract.increaseBasisPoints, contract.yearNumber)],
+            ['Follows', contract.followsContractId && <Follows key="follows" contract={contract} />],
+            ['Followed by', contract.followedByContractId && <FollowedBy key="followed" contract={contract} />],
             contract.priceVariesWith !== 'nothing' && ['The price varies with', wordFor(PRICE_VARIES_WORDS, contract.priceVariesWith)],
             ['Billed', contract.isInKind ? 'As the goods come' : planText(term.billingPlan)],
             ['Paid in', contract.isInKind ? 'Goods' : 'Money'],

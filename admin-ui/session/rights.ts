@@ -7,6 +7,7 @@ const RIGHTS: Record<string, { see: Right; change: Right }> = {
   schools: { see: 'see the season', change: 'change the season' },
   venues: { see: 'see the season', change: 'change the season' },
   seasons: { see: 'see the season', change: 'change the season' },
+  'season-roll-over': { see: 'sign contracts', change: 'sign contracts' },
   teams: { see: 'see the season', change: 'change the season' },
   rosters: { see: 'see students', change: 'change students' },
   games: { see: 'see the season', change: 'change the season' },

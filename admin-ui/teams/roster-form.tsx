@@ -10,16 +10,17 @@ import { FlagInput } from '../inputs/flag-input.tsx';
 import { WordsInput } from '../inputs/words-input.tsx';
 import { ANNOUNCES } from '../words/choices.ts';
 import { NumberWarnings } from './number-warnings.tsx';
+import { withChoice, WhichPlayer } from './which-player.tsx';
 import type { RosterPlayer, Team } from './types.ts';
 
 const isNumber = [required(), regex(/^[0-9]{1,3}$/, 'One to three digits; 0 and 00 differ.')];
-const SENT = ['id', 'playerId', 'number', 'name', 'sayAs', 'announce', 'position', 'grade', 'isStarter'] as const;
+const SENT = ['id', 'playerId', 'isNew', 'number', 'name', 'sayAs', 'announce', 'position', 'grade', 'isStarter'] as const;
 
 /** The whole roster as one grid, kept at once. */
 export function RosterForm({ team, onDone }: { team: Team; onDone: () => void }) {
   const { send, sending } = useSend();
   const submit = async (values: object) => {
-    const players = ((values as { players?: RosterPlayer[] }).players ?? []).map((player) => only(player, ...SENT));
+    const players = ((values as { players?: RosterPlayer[] }).players ?? []).map((player) => only(withChoice(player), ...SENT));
     const { errors } = await send(`/teams/${team.id}/roster`, { method: 'PUT', body: { players }, version: team.version }, 'The roster is saved.');
     if (!errors) onDone();
     return errors;
@@ -35,6 +36,7 @@ export function RosterForm({ team, onDone }: { team: Team; onDone: () => void })
           <Box sx={{ flex: { sm: '1 1 90px' } }}><WordsInput source="position" label="Position" longest={40} /></Box>
           <Box sx={{ flex: { sm: '1 1 80px' } }}><WordsInput source="grade" label="Grade" longest={20} /></Box>
           <FlagInput source="isStarter" label="Starts" defaultValue={false} />
+          <WhichPlayer schoolId={team.schoolId} />
         </SimpleFormIterator>
       </ArrayInput>
       <NumberWarnings seasonId={team.seasonId} />

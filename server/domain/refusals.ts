@@ -98,6 +98,7 @@ export const REFUSALS = {
   'import-choice-unknown': no(422, '"{value}" is not known here. Use one of: {choices}.'),
   'import-number-unreadable': no(422, '"{value}" is not a shirt number. It has one to three digits.'),
   'import-number-twice': no(422, 'Number {number} is on line {line} as well. Two players of a team cannot wear one number.'),
+  'player-name-twice': no(422, 'More than one player of this school is called {name}: {who}. Say on the team’s roster which of them this is, or that it is somebody new.'),
   'import-player-twice': no(422, 'This player is on line {line} as well.'),
   'import-team-unknown': no(422, 'There is no team "{value}" in this season. Add the team first.'),
   'import-team-unclear': no(422, 'Several teams are called "{value}". Give the level as well.'),

@@ -8,7 +8,7 @@ import { UnitOfWork } from '../platform/database/unit-of-work.ts';
 import { readCsv } from './csv.ts';
 import { importView, isConfirmed } from './import-view.ts';
 import type { ImportView, RosterImportDto } from './import.dto.ts';
-import { Player } from './player.entity.ts';
+import { PlayersThere } from './players-there.service.ts';
 import { RosterService } from './roster.service.ts';
 import { RosterWriter } from './roster-writer.service.ts';
 import { Season } from './season.entity.ts';
@@ -24,6 +24,7 @@ export class RosterImport {
     @Inject(UnitOfWork) private readonly work: UnitOfWork,
     @Inject(RosterService) private readonly rosters: RosterService,
     @Inject(RosterWriter) private readonly writer: RosterWriter,
+    @Inject(PlayersThere) private readonly players: PlayersThere,
   ) {}
 
   /** Shows what a file would do, or does what was shown. */
@@ -34,11 +35,10 @@ export class RosterImport {
     if (form.teamId && !teams.some((team) => team.id === form.teamId)) refuse('unknown-team');
     // Two that import at once would both find nobody there; the second waits and then plans anew.
     if (form.confirm !== false) await this.work.lock(Team, teams.map((team) => team.id));
-    const players = await this.work.find(Player, {}, { order: { id: 'ASC' } });
     const plan = planRosterImport(file, {
       teams,
       entries: await this.rosters.lines(teams.map((team) => team.id)),
-      players: players.filter((player) => player.erasedAt === null),
+      players: await this.players.all(),
       numberRule: await this.rosters.numberRule(form.seasonId),
       onlyTeamId: form.teamId ?? null,
       keepMissing: form.keepMissing ?? false,

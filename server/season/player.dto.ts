@@ -22,6 +22,8 @@ export interface PlayerView {
   sayAs: string | null;
   announce: AnnounceChoice;
   erasedAt: Instant | null;
+  /** number, team and season of the list that the player stood on last; only in lists */
+  lastSeen?: string | null;
   version: number;
 }
 

@@ -9,9 +9,10 @@ import type { Listed } from '../platform/http/lists.ts';
 import type { ChangePlayerDto, PlayerListQuery, PlayerView } from './player.dto.ts';
 import { playerView } from './player.dto.ts';
 import { Player } from './player.entity.ts';
+import { LAST_SEEN } from './players-there.service.ts';
 import { withoutSilent } from './roster.service.ts';
 
-const VIEW = `id, school_id as "schoolId", name, say_as as "sayAs", announce, erased_at as "erasedAt", version`;
+const VIEW = `id, school_id as "schoolId", name, say_as as "sayAs", announce, erased_at as "erasedAt", ${LAST_SEEN} as "lastSeen", version`;
 const SORTS = { name: 'name collate "und-x-icu"', announce: 'announce' };
 const ERASED_NAME = 'Erased';
 

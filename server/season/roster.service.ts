@@ -1,13 +1,15 @@
 import { Inject, Injectable } from '@nestjs/common';
 import { DepartmentService } from '../access/department.service.ts';
-import { refuse } from '../domain/refusals.ts';
+import { refuse, sentenceOfRefusal } from '../domain/refusals.ts';
 import { foldedText } from '../domain/season/import-headings.ts';
 import { numberWarnings } from '../domain/season/legal-numbers.ts';
 import type { NumberRule } from '../domain/season/legal-numbers.ts';
+import { playersCalled, playersInWords } from '../domain/season/players-called.ts';
 import { nameToPrint, nameToSay, stricterChoice } from '../domain/season/player-name.ts';
 import { profileFor, schoolYearOf } from '../domain/season/sport-profile.ts';
 import { UnitOfWork } from '../platform/database/unit-of-work.ts';
-import { Player } from './player.entity.ts';
+import type { Player } from './player.entity.ts';
+import { LAST_SEEN } from './players-there.service.ts';
 import { RosterWriter } from './roster-writer.service.ts';
 import type { LineToWrite } from './roster-writer.service.ts';
 import { Season } from './season.entity.ts';
@@ -19,6 +21,8 @@ const LINES = `select roster_entry.id, roster_entry.player_id as "playerId", ros
   from roster_entry join player on player.department_id = roster_entry.department_id and player.id = roster_entry.player_id
   where roster_entry.department_id = $1 and roster_entry.team_id = any($2::uuid[])
   order by length(ltrim(roster_entry.number, '0')), roster_entry.number::int, length(roster_entry.number)`;
+
+type KnownPlayer = Pick<Player, 'id' | 'name' | 'sayAs' | 'announce' | 'erasedAt'> & { lastSeen: string | null };
 
 export type RosterLineThere = RosterLine & { teamId: string };
 
@@ -49,15 +53,32 @@ export class RosterService {
     return profileFor(season.sport, schoolYearOf(season.startsOn), settings.state).numberRule;
   }
 
+  /** Erased ones too: they are known by their line. */
+  private async known(schoolId: string): Promise<KnownPlayer[]> {
+    return this.work.sql<KnownPlayer>(
+      `select player.id, player.name, player.say_as as "sayAs", player.announce, player.erased_at as "erasedAt", ${LAST_SEEN} as "lastSeen"
+         from player where player.department_id = $1 and player.school_id = $2 order by player.id`,
+      [schoolId],
+    );
+  }
+
   /** The whole list at once: who is not named leaves it. */
   async put(team: Team, players: readonly RosterPlayerDto[]): Promise<void> {
     refuseDoubles(players);
     const lines = await this.lines([team.id]);
-    const known = await this.work.find(Player, { schoolId: team.schoolId });
-    const wanted = players.map((player) => lineOf(player, team, lines, known));
+    const known = await this.known(team.schoolId);
+    const wanted = players.map((player, place) => lineOf(player, { team, lines, known, place }));
     const kept = new Set(wanted.map((line) => line.id));
     await this.writer.write(lines.filter((line) => !kept.has(line.id)).map((line) => line.id), wanted);
   }
+}
+
+interface Written {
+  team: Team;
+  lines: readonly RosterLineThere[];
+  known: readonly KnownPlayer[];
+  /** of the line in the form */
+  place: number;
 }
 
 /** Somebody who may not change students reads a name as the family allows it to be announced. */
@@ -83,13 +104,18 @@ function refuseDoubles(players: readonly RosterPlayerDto[]): void {
   });
 }
 
-/** A player is found by the line, by id, or by name among the school's; what is known of one found by name is never loosened. */
-function lineOf(form: RosterPlayerDto, team: Team, lines: readonly RosterLineThere[], known: readonly Player[]): LineToWrite {
+/**
+ * A player is found by the line, by id, or by name among the school's; what is known of one found by name is never loosened.
+ *
+ * @throws Refused `player-name-twice` where two fit, `unknown-player`
+ */
+function lineOf(form: RosterPlayerDto, written: Written): LineToWrite {
+  const { team, lines, known } = written;
   const name = foldedText(form.name);
   const byId = form.id ? (lines.find((line) => line.id === form.id) ?? refuse('unknown-player')) : undefined;
-  const line = byId ?? lines.find((one) => (form.playerId ? one.playerId === form.playerId : foldedText(one.name) === name));
+  const line = byId ?? (form.isNew ? undefined : lines.find((one) => (form.playerId ? one.playerId === form.playerId : foldedText(one.name) === name)));
   const named = form.playerId ?? line?.playerId;
-  const player = named ? known.find((one) => one.id === named) : known.find((one) => one.erasedAt === null && foldedText(one.name) === name);
+  const player = named ? known.find((one) => one.id === named) : form.isNew ? undefined : onlyOneCalled(form.name, written);
   if (named && !player) refuse('unknown-player');
   const isNamed = byId !== undefined || form.playerId !== undefined;
   const announce = form.announce ?? player?.announce ?? 'name';
@@ -106,4 +132,12 @@ function lineOf(form: RosterPlayerDto, team: Team, lines: readonly RosterLineThe
     grade: form.grade === undefined ? (line?.grade ?? null) : form.grade,
     isStarter: form.isStarter ?? line?.isStarter ?? false,
   };
+}
+
+/** Of two with one name nobody is picked by chance: one may be the student whose family chose silence. */
+function onlyOneCalled(name: string, { known, place }: Written): KnownPlayer | undefined {
+  const fitting = playersCalled(name, known.filter((one) => one.erasedAt === null));
+  if (fitting.length < 2) return fitting[0];
+  const details = { name, who: playersInWords(fitting) };
+  return refuse('player-name-twice', details, { players: { [place]: { name: sentenceOfRefusal('player-name-twice', details) } } });
 }

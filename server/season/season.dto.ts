@@ -28,10 +28,12 @@ export interface SeasonView {
   startsOn: Day;
   endsOn: Day;
   followsSeasonId: string | null;
+  /** the season that this one was rolled over into */
+  followedBySeasonId: string | null;
   version: number;
 }
 
-export function seasonView(season: Season): SeasonView {
+export function seasonView(season: Season, followedBySeasonId: string | null): SeasonView {
   const { departmentId: _, ...view } = season;
-  return view;
+  return { ...view, followedBySeasonId };
 }

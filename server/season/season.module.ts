@@ -23,6 +23,7 @@ import { PersonOfNight } from './person-of-night.entity.ts';
 import { PlayerController } from './player.controller.ts';
 import { Player } from './player.entity.ts';
 import { PlayerService } from './player.service.ts';
+import { PlayersThere } from './players-there.service.ts';
 import { ProfileController } from './profile.controller.ts';
 import { RosterEntry } from './roster-entry.entity.ts';
 import { RosterService } from './roster.service.ts';
@@ -60,6 +61,7 @@ export const seasonEntities = [
 ];
 
 const services = [
+  PlayersThere,
   SchoolService,
   VenueService,
   SeasonService,

@@ -24,11 +24,15 @@ export class SeasonService {
     const page = await this.work.sql<{ id: string }>(`select id from season where ${on.where} ${pageOf(query, SORTS)}`, on.parameters);
     const ids = page.map((row) => row.id);
     const rows = await this.work.find(Season, { id: In(ids) });
-    return { data: ids.flatMap((id) => rows.filter((row) => row.id === id)).map(seasonView), total: count?.total ?? 0 };
+    const next = await this.work.find(Season, { followsSeasonId: In(ids) });
+    const nextOf = (season: Season) => next.find((one) => one.followsSeasonId === season.id)?.id ?? null;
+    return { data: ids.flatMap((id) => rows.filter((row) => row.id === id)).map((row) => seasonView(row, nextOf(row))), total: count?.total ?? 0 };
   }
 
   async one(id: string): Promise<SeasonView> {
-    return seasonView(await this.work.one(Season, id));
+    const season = await this.work.one(Season, id);
+    const next = await this.work.first(Season, { followsSeasonId: season.id });
+    return seasonView(season, next?.id ?? null);
   }
 
   async add(form: SeasonDto): Promise<SeasonView> {

@@ -28,6 +28,8 @@ export class TeamListQuery extends ListQuery {
 export class RosterPlayerDto {
   @IdField({ optional: true }) id?: string;
   @IdField({ optional: true }) playerId?: string;
+  /** somebody who has the name of a player known from before, and is another */
+  @FlagField({ optional: true }) isNew?: boolean;
   @PatternField(/^\d{1,3}$/, 'is one to three digits; 0 and 00 are two numbers') number: string;
   @TextField(1, 120) name: string;
   @OptionalTextField(120) sayAs?: string | null;

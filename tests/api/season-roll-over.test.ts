@@ -89,6 +89,8 @@ test('a year that was agreed is signed at once, at its price, with its days and 
   expect(second.number).not.toBe(first.number);
   expect(second.term.billingPlan.installments.map((part: any) => [part.on, part.amountCents])).toEqual([['2027-12-01', 30_751], ['2028-07-01', 41_000]]);
   expect(await director.look(`/api/contracts/${first.id}`)).toMatchObject({ followedByContractId: second.id, followedByContractNumber: second.number, followedByAs: 'year', yearNumber: 1, term: { state: 'signed' } });
+  // A game of the season that is over takes no read of the next one.
+  expect((await director.post('/api/placements', { commitmentId: second.commitments[0].id, gameId: game.gameId, windowKey: 'pregame' })).body.code).toBe('placement-game-not-covered');
   const third = (await director.post(`/api/seasons/${body.seasonId}/roll-over`, { name: 'Basketball 2028-29' })).body.contracts[0];
   expect([third.isSigned, third.nextYearNumber, third.nextPriceCents]).toEqual([true, 3, 73_545]);
   const end = (await director.post(`/api/seasons/${(await director.look(`/api/contracts/${third.nextContractId}`)).term.seasonId}/roll-over-previews`, { name: 'Basketball 2029-30' })).body.contracts[0];
@@ -157,4 +159,30 @@ test('two who roll a season over at the same moment make one next season', async
   await aContractOfThreeYears(department, season);
   const answers = await Promise.all(['One', 'Other'].map((name) => rollOver(department, season, { name })));
   expect(answers.map((answer) => answer.body.code ?? answer.status).sort()).toEqual([201, 'season-followed-already']);
+});
+
+test('who comes back is known again by name: how it is said and what the family chose stay, and of two with one name it is asked', async () => {
+  const department = await aDepartment();
+  const { director } = department;
+  const season = await aSeason(department, 0);
+  const [old] = (await director.look(`/api/teams?seasonId=${season.seasonId}&isOurs=true`)).data;
+  const junior = await director.make('/api/teams', { seasonId: season.seasonId, schoolId: season.schoolId, name: 'Sophomores', level: 'sophomore' });
+  const roster = (await director.look(`/api/teams/${old.id}`)).roster;
+  // Two are called Łukasz Wren, and one of them is not announced at all.
+  await director.put(`/api/teams/${junior.id}/roster`, { players: [{ number: '8', name: 'Łukasz Wren', isNew: true, sayAs: 'LOO-kash wren', announce: 'silence' }] }, { version: junior.version });
+  const { seasonId } = (await rollOver(department, season)).body;
+  const team = (await director.look(`/api/teams?seasonId=${seasonId}&isOurs=true`)).data.find((one: any) => one.level === 'varsity');
+  const put = async (players: object[]) => director.put(`/api/teams/${team.id}/roster`, { players }, { version: (await director.look(`/api/teams/${team.id}`)).version });
+  const written = await put([{ number: '12', name: 'Xochitl Marlowe', announce: 'name' }, { number: '1', name: 'Nguyen Tam' }]);
+  expect(written.body.roster.map((line: any) => [line.name, line.sayAs, line.announce]).sort()).toEqual([['Nguyen Tam', 'nwin tahm', 'name'], ['Xochitl Marlowe', 'SO-cheel MAR-low', 'aMember']]);
+  const asked = await put([{ number: '3', name: 'Lukasz Wren' }]);
+  expect([asked.status, asked.body.code, asked.body.errors.players[0].name]).toEqual([422, 'player-name-twice', expect.stringContaining('3 of Varsity boys, Basketball 2026-27; 8 of Sophomores, Basketball 2026-27')]);
+  const csv = 'Number,Name\n3,Lukasz Wren\n';
+  const shown = await director.post('/api/imports/rosters', { seasonId, teamId: team.id, csv, confirm: false, keepMissing: true });
+  expect([shown.body.rows[0].action, shown.body.rows[0].reason]).toEqual(['refuse', 'player-name-twice']);
+  const known = roster.find((line: any) => line.number === '3').playerId;
+  const chosen = await put([{ number: '3', name: 'Łukasz Wren', playerId: known }, { number: '4', name: 'Łukasz Wren', isNew: true }]);
+  expect(chosen.body.roster.map((line: any) => [line.number, line.sayAs, line.announce])).toEqual([['3', 'WOO-kash ren', 'name'], ['4', null, 'name']]);
+  const names = (await director.look(`/api/players?schoolId=${season.schoolId}&q=Wren`)).data;
+  expect(names.map((player: any) => player.lastSeen).sort()).toEqual(['3 of Varsity boys, Basketball 2027-28', '4 of Varsity boys, Basketball 2027-28', '8 of Sophomores, Basketball 2026-27']);
 });

@@ -237,7 +237,7 @@ function roomsOf(records: Record<string, any>, { night, played, draft, batch, op
       ...tabs(`/nights/${night.id}/show`, night.title, 'packet', 'placements', 'honours', 'people', 'table', 'requests', 'log', 'tidy'),
       ...tabs(`/nights/${played.id}/show`, played.title, 'requests', 'log', 'tidy'),
     ],
-    Calendar: [...all('games', 'teams', 'schools', 'venues', 'seasons'), ['/plan', 'Plan board'], ['/plan?view=list', 'Plan board'], ['/window-places', 'Places in windows'], ['/calendar-feeds', 'Calendar feeds']],
+    Calendar: [...all('games', 'teams', 'schools', 'venues', 'seasons'), [`/seasons/${records['seasons'].id}/roll-over`, `Roll over ${nameOf(records['seasons'])}`], ['/plan', 'Plan board'], ['/plan?view=list', 'Plan board'], ['/window-places', 'Places in windows'], ['/calendar-feeds', 'Calendar feeds']],
     Selling: [
       ['/calls', 'Who to call'],
       ...all('offers', 'packages', 'rate-card-lines'),

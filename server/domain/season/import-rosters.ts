@@ -7,6 +7,7 @@ import type { TeamThere } from './import-teams.ts';
 import { choiceOfCell } from './import-values.ts';
 import { numberWarnings } from './legal-numbers.ts';
 import type { NumberRule } from './legal-numbers.ts';
+import { playersCalled, playersInWords } from './players-called.ts';
 import { stricterChoice } from './player-name.ts';
 import type { AnnounceChoice } from './player-name.ts';
 
@@ -55,6 +56,8 @@ export interface PlayerThere {
   readonly name: string;
   readonly sayAs: string | null;
   readonly announce: AnnounceChoice;
+  /** number, team and season of the list that the player stood on last; null for none */
+  readonly lastSeen?: string | null;
 }
 
 export interface RostersThere {
@@ -101,7 +104,7 @@ export function planRosterImport(file: ImportFile, there: RostersThere): ImportP
     teamIds.add(found.team.id);
     const entry = entryFor(row, found.team, there, matched);
     if (entry) matched.add(entry.id);
-    const problems = [...rowProblems(row), ...doubles(row, found.team, seenNames, seenNumbers)];
+    const problems = [...rowProblems(row), ...doubles(row, found.team, seenNames, seenNumbers), ...(entry ? [] : whichPlayer(row, found.team, there))];
     if (problems.length > 0) return refusedStep<WantedRosterEntry>([row.line], label, problems, entry?.id ?? null);
     return stepFor(row, found.team, entry, there);
   });
@@ -128,6 +131,12 @@ function entryFor(row: Cells<Column>, team: TeamThere, there: RostersThere, matc
   const ofTeam = there.entries.filter((entry) => entry.teamId === team.id && !matched.has(entry.id));
   if (name === '') return ofTeam.find((entry) => entry.number === row.cell('number'));
   return ofTeam.find((entry) => foldedText(entry.name) === name);
+}
+
+/** Of two with one name nobody is picked by chance: one may be the student whose family chose silence. */
+function whichPlayer(row: Cells<Column>, team: TeamThere, there: RostersThere): ImportProblem[] {
+  const fitting = playersCalled(nameOf(row), there.players.filter((player) => player.schoolId === team.schoolId));
+  return fitting.length < 2 ? [] : [problem(row.line, 'name', 'player-name-twice', { name: nameOf(row), who: playersInWords(fitting) })];
 }
 
 function rowProblems(row: Cells<Column>): ImportProblem[] {
