@@ -96,6 +96,16 @@ describe('a roster from a file', () => {
     expect(plan.steps[0]).toMatchObject({ action: 'create', wanted: { playerId: 'an', name: 'An Nguyễn', sayAs: 'ahn win', announce: 'numberOnly' } });
   });
 
+  test.each([
+    ['one of them at another school', 'quarry', ['2 create']],
+    ['both at this school', 'tamarack', ['2 refuse name player-name-twice']],
+  ])('of two players with one name, %s, nobody is picked by chance', (_, schoolId, expected) => {
+    const player = { name: 'An Nguyễn', sayAs: 'ahn win', announce: 'name' as const };
+    const players = [{ ...player, id: 'an', schoolId: 'tamarack', lastSeen: '5 of Varsity, Basketball 2026-27' }, { ...player, id: 'other', schoolId, announce: 'silence' as const }];
+    const plan = planRosterImport(aFile('team,number,name', 'Girls Basketball,5,An Nguyen'), { ...there, players });
+    expect(inWords(plan)).toEqual(expected);
+  });
+
   test('the same file again changes nothing', () => {
     const file = aFile('number,name,grade,pos', '00,An Nguyễn,9,G', '12,Siobhán Okafor,11,F', '5,Xochitl Reyes,10,');
     const first = planRosterImport(file, { ...there, onlyTeamId: 'varsity' });

@@ -7,7 +7,8 @@ import { fateOf, waitsForGames } from '../../server/domain/sponsorship/rollover/
 import type { EndingContract } from '../../server/domain/sponsorship/rollover/fate.ts';
 import { linesFollowed } from '../../server/domain/sponsorship/rollover/lines-followed.ts';
 
-import { movedBillingPlan, movedDay, movedMoneyDay, nextSeasonDays, nextSeasonName } from '../../server/domain/sponsorship/rollover/moved-days.ts';
+import { movedBillingPlan } from '../../server/domain/billing/moved-plan.ts';
+import { movedDay, movedMoneyDay, nextSeasonDays, nextSeasonName } from '../../server/domain/sponsorship/rollover/moved-days.ts';
 
 const line = (id: string, readKindId: string, place: number) => ({ id, readKindId, place });
 

@@ -1,7 +1,8 @@
 import type { Day } from '../../domain/day.ts';
 import type { Cents } from '../../domain/money.ts';
 import { agreedPrice, priceOfNextYear } from '../../domain/sponsorship/rollover/agreed-price.ts';
-import { movedBillingPlan, movedDay } from '../../domain/sponsorship/rollover/moved-days.ts';
+import { movedBillingPlan } from '../../domain/billing/moved-plan.ts';
+import { movedDay } from '../../domain/sponsorship/rollover/moved-days.ts';
 import type { SeasonMove } from '../../domain/sponsorship/rollover/moved-days.ts';
 import type { Happening } from '../../domain/sponsorship/happening.ts';
 import type { BillingPlanDto } from '../billing-plan.dto.ts';
