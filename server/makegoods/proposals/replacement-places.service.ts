@@ -56,7 +56,7 @@ export class ReplacementPlaces {
   }
 
   private async openGames(commitment: SignedCommitment): Promise<GameLeft[]> {
-    const games = (await this.games.ofSeason(commitment.seasonId)).filter((game) => isNotOver(game) && covers(commitment, game) && game.status === 'planned' && game.nightId !== null);
+    const games = (await this.games.ofReach([commitment.seasonId], commitment.teamIds)).filter((game) => isNotOver(game) && covers(commitment, game) && game.status === 'planned' && game.nightId !== null);
     const there = await this.rows.there(games.map((game) => game.id));
     const { settings } = await this.departments.here();
     const left = gamesLeft(games, there, await this.departments.today(), settings).filter((one) => one.isOpen);

@@ -30,7 +30,7 @@ export class FulfillmentLedgers {
     const commitments = await this.rows.commitments(contracts.map(({ id }) => id));
     const ids = commitments.map(({ id }) => id);
     const books = new Map((await this.terms.read(contracts.map(({ termId }) => termId))).map((one) => [one.termId, one]));
-    const games = await this.covered.ofSeasons(contracts.map(({ seasonId }) => seasonId));
+    const games = await this.covered.ofReach(contracts.map(({ id, seasonId }) => ({ seasonId, teamIds: commitments.filter((one) => one.contractId === id).flatMap((one) => one.teamIds) })));
     const planned = await this.rows.planned(ids);
     const { views, ofNights } = linesOf({
       contracts, commitments, books, games, planned,
