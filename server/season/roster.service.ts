@@ -105,7 +105,7 @@ function refuseDoubles(players: readonly RosterPlayerDto[]): void {
 }
 
 /**
- * A player is found by the line, by id, or by name among the school's; what is known of one found by name is never loosened.
+ * A player is found by the line, by id, or by name among the school's; the choice of a family is loosened on a line that is there already, never by adding one.
  *
  * @throws Refused `player-name-twice` where two fit, `unknown-player`
  */
@@ -127,7 +127,8 @@ function lineOf(form: RosterPlayerDto, written: Written): LineToWrite {
     number: form.number,
     name: form.name,
     sayAs: isNamed && form.sayAs !== undefined ? form.sayAs : (form.sayAs ?? player?.sayAs ?? null),
-    announce: isNamed || !player ? announce : stricterChoice(player.announce, announce),
+    // A line that is new to this list comes with the choice a form begins with, not with one the family made.
+    announce: byId || !player ? announce : stricterChoice(player.announce, announce),
     position: form.position === undefined ? (line?.position ?? null) : form.position,
     grade: form.grade === undefined ? (line?.grade ?? null) : form.grade,
     isStarter: form.isStarter ?? line?.isStarter ?? false,

@@ -183,6 +183,11 @@ test('who comes back is known again by name: how it is said and what the family 
   const known = roster.find((line: any) => line.number === '3').playerId;
   const chosen = await put([{ number: '3', name: 'Łukasz Wren', playerId: known }, { number: '4', name: 'Łukasz Wren', isNew: true }]);
   expect(chosen.body.roster.map((line: any) => [line.number, line.sayAs, line.announce])).toEqual([['3', 'WOO-kash ren', 'name'], ['4', null, 'name']]);
+  // Chosen by hand or not, the family's silence stays with the student.
+  const silent = (await director.look(`/api/players?schoolId=${season.schoolId}&q=Wren`)).data.find((player: any) => player.announce === 'silence');
+  const quiet = await put([{ number: '9', name: 'Łukasz Wren', playerId: silent.id, announce: 'name' }]);
+  expect(quiet.body.roster.map((line: any) => [line.number, line.sayAs, line.announce])).toEqual([['9', 'LOO-kash wren', 'silence']]);
+  await put([{ number: '3', name: 'Łukasz Wren', playerId: known }]);
   const names = (await director.look(`/api/players?schoolId=${season.schoolId}&q=Wren`)).data;
-  expect(names.map((player: any) => player.lastSeen).sort()).toEqual(['3 of Varsity boys, Basketball 2027-28', '4 of Varsity boys, Basketball 2027-28', '8 of Sophomores, Basketball 2026-27']);
+  expect(names.map((player: any) => player.lastSeen).sort()).toEqual(['3 of Varsity boys, Basketball 2027-28', '8 of Sophomores, Basketball 2026-27', null]);
 });
