@@ -42,6 +42,15 @@ test('a sponsor accepts by its link what it was shown, once, and with its name',
   expect((await director.look(`/api/makegood-proposals/${proposal.id}`))).toMatchObject({ answeredHow: 'link', answeredByName: 'Hazel Juniper' });
 });
 
+test('a credit that a sponsor accepts by its link is a memo at once, used on its open invoice', async () => {
+  const short = await aShortContract(await aDepartment());
+  const link = await linkTo(short, short.season.sponsorId);
+  const proposal = (await short.propose({ remedy: 'credit', isShown: true })).body;
+  const { proposals: [answered] } = await link.make(`/api/sponsor-page/proposals/${proposal.id}/answer`, { name: 'Hazel Juniper', answer: 'accept' });
+  expect(answered).toMatchObject({ answer: 'accept', standing: 'settled' });
+  expect((await link.look('/api/sponsor-page/money')).credits).toHaveLength(1);
+});
+
 test('a sponsor that declines leaves its reads to be proposed anew', async () => {
   const short = await aShortContract(await aDepartment());
   const link = await linkTo(short, short.season.sponsorId);

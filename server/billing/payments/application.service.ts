@@ -61,7 +61,7 @@ export class ApplicationService {
     const postings = creditApplied(application, leftCents, standing.balanceCents);
     const eventId = newId();
     await this.ledger.book({ id: eventId, ...applicationEventOf('creditApplied', credit, invoice, application.amountCents), occurredOn: appliedOn, postings });
-    await this.work.insert(AppliedCredit, { ...applicationRowOf(credit), invoiceId, amountCents, appliedOn, eventId, recordedByPersonId: this.work.personId });
+    await this.work.insert(AppliedCredit, { ...applicationRowOf(credit), invoiceId, amountCents, appliedOn, eventId, recordedByPersonId: this.work.scope.personId });
   }
 
   private async sponsorOf(payerId: string): Promise<string | null> {
