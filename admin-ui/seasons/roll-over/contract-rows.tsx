@@ -5,7 +5,7 @@ import { EmptyList } from '../../lists/empty-list.tsx';
 import { Rows } from '../../lists/rows.tsx';
 import type { ContractChoice, RolledContract } from './types.ts';
 
-const CHOICE_WORDS: Record<ContractChoice, string> = { carryOn: 'Carry on the agreed year', renew: 'Renew as a draft', leave: 'Leave it' };
+const CHOICE_WORDS: Record<ContractChoice, string> = { carryOn: 'Carry on', renew: 'Renew as a draft', leave: 'Leave it' };
 
 interface Props {
   contracts: readonly RolledContract[];
@@ -16,7 +16,7 @@ function Choice({ contract, onChoice }: { contract: RolledContract } & Pick<Prop
   if (contract.choices.length === 1) return <>{CHOICE_WORDS[contract.choice]}</>;
   return (
     <TextField
-      select size="small" label={`For ${contract.title}`} value={contract.choice} sx={{ minWidth: 210, maxWidth: '100%' }}
+      select size="small" label={`For ${contract.title}`} value={contract.choice} sx={{ width: { xs: '100%', md: 200 }, minWidth: 0, maxWidth: '100%' }}
       onChange={(event) => onChoice(contract.contractId, event.target.value as ContractChoice)}
       slotProps={{ select: { native: true } }}
     >

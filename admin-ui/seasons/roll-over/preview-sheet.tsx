@@ -1,4 +1,4 @@
-import { Alert } from '@mui/material';
+import { Alert, Box } from '@mui/material';
 import { Go } from '../../fields/go.tsx';
 import { dayText, daysText } from '../../format/day.ts';
 import { moneyText } from '../../format/money.ts';
@@ -10,17 +10,17 @@ import { count, numberText } from '../../words/count.ts';
 import { ContractRows } from './contract-rows.tsx';
 import type { ContractChoice, RolledPrice, RollOverView } from './types.ts';
 
-const Prices = ({ label, rows }: { label: string; rows: readonly RolledPrice[] }) => (
-  <Rows<RolledPrice>
+const Prices = ({ label, name, rows }: { label: string; name: string; rows: readonly RolledPrice[] }) => (
+  <Box sx={{ mt: 2 }}><Rows<RolledPrice>
     label={label}
     rows={rows}
     keyOf={(line) => line.name}
     columns={[
-      { label: 'Name', show: (line) => line.name },
+      { label: name, show: (line) => line.name },
       { label: 'Now', numeric: true, show: (line) => moneyText(line.beforeCents) },
       { label: 'Next', numeric: true, show: (line) => moneyText(line.priceCents) },
     ]}
-  />
+  /></Box>
 );
 
 function EndedCopies({ seen }: { seen: RollOverView }) {
@@ -62,8 +62,8 @@ export function PreviewSheet({ seen, onChoice }: { seen: RollOverView; onChoice:
             ['Packages', seen.packages.length === 0 ? 'None to copy' : count(seen.packages.length, 'package')],
           ]}
         />
-        {seen.rateCard.length > 0 && <Prices label="Prices of the rate card" rows={seen.rateCard} />}
-        {seen.packages.length > 0 && <Prices label="Prices of the packages" rows={seen.packages} />}
+        {seen.rateCard.length > 0 && <Prices label="Prices of the rate card" name="Rate card" rows={seen.rateCard} />}
+        {seen.packages.length > 0 && <Prices label="Prices of the packages" name="Package" rows={seen.packages} />}
       </Section>
       <Section title="Carries on as it is" lead="These belong to the department and not to a season.">
         <Facts
