@@ -29,7 +29,7 @@ export async function tellMakegoods(story: Story, deals: Agreements): Promise<vo
   const agreedOn = calendar.gameDay(-2);
   await story.on(agreedOn, async () => {
     const [first, second] = await openMisses(story, contractId);
-    const proposal = await story.of(MakegoodProposals).propose({ contractId, commitmentId, missed: [first!, second!], remedy: 'moreReads', note: 'Two more time-outs before the end of the season.' });
+    const proposal = await story.of(MakegoodProposals).propose({ contractId, commitmentId, missed: [first!, second!], remedy: 'moreReads', isShown: true, note: 'Two more time-outs before the end of the season.' });
     await story.of(MakegoodProposals).accept(proposal.id, proposal.version, { name: 'Dr. Signe Halvorsen', on: agreedOn, note: 'On the telephone' });
   });
   await story.today(async () => {
