@@ -1,6 +1,6 @@
 import type { Day } from '../../domain/day.ts';
 import type { Cents } from '../../domain/money.ts';
-import { agreedPrice, priceOfNextYear } from '../../domain/sponsorship/rollover/agreed-price.ts';
+import { agreedPrice, priceOfNextYear, signedPrice } from '../../domain/sponsorship/rollover/agreed-price.ts';
 import { movedBillingPlan } from '../../domain/billing/moved-plan.ts';
 import { movedDay } from '../../domain/sponsorship/rollover/moved-days.ts';
 import type { SeasonMove } from '../../domain/sponsorship/rollover/moved-days.ts';
@@ -24,14 +24,14 @@ export interface NextSeason {
 /** The next agreed year: same lines, the price as agreed for it, days moved along. */
 export function yearForm(contract: ContractView, next: NextSeason, happenings: readonly Happening[]): ContractDto {
   const { increaseBasisPoints, term } = contract;
-  const before = agreedPrice(term.priceCents as Cents, happenings);
+  const signedCents = signedPrice(happenings) ?? (term.priceCents as Cents);
   const raised = <Amount extends number | null>(amount: Amount): Amount => (amount === null ? amount : (priceOfNextYear(amount as Cents, increaseBasisPoints) as number as Amount));
   return {
     ...common(contract, next),
     note: contract.note,
     categoryException: contract.categoryException,
     categoryExceptionApprovedBy: contract.categoryExceptionApprovedBy,
-    term: termForm(contract, next, { beforeCents: before, nextCents: raised(before as number) as Cents, increaseBasisPoints }),
+    term: termForm(contract, next, { beforeCents: signedCents, nextCents: priceOfNextYear(agreedPrice(signedCents, happenings), increaseBasisPoints), increaseBasisPoints }),
     commitments: contract.commitments.map((line) => ({ ...commitmentForm(line, next), rateCents: line.rateCents, priceEachCents: raised(line.priceEachCents) })),
     benefits: contract.benefits.map((line) => ({ ...benefitForm(line, next), rateCents: line.rateCents })),
   };
@@ -39,11 +39,11 @@ export function yearForm(contract: ContractView, next: NextSeason, happenings: r
 
 /** A draft of a renewal: the old price for a start, the lines at the prices of the new rate card. */
 export function renewalForm(contract: ContractView, next: NextSeason, happenings: readonly Happening[]): ContractDto {
-  const price = agreedPrice(contract.term.priceCents as Cents, happenings);
+  const signedCents = signedPrice(happenings) ?? (contract.term.priceCents as Cents);
   return {
     ...common(contract, next),
     note: contract.note,
-    term: termForm(contract, next, { beforeCents: price, nextCents: price, increaseBasisPoints: 0 }),
+    term: termForm(contract, next, { beforeCents: signedCents, nextCents: agreedPrice(signedCents, happenings), increaseBasisPoints: 0 }),
     commitments: contract.commitments.map((line) => ({ ...commitmentForm(line, next), rateCents: newRateOf(line, next) })),
     benefits: contract.benefits.map((line) => ({ ...benefitForm(line, next), rateCents: newRateOf(line, next) })),
   };
@@ -66,6 +66,7 @@ function common({ sponsorId, sellerId, payerId, title, cancelledGamePolicy, isIn
 }
 
 interface Prices {
+  /** as it was signed, to which its bills came */
   beforeCents: Cents;
   nextCents: Cents;
   increaseBasisPoints: number;

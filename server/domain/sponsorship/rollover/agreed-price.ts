@@ -15,6 +15,16 @@ export function agreedPrice(signedCents: Cents, happenings: readonly Happening[]
   }, signedCents);
 }
 
+/**
+ * The fixed price as it was signed, before anything changed it; the row of the term follows its changes.
+ *
+ * @returns null before signing
+ */
+export function signedPrice(happenings: readonly Happening[]): Cents | null {
+  const signed = happenings.find((happening) => happening.kind === 'signed' || happening.kind === 'openingPosition');
+  return signed?.terms.priceCents ?? null;
+}
+
 /** What the next agreed year costs, by the rule that the offer named its years with. */
 export function priceOfNextYear(priceCents: Cents, increaseBasisPoints: number): Cents {
   return pricesOfYears(priceCents, increaseBasisPoints, 2)[1]!;
