@@ -97,6 +97,32 @@ test('a year that was agreed is signed at once, at its price, with its days and 
   expect([end.choice, end.isSigned, end.nextYearNumber]).toEqual(['renew', false, 1]);
 });
 
+test('the next year costs what was agreed with all that was added since, once, and no concession lowers it', async () => {
+  const department = await aDepartment();
+  const season = await aSeason(department, 1);
+  const first = await aContractOfThreeYears(department, season);
+  await department.director.make(`/api/contracts/${first.id}/amend`, { commitmentId: first.commitments[0].id, reads: 1, priceCents: 8_000, amendedOn: '2026-11-25' });
+  await department.director.make(`/api/contracts/${first.id}/lower-price`, { byCents: 5_000, on: '2026-11-26', reason: 'A kindness' });
+  const [one] = (await rollOver(department, season)).body.contracts;
+  // 700.01 and 80.00, and 2.5 % more; the bills come to it.
+  expect(one).toMatchObject({ isSigned: true, priceCents: 73_001, nextPriceCents: 79_951 });
+  const { installments } = (await department.director.look(`/api/contracts/${one.nextContractId}`)).term.billingPlan;
+  expect(installments.reduce((sum: number, part: any) => sum + part.amountCents, 0)).toBe(79_951);
+});
+
+test('a draft that nobody signed keeps the teams of its season when that season is rolled over in its turn', async () => {
+  const department = await aDepartment();
+  const { director } = department;
+  const season = await aSeason(department, 0);
+  await aSignedContract(department, season, { commitments: [{ readKindId: season.readKinds.gameBall, counting: 'perTerm', reads: 6, rateCents: 7500, teamIds: [season.teamId] }] });
+  const second = (await rollOver(department, season)).body;
+  const draftId = second.contracts[0].nextContractId;
+  const before = (await director.look(`/api/contracts/${draftId}`)).commitments[0].teamIds;
+  expect(before).toEqual([(await director.look(`/api/teams?seasonId=${second.seasonId}&isOurs=true`)).data[0].id]);
+  await director.make(`/api/seasons/${second.seasonId}/roll-over`, { name: 'Basketball 2028-29' });
+  expect((await director.look(`/api/contracts/${draftId}`)).commitments[0].teamIds).toEqual(before);
+});
+
 test('what has no years left becomes a draft at the new prices, or is left as the director chooses', async () => {
   const department = await aDepartment();
   const { director } = department;

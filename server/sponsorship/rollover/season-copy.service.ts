@@ -23,13 +23,18 @@ const TEAMS = `select team.id, team.school_id as "schoolId", team.name, team.lev
     and (school.is_ours or exists (select from game_participant where game_participant.department_id = $1 and game_participant.team_id = team.id))
   order by school.is_ours desc, school.name, team.name, team.id`;
 
-/** Drafts that follow a contract and name a team of the season before name the new one. */
+/** The teams that the contract before a commitment's own names; those of its own season are named by none before it. */
+const NAMED_BEFORE = `select unnest(line.team_ids) from contract join commitment as line on line.department_id = $1 and line.contract_id = contract.follows_contract_id
+      where contract.department_id = $1 and contract.id = commitment.contract_id`;
+
+/** Drafts that still name a team of the season before, because the contract they follow does, name the new one. */
 const DRAFTS_FOLLOW = `update commitment set version = version + 1,
     team_ids = array(select coalesce(next.id, named.id) from unnest(commitment.team_ids) with ordinality as named(id, place)
-      left join team as next on next.department_id = $1 and next.season_id = $2 and next.follows_team_id = named.id order by named.place)
+      left join team as next on next.department_id = $1 and next.season_id = $2 and next.follows_team_id = named.id
+        and next.follows_team_id in (${NAMED_BEFORE}) order by named.place)
   where commitment.department_id = $1 and commitment.team_ids && $3::uuid[]
-    and exists (select from term join contract on contract.department_id = $1 and contract.id = term.contract_id
-      where term.department_id = $1 and term.id = commitment.term_id and term.state = 'draft' and contract.follows_contract_id is not null)`;
+    and exists (select from term where term.department_id = $1 and term.id = commitment.term_id and term.state = 'draft')
+    and commitment.team_ids && array(${NAMED_BEFORE})`;
 
 /** What of a season is made anew in the next: teams, prices, packages. */
 @Injectable()
