@@ -26,6 +26,8 @@ interface SignedByGame extends CommitmentOfTerm {
 /** Where the calendar stood before something was changed in it. */
 export interface CalendarBefore {
   seasonIds: string[];
+  /** these, and those that share a night by a commitment that names teams of both */
+  reachIds: string[];
   games: GameOfSeason[];
 }
 
@@ -51,6 +53,12 @@ const SIGNED = `select commitment.id, commitment.counting, commitment.reads, com
   where commitment.department_id = $1 and (term.season_id = any($2::uuid[]) or ${reachesInto('commitment.team_ids', '$2')}) and term.state = 'signed'
     and commitment.counting in ('perGame', 'perNight') and commitment.reads > 0 order by term.id, commitment.place`;
 
+/** The seasons of all teams that commitments by the night name beside teams of these seasons: a night may hold games of several. */
+const REACH = `select distinct team.season_id as "seasonId" from commitment
+    join term on term.department_id = $1 and term.id = commitment.term_id and term.state = 'signed'
+    join team on team.department_id = $1 and team.id = any(commitment.team_ids)
+  where commitment.department_id = $1 and commitment.counting = 'perNight' and ${reachesInto('commitment.team_ids', '$2')}`;
+
 /**
  * Signed commitments that count by game or by night follow the calendar: a game that is added promises more reads, one
  * that is called off is settled as the contract says, and one that moves takes its reads along.
@@ -65,14 +73,16 @@ export class GamePromises {
   ) {}
 
   async before(seasonIds: readonly string[]): Promise<CalendarBefore> {
-    return { seasonIds: [...seasonIds], games: await this.covered.ofSeasons(seasonIds) };
+    const named = await this.work.sql<{ seasonId: string }>(REACH, [seasonIds]);
+    const reachIds = [...new Set([...seasonIds, ...named.map((row) => row.seasonId)])];
+    return { seasonIds: [...seasonIds], reachIds, games: await this.covered.ofSeasons(reachIds) };
   }
 
   /** Tells every signed term what the calendar changed for it. */
   async settle(before: CalendarBefore, gameId: string | null, occurredOn: Day): Promise<void> {
     const commitments = await this.work.sql<SignedByGame>(SIGNED, [before.seasonIds]);
     if (commitments.length === 0) return;
-    const after = await this.covered.ofSeasons(before.seasonIds);
+    const after = await this.covered.ofSeasons(before.reachIds);
     const changes = commitments.map((commitment) => changeOf(commitment, before.games, after)).filter((change) => change !== null);
     const credited: MayHaveCredited[] = [];
     await this.work.lock(Contract, [...new Set(changes.map((change) => change.commitment.contractId))]);
