@@ -3,6 +3,7 @@ import { addDays } from '../../server/domain/day.ts';
 import type { Day } from '../../server/domain/day.ts';
 import { aDepartment, theBooksHold } from '../support/department.ts';
 import type { Department } from '../support/department.ts';
+import { anOffer } from '../support/offers.ts';
 import { aContract, aLaterSeason, TableDevice } from '../support/season.ts';
 import type { Season } from '../support/season.ts';
 
@@ -111,4 +112,37 @@ test('what is counted over the year is planned in each season for its share of t
   expect(row?.placed).toBe(7);
   const bySeason = await department.ask('select game.season_id as season, count(*)::int as reads from placement join game on game.department_id = $1 and game.id = placement.game_id where placement.department_id = $1 group by 1', [department.id]);
   expect(bySeason.map((row) => row['reads']).sort()).toEqual([2, 2, 3]);
+});
+
+test('a night of two sports is one night to a commitment that names both, whichever of its games is added or called off', async () => {
+  const department = await aDepartment();
+  const { director } = department;
+  const { basketball, football, volleyball } = await aSchoolYear(department);
+  const draft = await aContract(department, basketball, { term: YEAR, commitments: [{ readKindId: basketball.readKinds.gameBall, counting: 'perNight', reads: 1, rateCents: 7500, teamIds: [football.teamId, volleyball.teamId] }] });
+  await director.make(`/api/contracts/${draft.id}/sign`, { signedOn: '2026-11-20', signedByName: 'Hazel Juniper' });
+  const standing = async () => {
+    const { promised, credited, released } = (await director.look(`/api/contracts/${draft.id}`)).commitments[0].standing;
+    return [promised, credited, released];
+  };
+  const before = await standing();
+  expect(before[0]).toBe(4);
+  const game = await director.make('/api/games', { seasonId: volleyball.seasonId, level: 'varsity', homeTeamId: volleyball.teamId, visitorTeamIds: [volleyball.opponentTeamId], playedOn: football.games[0]!.playedOn, startsAtClock: '17:00', venueId: basketball.venueId, floorId: basketball.floorId });
+  expect(game.nightIds).toEqual([football.games[0]!.nightId]);
+  expect(await standing()).toEqual(before);
+  await director.make(`/api/games/${game.id}/cancel`, { reason: 'Ice' });
+  expect(await standing()).toEqual(before);
+});
+
+test('an offer is priced over the same games as the contract that is signed from it', async () => {
+  const department = await aDepartment();
+  const { basketball, football, volleyball } = await aSchoolYear(department);
+  const kinds = basketball.readKinds;
+  const offer = await anOffer(department, basketball, {
+    ...YEAR,
+    readLines: [
+      { readKindId: kinds.gameBall, counting: 'perGame', reads: 1, rateCents: 7500, teamIds: [football.teamId, volleyball.teamId] },
+      { readKindId: kinds.concession, counting: 'perGame', reads: 1, rateCents: 4000 },
+    ],
+  });
+  expect(offer.values.map((line: any) => line.count)).toEqual([4, 2]);
 });

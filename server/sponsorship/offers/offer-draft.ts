@@ -18,7 +18,7 @@ export function draftOf(offer: OfferRow, reads: readonly OfferedRead[], benefits
       billAtLeastCents: offer.billAtLeastCents === null ? null : centsOf(offer.billAtLeastCents),
       billAtMostCents: offer.billAtMostCents === null ? null : centsOf(offer.billAtMostCents),
     },
-    reads: reads.map((read) => ({ ...read, rateCents: centsOf(read.rateCents), priceEachCents: read.priceEachCents === null ? null : centsOf(read.priceEachCents) })),
+    reads: reads.map((read) => ({ ...read, seasonId: offer.seasonId, rateCents: centsOf(read.rateCents), priceEachCents: read.priceEachCents === null ? null : centsOf(read.priceEachCents) })),
     benefits: benefits.map((benefit) => ({ ...benefit, rateCents: benefit.rateCents === null ? NO_MONEY : centsOf(benefit.rateCents) })),
     cancelledGamePolicy: offer.cancelledGamePolicy,
     isInKind: false,
