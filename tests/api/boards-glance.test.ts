@@ -73,3 +73,18 @@ test('the file says the same in words and names no student, and the bookkeeper i
   expect((await bookkeeper.get('/api/boards/glance')).status).toBe(403);
   expect((await bookkeeper.get('/api/boards/glance?as=csv')).status).toBe(403);
 });
+
+test('a game of another sport on the same night asks for no read of a contract of this season', async () => {
+  const department = await aDepartment();
+  const { director } = department;
+  const season = await aHalfSeason(department, [3]);
+  const [game] = season.games;
+  const other = await director.make('/api/seasons', { name: 'Wrestling now', sport: 'wrestling', startsOn: season.startsOn, endsOn: season.endsOn });
+  const team = await director.make('/api/teams', { seasonId: other.id, schoolId: season.schoolId, name: 'Varsity', level: 'varsity' });
+  const opponent = await director.make('/api/teams', { seasonId: other.id, schoolId: season.opponentId, name: 'Varsity', level: 'varsity' });
+  const meet = await director.make('/api/games', { seasonId: other.id, level: 'varsity', homeTeamId: team.id, visitorTeamIds: [opponent.id], playedOn: game!.playedOn, startsAtClock: '17:00', venueId: season.venueId, floorId: season.floorId });
+  expect(meet.nightIds).toEqual([game!.nightId]);
+  await aSignedContract(department, season, { commitments: [{ readKindId: season.readKinds.concession, counting: 'perGame', reads: 2, rateCents: 4000 }] });
+  const { nights } = await director.look(`/api/boards/glance?seasonId=${season.seasonId}`);
+  expect(nights[0].cells.reads.words).toBe('2 without a place');
+});

@@ -29,14 +29,14 @@ export const NIGHTS = `select night.id as "nightId", night.held_on as "heldOn",
     where game_night.department_id = $1 and game.season_id = $2 and game.announced and game.status not in ('cancelled', 'postponed') and school.is_ours)::uuid[])
   order by night.held_on, night.id`;
 
-export const GAMES = `select game_night.night_id as "nightId", game.id, game.played_on as "playedOn", game.moved_from_on as "movedFromOn", game.status, game.class, game.level, game.announced,
+export const GAMES = `select game_night.night_id as "nightId", game.id, game.season_id as "seasonId", game.played_on as "playedOn", game.moved_from_on as "movedFromOn", game.status, game.class, game.level, game.announced,
     bool_or(game_participant.is_home and school.is_ours) as "isHome", coalesce(array_agg(team.id) filter (where school.is_ours), '{}')::uuid[] as "teamIds"
   from game_night join game on game.department_id = $1 and game.id = game_night.game_id
   join game_participant on game_participant.department_id = $1 and game_participant.game_id = game.id
   join team on team.department_id = $1 and team.id = game_participant.team_id
   join school on school.department_id = $1 and school.id = team.school_id
   where game_night.department_id = $1 and game_night.night_id = any($2::uuid[]) and game.status not in ('cancelled', 'postponed')
-  group by game_night.night_id, game.id, game.played_on, game.moved_from_on, game.status, game.class, game.level, game.announced`;
+  group by game_night.night_id, game.id, game.season_id, game.played_on, game.moved_from_on, game.status, game.class, game.level, game.announced`;
 export type GameRow = GameOfNight;
 
 /** Makegoods are placed beside what is promised, and stand for nothing of this night. */
