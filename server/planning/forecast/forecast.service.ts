@@ -60,12 +60,11 @@ export class ForecastService {
     const ids = await this.work.sql<{ id: string }>(EARLIER, [seasonId]);
     const commitments = [...(await this.commitments.byId(ids.map((row) => row.id))).values()];
     const positions = await this.ledger.positions([...new Set(commitments.map((one) => one.termId))]);
-    const gamesOf = new Map<string, PlannedGame[]>();
-    for (const { seasonId: id } of commitments) if (!gamesOf.has(id)) gamesOf.set(id, await this.games.ofSeason(id));
+    const games = commitments.length === 0 ? [] : await this.games.ofReach(commitments.map((one) => one.seasonId), commitments.flatMap((one) => one.teamIds));
     const seen = new Map<string, Seen>();
     for (const one of commitments) {
       const before = seen.get(happeningOf(one)) ?? NOTHING_SEEN;
-      const here = seenOf(one, positions.get(one.termId), gamesOf.get(one.seasonId)!);
+      const here = seenOf(one, positions.get(one.termId), games);
       seen.set(happeningOf(one), { occurrences: before.occurrences + here.occurrences, games: before.games + here.games });
     }
     return seen;
