@@ -54,8 +54,10 @@ test.each([
   ['over a leap day, too', '2028-02-29', '2029-03-02'],
   ['the last that stays within the season', '2028-03-08', '2029-03-10'],
   ['the first that would not', '2028-03-09', '2029-03-10'],
-  ['a day before the season moves along', '2027-07-01', '2028-07-02'],
-  ['a day after the season moves along', '2028-06-30', '2029-07-02'],
+  ['a day before the season keeps its date, so that a year of July 1 begins with its fiscal year', '2027-07-01', '2028-07-01'],
+  ['a day after the season keeps its date, so that it ends with it', '2028-06-30', '2029-06-30'],
+  ['the day before the first would still be before it', '2027-11-18', '2028-11-18'],
+  ['the day after the last is not before the last', '2028-03-12', '2029-03-12'],
 ])('in the next season %s', (_, day, moved) => {
   expect(movedDay(dayOf(day), MOVE)).toBe(moved);
 });

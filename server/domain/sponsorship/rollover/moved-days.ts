@@ -28,15 +28,19 @@ export function nextSeasonName(name: string): string {
 }
 
 /**
- * A day of a contract in the next season. The first and the last day of the season are those of the next one; any other day
- * keeps its distance from the first, and a day of the season stays within it.
+ * A day of a contract in the next season. The first and the last day of the season are those of the next one; a day between keeps
+ * its distance from the first and stays within the season. A day outside keeps its date, so that a year from July 1 to June 30
+ * stays one, and it stays outside, so that a contract over a whole season still is.
  */
-export function movedDay(day: Day, { from, to }: SeasonMove): Day {
+export function movedDay(day: Day, move: SeasonMove): Day {
+  const { from, to } = move;
   if (day === from.startsOn) return to.startsOn;
   if (day === from.endsOn) return to.endsOn;
+  const sameDate = movedMoneyDay(day, move);
+  if (day < from.startsOn) return sameDate < to.startsOn ? sameDate : to.startsOn;
+  if (day > from.endsOn) return sameDate > to.endsOn ? sameDate : to.endsOn;
   const moved = addDays(day, daysBetween(from.startsOn, to.startsOn));
-  const wasInSeason = day > from.startsOn && day < from.endsOn;
-  return wasInSeason && moved > to.endsOn ? to.endsOn : moved;
+  return moved > to.endsOn ? to.endsOn : moved;
 }
 
 /** Days of money keep their date, so that a bill of July 1 stays in its fiscal year: so many calendar years later, one at least. */
