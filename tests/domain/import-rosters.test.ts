@@ -74,6 +74,17 @@ describe('a roster from a file', () => {
     expect(inWords(plan)).toEqual(['2 change number 12>14, grade 11>12', '3 create', '- drop 3 Mara Lund']);
   });
 
+  test.each([
+    ['4', '2 same'],
+    ['12', '2 same'],
+    ['5', '2 refuse name player-name-twice'],
+  ])('of two with one name on a list, the number %s says which, and nobody gets the choice of the other family', (number, outcome) => {
+    const other = { ...siobhan, id: 'entry-4', playerId: 'other-siobhan', number: '4', announce: 'silence' as const };
+    const players = [siobhan, other].map(({ playerId, ...known }) => ({ ...known, id: playerId, schoolId: 'tamarack' }));
+    const plan = planRosterImport(aFile('team,number,name', `Girls Basketball,${number},Siobhan Okafor`), { ...there, entries: [siobhan, other], players, keepMissing: true });
+    expect(inWords(plan)).toEqual([outcome]);
+  });
+
   test('players stay where the director asks to keep those not named, and their numbers stay taken', () => {
     const plan = planRosterImport(aFile('team,number,name', 'Girls Basketball,12,An Nguyễn'), { ...there, entries: [siobhan], keepMissing: true });
     expect(inWords(plan)).toEqual(['2 refuse number number-taken']);

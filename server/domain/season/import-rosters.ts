@@ -130,7 +130,8 @@ function entryFor(row: Cells<Column>, team: TeamThere, there: RostersThere, matc
   const name = foldedText(nameOf(row));
   const ofTeam = there.entries.filter((entry) => entry.teamId === team.id && !matched.has(entry.id));
   if (name === '') return ofTeam.find((entry) => entry.number === row.cell('number'));
-  return ofTeam.find((entry) => foldedText(entry.name) === name);
+  const called = ofTeam.filter((entry) => foldedText(entry.name) === name);
+  return called.length < 2 ? called[0] : called.find((entry) => entry.number === row.cell('number'));
 }
 
 /** Of two with one name nobody is picked by chance: one may be the student whose family chose silence. */
