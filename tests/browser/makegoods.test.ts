@@ -78,5 +78,5 @@ test('a question of a sponsor stands on the director’s list until it is answer
   await press(dialog, 'Send the answer');
   await page.getByText('You are right: the microphone was off.').waitFor();
   await picture(page, 'answered');
-  expect(await short.standing()).toMatchObject({ given: 32, owed: 8 });
+  await expect.poll(() => short.standing(), { timeout: 20_000 }).toMatchObject({ given: 32, owed: 8 });
 });
