@@ -113,7 +113,9 @@ function lineOf(form: RosterPlayerDto, written: Written): LineToWrite {
   const { team, lines, known } = written;
   const name = foldedText(form.name);
   const byId = form.id ? (lines.find((line) => line.id === form.id) ?? refuse('unknown-player')) : undefined;
-  const line = byId ?? (form.isNew ? undefined : lines.find((one) => (form.playerId ? one.playerId === form.playerId : foldedText(one.name) === name)));
+  const called = form.isNew ? [] : lines.filter((one) => (form.playerId ? one.playerId === form.playerId : foldedText(one.name) === name));
+  // Of two with one name on this list, the number says which.
+  const line = byId ?? (called.length < 2 ? called[0] : called.find((one) => one.number === form.number));
   const named = form.playerId ?? line?.playerId;
   const player = named ? known.find((one) => one.id === named) : form.isNew ? undefined : onlyOneCalled(form.name, written);
   if (named && !player) refuse('unknown-player');

@@ -14,6 +14,20 @@ test('two players may swap their numbers, and nobody may wear one that is taken'
   expect([doubled.status, doubled.body.code]).toEqual([409, 'number-taken']);
 });
 
+test('two of one name on one list keep each their number and what the family chose, and a third is asked about', async () => {
+  const department = await aDepartment();
+  const { director } = department;
+  const { teamId } = await aSeason(department, 0);
+  const put = async (players: object[]) => director.put(`/api/teams/${teamId}/roster`, { players }, { version: (await director.look(`/api/teams/${teamId}`)).version });
+  const seen = ({ roster }: any) => roster.map((line: any) => [line.number, line.announce, line.playerId]);
+  const written = await put([{ number: '3', name: 'Lukasz Wren', isNew: true }, { number: '4', name: 'Lukasz Wren', isNew: true, announce: 'silence' }]);
+  expect(seen(written.body).map(([number, announce]: any) => [number, announce])).toEqual([['3', 'name'], ['4', 'silence']]);
+  const again = await put([{ number: '4', name: 'Lukasz Wren' }, { number: '3', name: 'Lukasz Wren' }]);
+  expect([again.status, seen(again.body)]).toEqual([200, seen(written.body)]);
+  const third = await put([{ number: '3', name: 'Lukasz Wren' }, { number: '4', name: 'Lukasz Wren' }, { number: '5', name: 'Lukasz Wren' }]);
+  expect([third.status, third.body.code]).toEqual([422, 'player-name-twice']);
+});
+
 // NFHS Basketball Rule 3-4-3
 test.each([
   [['0', '5'], []],
