@@ -91,3 +91,14 @@ test('the announcer does not see what contracts are at risk', async () => {
   expect((await announcer.get('/api/boards/inventory?as=xlsx')).status).toBe(403);
   expect((await bookkeeper.get('/api/boards/at-risk')).status).toBe(200);
 });
+
+test('what is priced by the read has at stake what each read costs the sponsor, not its price on the rate card', async () => {
+  const department = await aDepartment();
+  const season = await aHalfSeason(department, [-14, 7]);
+  const contract = await aSignedContract(department, season, {
+    priceCents: 0, billingPlan: { kind: 'perGame' }, term: { startsOn: season.startsOn, endsOn: season.endsOn, pricing: 'perRead' },
+    commitments: [{ readKindId: season.readKinds.concession, counting: 'perTerm', reads: 4, rateCents: 4_000, priceEachCents: 2_500 }],
+  });
+  const { lines } = await department.director.look(`/api/contracts/${contract.id}/fulfillment`);
+  expect([lines[0].standing.owed, lines[0].openCents]).toEqual([4, 10_000]);
+});

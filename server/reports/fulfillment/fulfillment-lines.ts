@@ -3,7 +3,7 @@ import { brokenFloorsOf } from '../../domain/reports/broken-floors.ts';
 import { paceByDay } from '../../domain/reports/pace.ts';
 import { readsThatStand } from '../../domain/reports/reads-that-stand.ts';
 import type { ReadThatStands } from '../../domain/reports/reads-that-stand.ts';
-import { isPricedByRead, openCentsOf } from '../../domain/sponsorship/line-values.ts';
+import { openCentsOf } from '../../domain/sponsorship/line-values.ts';
 import type { LinePosition } from '../../domain/sponsorship/position.ts';
 import { standingOf, sumOfStandings } from '../../domain/sponsorship/standing.ts';
 import type { CommitmentRow } from '../../sponsorship/contract-view.ts';
@@ -93,9 +93,10 @@ function lineToShow(commitment: CommitmentRow, facts: LineFacts, books: TermBook
   return { contractId: commitment.contractId, view, line: line ?? null, gamesCounted, gamesLeft: games.length - gamesCounted };
 }
 
-/** What is priced by the read is worth its rate for each that is owed. */
+/** What is priced by the read is worth its price for each that is owed. */
 function openCents(line: LinePosition, owed: number): number {
-  return isPricedByRead(line.terms) ? owed * line.terms.rateCents : openCentsOf(line);
+  const { terms } = line;
+  return terms.kind === 'reads' && terms.pricing === 'perRead' ? owed * (terms.priceEachCents ?? terms.rateCents) : openCentsOf(line);
 }
 
 function floorsOf({ id, leastPerGame }: CommitmentRow, { readInGames, isOver }: LineFacts, played: readonly GameOfSeason[]): LineFulfillment['brokenFloors'] {
