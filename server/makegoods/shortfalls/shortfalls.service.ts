@@ -56,9 +56,13 @@ export class Shortfalls {
     @Inject(DepartmentService) private readonly departments: DepartmentService,
   ) {}
 
-  /** Lines of reads of signed contracts, by contract; a handful of statements however many there are. Drafts and what is unknown are left out. */
-  async ofContracts(contractIds: readonly string[]): Promise<Map<string, LineShortfall[]>> {
-    const gathered = await this.gather(contractIds);
+  /**
+   * Lines of reads of signed contracts, by contract; a handful of statements however many there are. Drafts and what is unknown are left out.
+   *
+   * @param known the positions by term, where the caller has folded them already
+   */
+  async ofContracts(contractIds: readonly string[], known?: ReadonlyMap<string, Position>): Promise<Map<string, LineShortfall[]>> {
+    const gathered = await this.gather(contractIds, known);
     return new Map(gathered.terms.map((row) => [row.contractId, linesOf(row, gathered).map((line) => shortfallOf(line, gathered))]));
   }
 
@@ -73,10 +77,10 @@ export class Shortfalls {
     return line ? optionsOf(line, gathered, reads, 0) : [];
   }
 
-  private async gather(contractIds: readonly string[]): Promise<Gathered> {
+  private async gather(contractIds: readonly string[], known?: ReadonlyMap<string, Position>): Promise<Gathered> {
     const terms = await this.rows.terms(contractIds);
     const ids = terms.flatMap((term) => term.commitmentIds);
-    const positions = await this.ledger.positions(terms.map((term) => term.termId));
+    const positions = known ?? (await this.ledger.positions(terms.map((term) => term.termId)));
     const commitments = await this.commitments.byId(ids);
     const reach = await this.games.ofReach(terms.map((term) => term.seasonId), [...commitments.values()].flatMap((one) => one.teamIds));
     const games = new Map([...new Set(reach.map((game) => game.seasonId))].map((seasonId) => [seasonId, reach.filter((game) => game.seasonId === seasonId)]));
@@ -85,7 +89,7 @@ export class Shortfalls {
     const today = await this.departments.today();
     const left = new Map([...games].map(([seasonId, all]) => [seasonId, gamesLeft(all, there, today, settings)]));
     const byShots = ids.filter((id) => commitments.get(id)?.counting === 'onOccurrence');
-    const fell = [...positions.values()].flatMap((position) => Object.keys(position.occurrences).map((id) => id.split('/')[0]!));
+    const fell = terms.flatMap(({ termId }) => Object.keys(positions.get(termId)?.occurrences ?? {}).map((id) => id.split('/')[0]!));
     return {
       terms, positions, commitments, games, left,
       kinds: await this.rows.kinds(),

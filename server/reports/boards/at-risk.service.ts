@@ -3,7 +3,6 @@ import type { Day } from '../../domain/day.ts';
 import { atStakeCents, cheapestRepair, risksOf } from '../../domain/reports/at-risk.ts';
 import type { PromiseAtRisk, Repair } from '../../domain/reports/at-risk.ts';
 import type { LineShortfall } from '../../makegoods/shortfalls/shortfall.dto.ts';
-import { Shortfalls } from '../../makegoods/shortfalls/shortfalls.service.ts';
 import { UnitOfWork } from '../../platform/database/unit-of-work.ts';
 import type { FulfillmentView, LineFulfillment } from '../fulfillment/fulfillment.dto.ts';
 import { FulfillmentService } from '../fulfillment/fulfillment.service.ts';
@@ -31,7 +30,6 @@ export class AtRiskService {
     @Inject(UnitOfWork) private readonly work: UnitOfWork,
     @Inject(BoardSeasons) private readonly seasons: BoardSeasons,
     @Inject(FulfillmentService) private readonly fulfillments: FulfillmentService,
-    @Inject(Shortfalls) private readonly shortfalls: Shortfalls,
   ) {}
 
   /** @throws Refused `not-found` */
@@ -39,8 +37,7 @@ export class AtRiskService {
     const season = await this.seasons.chosen(asked);
     const rows = season.seasonId === null ? [] : await this.work.sql<ContractRow>(CONTRACTS, [season.seasonId]);
     const ids = rows.map(({ contractId }) => contractId);
-    const short = ids.length === 0 ? new Map<string, LineShortfall[]>() : await this.shortfalls.ofContracts(ids);
-    const views = await this.fulfillments.ofContracts(ids, { nights: false, shortfalls: short });
+    const { views, shortfalls: short } = await this.fulfillments.withShortfalls(ids, { nights: false });
     const held = new Map(rows.map((row) => [row.contractId, row]));
     const lines = views
       .flatMap((view) => view.lines.flatMap((line) => lineAtRisk(view, line, short.get(view.contractId)?.find((one) => one.commitmentId === line.commitmentId), held.get(view.contractId)!)))

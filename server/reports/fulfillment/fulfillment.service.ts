@@ -18,8 +18,12 @@ import type { ContractOfProof } from './fulfillment-rows.service.ts';
 export interface ProofAsked {
   /** without: no nights and no windows, for boards */
   nights?: boolean;
-  /** where the caller has them already; else they are worked out here */
-  shortfalls?: ReadonlyMap<string, readonly LineShortfall[]>;
+}
+
+/** Views beside the shortfalls that were worked out for them, by contract; where nothing is owed there are none. */
+export interface ProofWithShortfalls {
+  views: FulfillmentView[];
+  shortfalls: ReadonlyMap<string, readonly LineShortfall[]>;
 }
 
 /** What was promised, what was given, and what comes next: from the ledgers, the log and the calendar alone. */
@@ -41,16 +45,22 @@ export class FulfillmentService {
   }
 
   /** In the order asked for; what is not there is left out. A draft has promised nothing yet. As many statements for a hundred contracts as for one. */
-  async ofContracts(ids: readonly string[], { nights = true, shortfalls }: ProofAsked = {}): Promise<FulfillmentView[]> {
+  async ofContracts(ids: readonly string[], asked: ProofAsked = {}): Promise<FulfillmentView[]> {
+    return (await this.withShortfalls(ids, asked)).views;
+  }
+
+  /** The same with the remedies of what can no longer be given; the ledgers are read once for both. */
+  async withShortfalls(ids: readonly string[], { nights = true }: ProofAsked = {}): Promise<ProofWithShortfalls> {
     const found = new Map((await this.rows.contracts(ids)).map((row) => [row.id, row]));
     const contracts = [...new Set(ids)].flatMap((id) => found.get(id) ?? []);
-    if (contracts.length === 0) return [];
+    if (contracts.length === 0) return { views: [], shortfalls: new Map() };
     const told = await this.ledgers.of(contracts);
+    const shortfalls = await this.shortfallsOf(told);
     const lines = await this.withWhatComes(contracts, told, shortfalls);
     const benefits = await this.benefits(contracts, told);
     const shown = nights ? await this.nights.of(contracts.map(({ id }) => id), told.ofNights) : null;
     const asOf = await this.departments.today();
-    return contracts.map(({ id: contractId, termId: _, ...contract }) => {
+    const views = contracts.map(({ id: contractId, termId: _, ...contract }) => {
       const own = lines.get(contractId) ?? [];
       return {
         contractId, ...contract, asOf,
@@ -61,12 +71,17 @@ export class FulfillmentService {
         windows: shown?.get(contractId)?.windows ?? [],
       };
     });
+    return { views, shortfalls };
+  }
+
+  private async shortfallsOf({ lines, books }: ToldByLedgers): Promise<Map<string, LineShortfall[]>> {
+    const owing = [...new Set(lines.filter(({ view }) => view.standing.owed > 0).map(({ contractId }) => contractId))];
+    if (owing.length === 0) return new Map();
+    return this.shortfalls.ofContracts(owing, new Map([...books].flatMap(([termId, { position }]) => (position ? [[termId, position] as const] : []))));
   }
 
   /** The lines of each contract with what can no longer be given and how the rest is likely to go. */
-  private async withWhatComes(contracts: readonly ContractOfProof[], { lines, planned }: ToldByLedgers, known: ProofAsked['shortfalls']): Promise<Map<string, LineFulfillment[]>> {
-    const owing = [...new Set(lines.filter(({ view }) => view.standing.owed > 0).map(({ contractId }) => contractId))];
-    const shortfalls = known ?? (owing.length === 0 ? new Map<string, LineShortfall[]>() : await this.shortfalls.ofContracts(owing));
+  private async withWhatComes(contracts: readonly ContractOfProof[], { lines, planned }: ToldByLedgers, shortfalls: ProofWithShortfalls['shortfalls']): Promise<Map<string, LineFulfillment[]>> {
     const short = new Map([...shortfalls.values()].flat().map((one) => [one.commitmentId, one.shortfall]));
     const ready = lines.map((one): LineToShow => ({ ...one, view: { ...one.view, shortfall: short.get(one.view.commitmentId) ?? 0 } }));
     const forecasts = await this.forecasts.of(contracts, ready, planned);
