@@ -40,8 +40,10 @@ export async function makeApplication(config: Config, log: Log): Promise<NestFas
   });
   const fastify = adapter.getInstance() as unknown as FastifyInstance;
   await fastify.register(cookie as never);
-  fastify.addHook('onRequest', (_request, reply, done) => {
+  fastify.addHook('onRequest', (request, reply, done) => {
     void reply.headers(HEADERS);
+    // What was answered to one visitor is kept by no browser and nothing between; a route that knows better says so.
+    if (request.url.startsWith('/api/')) void reply.header('cache-control', 'no-store');
     errands.run({ scope: null, manager: null }, done);
   });
   fastify.addHook('onResponse', (request, reply, done) => {

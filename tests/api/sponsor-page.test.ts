@@ -134,6 +134,11 @@ test('a page holds nothing of another sponsor, no student’s name and no note o
   }
 });
 
+test('what a link shows is kept by no browser and nothing between', async () => {
+  const { link } = await aSponsorProof(await aDepartment());
+  for (const path of [...LOOKS, '/api/sponsor-page/account-statement.pdf']) expect([path, (await link.bytes(path)).headers.get('cache-control')]).toEqual([path, 'no-store']);
+});
+
 test('a revoked link and one that has ended show nothing of the page, wherever on it somebody is', async () => {
   const department = await aDepartment();
   const season = await aSeason(department, 1);
