@@ -21,7 +21,9 @@ const GIVEN = `select contract.id as "contractId", commitment.id as "commitmentI
   from log_entry as entry
     join commitment on commitment.department_id = $1 and commitment.id = entry.commitment_id
     join contract on contract.department_id = $1 and contract.id = commitment.contract_id
-  where entry.department_id = $1 and entry.id = $2 and contract.sponsor_id = $3 and entry.kind in ('read', 'mention')`;
+  where entry.department_id = $1 and entry.id = $2 and contract.sponsor_id = $3 and entry.kind in ('read', 'mention')
+    and ($4::integer = coalesce(entry.occurrence, 0)
+      or exists (select from counted_read where counted_read.department_id = $1 and counted_read.entry_id = entry.id and counted_read.occurrence = $4::integer))`;
 
 // A night on which the commitment could have been read: one of its season, within the days of its term.
 const MISSING = `select contract.id as "contractId", commitment.id as "commitmentId", night.id as "nightId",
@@ -78,7 +80,7 @@ export class ReadDisputes {
   }
 
   private async given(sponsorId: string, { entryId, occurrence = 0 }: AskAboutReadDto): Promise<ReadAsked | null> {
-    const [read] = await this.work.sql<Omit<ReadAsked, 'occurrence'>>(GIVEN, [entryId, sponsorId]);
+    const [read] = await this.work.sql<Omit<ReadAsked, 'occurrence'>>(GIVEN, [entryId, sponsorId, occurrence]);
     return read ? { ...read, occurrence } : null;
   }
 
