@@ -85,7 +85,7 @@ export function AnsweredProposals({ proposals }: { proposals: readonly Proposal[
       {proposals.map((proposal) => (
         <Box component="article" key={proposal.id} sx={{ borderTop: 1, borderColor: 'divider', py: 1.5, breakInside: 'avoid' }}>
           <Typography sx={{ fontWeight: 600 }}>{proposal.words}</Typography>
-          <Typography>{STANDINGS[proposal.standing]}.{proposal.answeredOn ? ` ${proposal.answer === 'decline' ? 'Declined' : 'Accepted'} by ${proposal.answeredByName} on ${day(proposal.answeredOn)}.` : ''}</Typography>
+          <Typography>{STANDINGS[proposal.standing]}.{proposal.answeredOn ? ` ${proposal.answer === 'decline' ? 'Declined' : 'Accepted'}${proposal.answeredByName ? ` by ${proposal.answeredByName}` : ''} on ${day(proposal.answeredOn)}.` : ''}</Typography>
           <Missed proposal={proposal} />
         </Box>
       ))}

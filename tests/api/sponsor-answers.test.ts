@@ -98,3 +98,24 @@ test('what another sponsor is shown, asked or was read answers as if it never wa
   const missed = await answersTo(() => '/api/sponsor-page/questions', (id) => ({ commitmentId: id, nightId: short.season.games[0]!.nightId, name: 'Odell', what: 'Whose is it?' }), [short.commitmentId, v7()]);
   for (const said of [answered, asked, missed]) expect([said.size, [...said][0]!.startsWith('[404')]).toEqual([1, true]);
 });
+
+test('of a contract that was handed on, the new owner sees what was agreed and not who of the former one agreed to it', async () => {
+  const short = await aShortContract(await aDepartment());
+  const { department: { director }, season } = short;
+  const proposal = (await short.propose({ remedy: 'otherKind', replacementReadKindId: season.readKinds.gameBall, isShown: true })).body;
+  await short.accept(proposal, { on: '2026-11-26' });
+  const sponsor = await director.make('/api/sponsors', { name: 'Blue Lantern Tire', categoryId: season.categoryId });
+  const payer = await director.make('/api/payers', { name: 'Blue Lantern Tire', sponsorId: sponsor.id });
+  await director.make(`/api/contracts/${short.contractId}/assign`, { toSponsorId: sponsor.id, toPayerId: payer.id, on: '2026-11-27', reason: 'The store was sold' });
+  const { proposals: [seen] } = await (await linkTo(short, sponsor.id)).look('/api/sponsor-page/proposals');
+  expect(seen).toMatchObject({ id: proposal.id, answer: 'accept', answeredOn: '2026-11-26', answeredByName: null });
+  expect(JSON.stringify(seen)).not.toContain('Hazel');
+});
+
+test('a sponsor asks about a read that is there, not about one of its own counting', async () => {
+  const short = await aShortContract(await aDepartment());
+  const link = await linkTo(short, short.season.sponsorId);
+  const about = { entryId: await givenEntry(short), name: 'Hazel Juniper', what: 'We did not hear it.' };
+  expect((await link.post('/api/sponsor-page/questions', { ...about, occurrence: 1 })).body.code).toBe('not-found');
+  expect((await link.post('/api/sponsor-page/questions', { ...about, occurrence: 0 })).status).toBe(200);
+});

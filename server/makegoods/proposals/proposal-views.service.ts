@@ -1,4 +1,5 @@
 import { Inject, Injectable } from '@nestjs/common';
+import type { Day } from '../../domain/day.ts';
 import { proposalInWords, settledByReplacement } from '../../domain/makegoods/proposal.ts';
 import { windowHeading } from '../../domain/planning/words/window.ts';
 import { refuse } from '../../domain/refusals.ts';
@@ -9,7 +10,7 @@ import type { Listed } from '../../platform/http/lists.ts';
 import type {
   MakegoodProposalLine, MakegoodProposalListQuery, MakegoodProposalView, MissedReadTrace, ProposalForSponsor, ReadThatSettles,
 } from './makegood-proposal.dto.ts';
-import { MISSED, PROPOSALS, REPLACEMENTS } from './proposal.sql.ts';
+import { HANDED_ON, MISSED, PROPOSALS, REPLACEMENTS } from './proposal.sql.ts';
 
 const SORTS = {
   proposedOn: '"proposedOn"', sponsorName: '"sponsorName" collate "und-x-icu"', contractNumber: '"contractNumber"', missedReads: '"missedReads"',
@@ -52,7 +53,8 @@ export class MakegoodProposalViews {
   /** What a sponsor was shown and what became of it; what was withdrawn is no longer shown. */
   async ofSponsor(sponsorId: string): Promise<ProposalForSponsor[]> {
     const rows = await this.work.sql<ProposalRow>(`${PROPOSALS} where line."sponsorId" = $2 and line."shownOn" is not null and line."withdrawnOn" is null order by "shownOn" desc, id desc`, [sponsorId]);
-    return (await this.traced(rows)).map(forSponsor);
+    const handedOn = new Map((await this.work.sql<{ contractId: string; lastOn: Day }>(HANDED_ON, [rows.map((row) => row.contractId), sponsorId])).map((row) => [row.contractId, row.lastOn]));
+    return (await this.traced(rows)).map((view) => forSponsor(view, handedOn.get(view.contractId) ?? null));
   }
 
   private async traced(rows: readonly ProposalRow[]): Promise<MakegoodProposalView[]> {
@@ -80,12 +82,14 @@ function traceOf({ proposalId: _proposalId, ...read }: MissedRow, row: ProposalR
   return { ...read, windowName: read.windowKey === null ? null : windowHeading(read.windowKey), settledBy: replacements[at - 1] ?? null };
 }
 
-function forSponsor(view: MakegoodProposalView): ProposalForSponsor {
-  const { id, contractId, contractTitle, words, standing, remedy, readKindName, missedReads, replacementReadKindName, replacementReads, given, amountCents, answerBy, answeredByName } = view;
+/** @param handedOn the last day on which the contract was another sponsor's: whoever answered by then is nobody of this one's */
+function forSponsor(view: MakegoodProposalView, handedOn: Day | null): ProposalForSponsor {
+  const { id, contractId, contractTitle, words, standing, remedy, readKindName, missedReads, replacementReadKindName, replacementReads, given, amountCents, answerBy } = view;
+  const answeredOn = view.acceptedOn ?? view.declinedOn;
   return {
-    id, contractId, contractTitle, words, standing, remedy, readKindName, missedReads, replacementReadKindName, replacementReads, given, amountCents, answerBy, answeredByName,
+    id, contractId, contractTitle, words, standing, remedy, readKindName, missedReads, replacementReadKindName, replacementReads, given, amountCents, answerBy, answeredOn,
+    answeredByName: handedOn !== null && answeredOn !== null && answeredOn <= handedOn ? null : view.answeredByName,
     shownOn: view.shownOn!,
-    answeredOn: view.acceptedOn ?? view.declinedOn,
     answer: view.acceptedOn !== null ? 'accept' : view.declinedOn !== null ? 'decline' : null,
     missed: view.missed.map(({ missedOn, gameLabel, windowName, why, settledBy }) => ({ missedOn, gameLabel, windowName, why, settledOn: settledBy?.heldOn ?? view.settledOn })),
   };

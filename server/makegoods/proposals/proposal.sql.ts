@@ -62,3 +62,8 @@ export const PROPOSALS = `select * from (select proposal.id, proposal.contract_i
 export const MISSED = `select missed_read.proposal_id as "proposalId", missed_read.place, missed_read.night_id as "nightId", missed_read.game_id as "gameId",
     ${gameLabelOf('missed_read.game_id')} as "gameLabel", missed_read.window_key as "windowKey", missed_read.missed_on as "missedOn", missed_read.why
   from missed_read where missed_read.department_id = $1 and missed_read.proposal_id = any($2::uuid[]) order by missed_read.proposal_id, missed_read.place`;
+
+/** `$2` contracts of sponsor `$3`: the last day on which each was another's. */
+export const HANDED_ON = `select handed.contract_id as "contractId", max(greatest(handed.assigned_on, (handed.recorded_at at time zone department.zone)::date))::text as "lastOn"
+  from contract_assignment as handed join department on department.id = handed.department_id
+  where handed.department_id = $1 and handed.contract_id = any($2::uuid[]) and handed.from_sponsor_id <> $3 group by handed.contract_id`;
