@@ -91,7 +91,7 @@ export class StatementIssuing {
     return this.work.run(async () => {
       await this.work.lock(Contract, [contractId]);
       const latest = (await this.latest([contractId])).get(contractId);
-      if (latest?.contentDigest === contentDigest) refuse('statement-says-the-same', { number: latest.number });
+      if (latest && (latest.contentDigest === contentDigest || (runId !== null && (await this.hasOf(runId, contractId))))) refuse('statement-says-the-same', { number: latest.number });
       const id = newId();
       await this.work.add('performance_statement', [{
         id, contractId, termId, number: (latest?.number ?? 0) + 1, runId, throughOn, issuedOn, content, contentDigest,
@@ -99,6 +99,11 @@ export class StatementIssuing {
       }]);
       return id;
     });
+  }
+
+  /** Another server is at the same run, and was first. */
+  private async hasOf(runId: string, contractId: string): Promise<boolean> {
+    return (await this.work.sql('select 1 from performance_statement where department_id = $1 and run_id = $2 and contract_id = $3', [runId, contractId])).length > 0;
   }
 }
 

@@ -21,6 +21,8 @@ const LEFT = `select contract_id as id from (select unnest(contract_ids) as cont
   where contract_id not in (select statement.contract_id from performance_statement as statement where statement.department_id = $1 and statement.run_id = $2)
     and contract_id not in (select (failure ->> 'contractId')::uuid from statement_run, jsonb_array_elements(failures) as failure where department_id = $1 and id = $2)`;
 
+const ISSUED = 'select contract_id as "contractId" from performance_statement where department_id = $1 and run_id = $2';
+
 const UNDER_WAY = `select id, asked_by_person_id as "personId" from statement_run where department_id = $1 and state in ('waiting', 'running')`;
 
 /**
@@ -128,13 +130,14 @@ export class StatementRuns implements OnApplicationBootstrap, OnModuleDestroy {
     }
   }
 
-  /** A contract that has its reason already keeps it. */
+  /** A contract that has its reason already keeps it, and one to which another server gave a statement of this run has none. */
   private async note(id: string, failures: readonly RunFailure[]): Promise<void> {
     if (failures.length === 0) return;
     await this.work.run(async () => {
       await this.work.lock(StatementRun, [id]);
       const run = await this.work.one(StatementRun, id);
-      const known = new Set(run.failures.map((one) => one.contractId));
+      const issued = await this.work.sql<{ contractId: string }>(ISSUED, [id]);
+      const known = new Set([...run.failures, ...issued].map((one) => one.contractId));
       await this.work.update(StatementRun, id, null, { failures: [...run.failures, ...failures.filter((one) => !known.has(one.contractId))] });
     });
   }
