@@ -49,7 +49,7 @@ export class SponsorAccount {
     const open = await this.work.sql<OpenRow>(OPEN, [sponsor.id, to]);
     const credits = await this.work.sql<CreditRow>(CREDITS, [sponsor.id, to]);
     const shown = moved.filter((row) => row.occurredOn >= from);
-    const told = await this.names.tell(null, shown);
+    const told = await this.names.tell(null, shown, undefined, true);
     const sellers = [...new Set(moved.map((row) => row.sellerId))].map((sellerId) => {
       const own = <Row extends { sellerId: string }>(rows: readonly Row[]) => rows.filter((row) => row.sellerId === sellerId);
       const unappliedCents = own(credits).reduce((sum, row) => sum + row.cents, 0);

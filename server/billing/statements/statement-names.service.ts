@@ -65,10 +65,11 @@ export class StatementNames {
    *
    * @param contractId the contract they all belong to; null where they belong to several, or to none
    * @param known what its lines are called, where the caller has asked already
+   * @param isForSponsor a night is told by its day: somebody typed its title, and it may name a student
    */
-  async tell(contractId: string | null, rows: readonly EventRow[], known?: ReadonlyMap<string, string>): Promise<Map<string, Told>> {
+  async tell(contractId: string | null, rows: readonly EventRow[], known?: ReadonlyMap<string, string>, isForSponsor = false): Promise<Map<string, Told>> {
     const lines = known ?? (contractId === null ? await this.namesOfLines(rows) : await this.lineNames(contractId));
-    const labels = await this.labels(rows);
+    const labels = await this.labels(rows, isForSponsor);
     const names: Names = {
       line: (lineId) => lines.get(lineId),
       game: (gameId) => labels.get(gameId),
@@ -102,13 +103,13 @@ export class StatementNames {
     return new Map(names.map((row) => [row.id, row.name]));
   }
 
-  private async labels(rows: readonly EventRow[]): Promise<Map<string, string>> {
+  private async labels(rows: readonly EventRow[], isForSponsor: boolean): Promise<Map<string, string>> {
     const causes = (kind: string) => rows.flatMap((row) => (row.cause === kind && row.causeId ? [row.causeId] : []));
     const games = rows.flatMap(({ happening }) => ('gameId' in happening && happening.gameId ? [happening.gameId] : [])).filter(isId);
     const labels = new Map<string, string>();
     // What is counted by the night carries the night's id where others carry the game's.
     for (const row of await this.asked<{ id: string; label: string | null; day: string }>(NIGHTS, [...causes('night'), ...games])) {
-      labels.set(row.id, row.label ?? `Night of ${dayText(row.day, 'en-US')}`);
+      labels.set(row.id, (isForSponsor ? null : row.label) ?? `Night of ${dayText(row.day, 'en-US')}`);
     }
     for (const row of await this.asked<{ id: string; label: string; day: string }>(GAMES, [...causes('game'), ...games])) {
       labels.set(row.id, `${row.label}, ${dayText(row.day, 'en-US')}`);
