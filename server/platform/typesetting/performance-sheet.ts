@@ -28,12 +28,14 @@ export function performanceTexts({ content, issued, replacedBy }: PerformanceShe
   const day = (on: string): string => dayText(on, head.locale);
   const contract = head.contractNumber ?? head.contractTitle;
   const called = issued === null ? 'Draft, not issued' : `Statement ${issued.number} of contract ${contract}, issued ${day(issued.issuedOn)}`;
+  // Of days that had not come yet nobody could say anything.
+  const toldThrough = issued !== null && issued.issuedOn < head.throughOn ? `${day(head.throughOn)}, as far as it was known on ${day(issued.issuedOn)}` : day(head.throughOn);
   return {
     title: `Statement of performance${issued === null ? ' (draft)' : ` ${issued.number}`}, ${head.sponsorName}, ${contract}`,
     paper: head.paper === 'a4' ? 'a4' : 'us-letter',
     departmentName: head.departmentName,
     sponsorName: head.sponsorName,
-    facts: [['School', head.schoolName], ['Contract', [head.contractNumber, head.contractTitle].filter(Boolean).join(', ')], ['Seller of record', head.sellerName], ['Season', head.seasonName], ['Days', `${day(head.startsOn)} to ${day(head.endsOn)}`], ['Told through', day(head.throughOn)]],
+    facts: [['School', head.schoolName], ['Contract', [head.contractNumber, head.contractTitle].filter(Boolean).join(', ')], ['Seller of record', head.sellerName], ['Season', head.seasonName], ['Days', `${day(head.startsOn)} to ${day(head.endsOn)}`], ['Told through', toldThrough]],
     stamp: issued === null ? 'Draft, not issued' : replacedBy === null ? null : `Replaced by statement ${replacedBy.number} of ${day(replacedBy.issuedOn)}`,
     called,
     footer: issued === null ? `Draft, not issued · contract ${contract}` : `${called}; seal ${issued.sealNumber}, head ${issued.sealHead.slice(0, 16)}…`,
