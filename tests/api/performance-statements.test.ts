@@ -6,7 +6,8 @@ import type { Department } from '../support/department.ts';
 import { theGoldenContract } from '../support/golden-contract.ts';
 import type { GoldenContract } from '../support/golden-contract.ts';
 import { pagesOfPdf } from '../support/pdf.ts';
-import { aContract, aSeason, aSeasonThatIsOver, aSignedContract } from '../support/season.ts';
+import { TableDevice, aContract, aSeason, aSeasonThatIsOver, aSignedContract } from '../support/season.ts';
+import { aSponsorProof } from '../support/sponsor-proof.ts';
 import { Visitor } from '../support/visitor.ts';
 
 const THROUGH = '2025-03-13';
@@ -198,6 +199,54 @@ describe('a statement of performance', () => {
     expect((await foreign.get(`${path}/${statement.id}/statement.pdf`)).body.code).toBe('not-found');
   });
 
+  test('of a contract that was handed on tells the new owner nothing of the former one’s words, invoices, payments and reasons', async () => {
+    const department = await aDepartment();
+    const { season, contract, link } = await aSponsorProof(department);
+    const { director, bookkeeper } = department;
+    const path = `/api/contracts/${contract.id}/performance-statements`;
+    await bookkeeper.make(`/api/contracts/${contract.id}/credits`, { commitmentId: contract.commitments[0].id, count: 1, reason: 'Hazel Juniper asked', on: '2026-11-26' });
+    const first = await director.make(path, {});
+    expect(first.content.account.length).toBeGreaterThan(1);
+    const sponsor = await director.make('/api/sponsors', { name: 'Blue Lantern Tire', categoryId: season.categoryId });
+    const payer = await director.make('/api/payers', { name: 'Blue Lantern Tire', sponsorId: sponsor.id });
+    await director.make(`/api/contracts/${contract.id}/assign`, { toSponsorId: sponsor.id, toPayerId: payer.id, on: '2026-11-27', reason: 'The store was sold' });
+    const second = await director.make(path, {});
+    const { head, nights, benefits: _, ...said } = second.content;
+    expect([head.sponsorName, said.account]).toEqual(['Blue Lantern Tire', []]);
+    expect(said.changes.map((one: any) => one.sentence)).toEqual(['1 of Sponsored game ball was credited.']);
+    expect(nights.flatMap((night: any) => night.reads.map((read: any) => read.copyTitle)).filter(Boolean)).toEqual([]);
+    expect(/Juniper|Hazel/.test(JSON.stringify([nights, said]))).toBe(false);
+    const { data: [own] } = await link.look('/api/sponsor-page/performance-statements');
+    expect(own).toMatchObject({ id: first.id, replacedBy: null });
+  });
+
+  test('tells a night by its day and not by its title, and says where its last day had not come yet', async () => {
+    const department = await aDepartment();
+    const season = await aSeason(department, 1);
+    const { director, bookkeeper } = department;
+    const contract = await aSignedContract(department, season, { commitments: [{ readKindId: season.readKinds.gameBall, counting: 'perNight', reads: 1, rateCents: 7500 }] });
+    const { nightId, gameId } = season.games[0]!;
+    const { version } = await director.look(`/api/nights/${nightId}`);
+    await director.patch(`/api/nights/${nightId}`, { title: 'Senior night of Xochitl' }, { version });
+    await bookkeeper.make(`/api/contracts/${contract.id}/credits`, { commitmentId: contract.commitments[0].id, gameId, count: 1, reason: 'It was not read', on: '2026-11-26' });
+    const { id, content } = await director.make(`/api/contracts/${contract.id}/performance-statements`, { throughOn: '2099-03-13' });
+    expect(content.changes.map((one: any) => one.sentence)).toEqual(['1 of Sponsored game ball was credited, Night of Dec 4, 2026. Reason: It was not read.']);
+    expect(await wordsOf(department, id)).toMatch(/Told through March 13, 2099, as far as it was known on/);
+  });
+
+  test('tells a read that nobody logged after those of its night', async () => {
+    const department = await aDepartment();
+    const { season, contract } = await aSponsorProof(department);
+    const { director } = department;
+    const { gameId, nightId } = season.games[3]!;
+    const device = new TableDevice();
+    const [{ id: placementId, cueKey }] = (await director.look(`/api/nights/${nightId}/placements`)).data.filter((one: any) => one.windowKey === 'halftime');
+    await director.make(`/api/nights/${nightId}/log`, { deviceId: device.deviceId, entries: [device.entry({ kind: 'read', outcome: 'given', gameId, commitmentId: contract.commitments[1].id, placementId, cueKey, windowKey: 'halftime' })] });
+    await director.make(`/api/nights/${nightId}/sign-off`, { overrideReason: 'the test does not wait for the night' });
+    const { content } = await director.look(`/api/contracts/${contract.id}/performance-statement-draft?throughOn=${season.endsOn}`);
+    expect(content.nights.at(-1).reads.map((read: any) => [read.outcome, read.why])).toEqual([['given', null], ['notRead', 'nothing in the log']]);
+  });
+
   test('holds no name of a student or of another sponsor', async () => {
     const golden = await aPlayedContract();
     const { director } = golden.department;
@@ -269,6 +318,27 @@ describe('a run of statements', () => {
     const runs = await Promise.all([start(), start()]);
     expect(runs.reduce((sum, run) => sum + run.issued, 0)).toBe(3);
     expect((await department.director.look('/api/performance-statements')).data.map((one: any) => one.number)).toEqual([1, 1, 1]);
+  });
+
+  test('at which another server is too counts no contract twice, and gives it no second statement', async () => {
+    const { department, season } = await threeContracts();
+    const other = await application.ownerPool.connect();
+    try {
+      await other.query(`begin; set local app.department_id = '${department.id}'`);
+      await other.query('select from contract where department_id = $1 for update', [department.id]);
+      const { id } = await department.director.make('/api/statement-runs', { seasonId: season.seasonId });
+      const isWaiting = async () => (await application.ownerPool.query(`select 1 from pg_stat_activity where datname = current_database() and wait_event_type = 'Lock'`)).rowCount! > 0;
+      for (let tries = 0; tries < 200 && !(await isWaiting()); tries += 1) await new Promise((wait) => setTimeout(wait, 50));
+      await other.query(
+        `insert into performance_statement (department_id, id, contract_id, term_id, number, run_id, through_on, issued_on, content, content_digest, seal_number, seal_head)
+           select department_id, gen_random_uuid(), contract_id, id, 1, $2, '2026-11-27', '2026-11-27', '{}', 'read a moment later', 1, 'head' from term where department_id = $1 and state <> 'draft'`,
+        [department.id, id],
+      );
+      await other.query('commit');
+      expect(await finished(department, id)).toMatchObject({ contracts: 3, done: 3, issued: 3, theSame: 0, failed: 0 });
+    } finally {
+      other.release(true);
+    }
   });
 
   test('that a restart broke off is gone on with when the server is up again', async () => {

@@ -17,6 +17,11 @@ export interface HeadRow extends Omit<StatementHead, 'throughOn' | 'seasonName' 
 
 export type StandingRow = Record<ReadAccount, number> & { commitmentId: string };
 
+export interface ChangeRow extends EventRow {
+  contractId: string;
+  isOfFormerOwner: boolean;
+}
+
 export interface AccountRow extends EventRow {
   contractId: string;
   cents: number;
@@ -29,14 +34,16 @@ export interface StatementFacts {
   view: FulfillmentView;
   /** by commitment, at the end of the last day */
   standings: ReadonlyMap<string, StandingRow>;
-  changes: readonly (EventRow & { contractId: string })[];
+  changes: readonly ChangeRow[];
   account: readonly AccountRow[];
+  /** of the sponsor's own copy; other words that were read under the contract are not told */
+  ownTitles: ReadonlySet<string>;
   told: ReadonlyMap<string, Told>;
   throughOn: Day;
 }
 
 /** What the statement says, of days up to the last one. */
-export function contentOf({ head, view, standings, changes, account, told, throughOn }: StatementFacts): StatementContent {
+export function contentOf({ head, view, standings, changes, account, ownTitles, told, throughOn }: StatementFacts): StatementContent {
   const { contractId: _, termId: _term, state: _state, zone, ...names } = head;
   const sentence = (eventId: string): string => told.get(eventId)?.sentence ?? '';
   return {
@@ -44,7 +51,7 @@ export function contentOf({ head, view, standings, changes, account, told, throu
     lines: view.lines.map((line) => lineOf(line, standings.get(line.commitmentId))),
     pace: paceOfLines(view.lines.map((line) => line.pace), throughOn),
     benefits: view.benefits.map((benefit) => benefitOf(benefit, throughOn)),
-    nights: view.nights.filter((night) => night.heldOn <= throughOn).flatMap((night) => nightOf(night, zone)),
+    nights: view.nights.filter((night) => night.heldOn <= throughOn).flatMap((night) => nightOf(night, zone, ownTitles)),
     notSignedOff: view.nights.filter((night) => night.heldOn <= throughOn).flatMap((night) => night.reads).filter((read) => read.what === 'logged').length,
     changes: changes.map(({ eventId, occurredOn }) => ({ on: occurredOn as Day, sentence: sentence(eventId) })),
     account: accountOf(account, sentence),
@@ -66,19 +73,26 @@ function benefitOf({ name, quantity, dueOn, earns, startsOn, endsOn, deliveries 
 }
 
 /** A night on which something was read or should have been; what nobody signed off yet is left out. */
-function nightOf(night: NightFulfillment, zone: string): StatementNight[] {
-  const reads = night.reads.filter((read) => read.what !== 'logged').toSorted((a, b) => (a.at ?? '~').localeCompare(b.at ?? '~'));
+function nightOf(night: NightFulfillment, zone: string, ownTitles: ReadonlySet<string>): StatementNight[] {
+  const reads = night.reads.filter((read) => read.what !== 'logged').toSorted(byTime);
   if (reads.length === 0 || !night.isSignedOff) return [];
   const opponents = night.games.map((game) => game.opponentName ?? game.label);
   const { nightId, heldOn, attendance, attendanceHow } = night;
-  return [{ nightId, heldOn, opponent: [...new Set(opponents)].join(', '), attendance, attendanceHow, reads: reads.map((read) => readOf(read, zone)) }];
+  return [{ nightId, heldOn, opponent: [...new Set(opponents)].join(', '), attendance, attendanceHow, reads: reads.map((read) => readOf(read, zone, ownTitles)) }];
+}
+
+/** What nobody logged has no hour and comes last. */
+function byTime(one: ReadGiven, other: ReadGiven): number {
+  const [first, second] = [one.at ?? '~', other.at ?? '~'];
+  return first < second ? -1 : first > second ? 1 : 0;
 }
 
 /** What somebody typed at the table may name a student: only reasons of the lists and the words of the books go to a sponsor. */
-function readOf({ entryId, readKindName, windowName, at, copyTitle, copyVersionNumber, what, why, atTheTable, forMissedOn }: ReadGiven, zone: string): StatementRead {
+function readOf({ entryId, readKindName, windowName, at, copyTitle, copyVersionNumber, what, why, atTheTable, forMissedOn }: ReadGiven, zone: string, ownTitles: ReadonlySet<string>): StatementRead {
   const isOfTheBooks = entryId === null || what === 'takenBack';
+  const isOwn = copyTitle !== null && ownTitles.has(copyTitle);
   return {
-    readKindName, windowName, clock: at === null ? null : clockAt(at, zone), copyTitle, copyVersionNumber,
+    readKindName, windowName, clock: at === null ? null : clockAt(at, zone), copyTitle: isOwn ? copyTitle : null, copyVersionNumber: isOwn ? copyVersionNumber : null,
     outcome: what as StatementOutcome, why: isOfTheBooks ? why : reasonForSponsor(why), atTheTable, forMissedOn,
   };
 }

@@ -77,15 +77,16 @@ export class StatementViews {
     return row ?? refuse('not-found');
   }
 
-  /** Those issued to a sponsor, the latest first, as the bearer of its link sees them; not compared with the books. */
+  /** Those issued to a sponsor, the latest first, as the bearer of its link sees them; not compared with the books. What was issued to a new owner is not told. */
   async ofSponsor(sponsorId: string): Promise<OwnStatementView[]> {
-    const rows = await this.work.sql<Row>(
-      `select ${COLUMNS} ${FROM} where statement.department_id = $1 and statement.content -> 'head' ->> 'sponsorId' = $2 order by statement.issued_on desc, contract.number, statement.number desc limit 200`,
+    const rows = await this.work.sql<Row & { titleThen: string; isNextOwn: boolean | null }>(
+      `select ${COLUMNS}, statement.content -> 'head' ->> 'contractTitle' as "titleThen", next.content -> 'head' ->> 'sponsorId' = $2 as "isNextOwn"
+       ${FROM} where statement.department_id = $1 and statement.content -> 'head' ->> 'sponsorId' = $2 order by statement.issued_on desc, contract.number, statement.number desc limit 200`,
       [sponsorId],
     );
     return rows.map((row) => {
-      const { id, contractNumber, contractTitle, seasonName, number, throughOn, issuedOn, replacedBy } = shown(row);
-      return { id, contractNumber, contractTitle, seasonName, number, throughOn, issuedOn, replacedBy };
+      const { id, contractNumber, seasonName, number, throughOn, issuedOn, replacedBy } = shown(row);
+      return { id, contractNumber, contractTitle: row.titleThen, seasonName, number, throughOn, issuedOn, replacedBy: row.isNextOwn ? replacedBy : null };
     });
   }
 
