@@ -1,6 +1,6 @@
 import { v7 } from 'uuid';
 import { describe, expect, onTestFinished, test } from 'vitest';
-import { anApplication } from '../support/database.ts';
+import { anApplication, application } from '../support/database.ts';
 import { aDepartment } from '../support/department.ts';
 import type { Department } from '../support/department.ts';
 import { aContract, aSeason, aSignedContract } from '../support/season.ts';
@@ -64,6 +64,28 @@ describe('a run of statements', () => {
     const runs = await Promise.all([start(), start()]);
     expect(runs.reduce((sum, run) => sum + run.issued, 0)).toBe(3);
     expect((await department.director.look('/api/performance-statements')).data.map((one: any) => one.number)).toEqual([1, 1, 1]);
+  });
+
+  test('at which another server is too counts no contract twice, and gives it no second statement', async () => {
+    const { department, season } = await threeContracts();
+    const other = await application.ownerPool.connect();
+    try {
+      await other.query(`begin; set local app.department_id = '${department.id}'`);
+      await other.query('select from contract where department_id = $1 for update', [department.id]);
+      const { rows: [mine] } = await other.query<{ xid: string }>('select pg_current_xact_id()::xid::text as xid');
+      const { id } = await department.director.make('/api/statement-runs', { seasonId: season.seasonId });
+      const isWaiting = async () => (await application.ownerPool.query('select 1 from pg_locks where not granted and transactionid::text = $1', [mine!.xid])).rowCount! > 0;
+      for (let tries = 0; tries < 200 && !(await isWaiting()); tries += 1) await new Promise((wait) => setTimeout(wait, 50));
+      await other.query(
+        `insert into performance_statement (department_id, id, contract_id, term_id, number, run_id, through_on, issued_on, content, content_digest, seal_number, seal_head)
+           select department_id, gen_random_uuid(), contract_id, id, 1, $2, '2026-11-27', '2026-11-27', '{}', 'read a moment later', 1, 'head' from term where department_id = $1 and state <> 'draft'`,
+        [department.id, id],
+      );
+      await other.query('commit');
+      expect(await finished(department, id)).toMatchObject({ contracts: 3, done: 3, issued: 3, theSame: 0, failed: 0 });
+    } finally {
+      other.release(true);
+    }
   });
 
   test('that a restart broke off is gone on with when the server is up again', async () => {
