@@ -146,7 +146,7 @@ function bookedOf(books: TermBooks, told: readonly Told[]): { events: EventToBoo
     return {
       id: newId(),
       ...because,
-      happening,
+      happening: booked.happening,
       postings: books.keepsBooksHere ? booked.postings : booked.postings.filter((posting) => posting.journal === 'reads'),
       contractId: books.contractId,
       termId: books.termId,

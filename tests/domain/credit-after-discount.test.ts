@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { positionOf } from '../../server/domain/sponsorship/apply-happening.ts';
 import { amountsOf } from '../../server/domain/sponsorship/contract-amounts.ts';
 import { Books, PER_TERM, dollars, refusalOf, terms } from './ledger-books.ts';
 
@@ -90,5 +91,14 @@ describe('reads priced each, and a discount on the deposit', () => {
     expect([books.position!.allowancesCents, amountsOf(books.position!).priceCents, amountsOf(books.position!).toBillCents]).toEqual([0, 0, dollars(-49)]);
     books.book({ kind: 'overbillingCredited', memoId: 'CM' });
     expect(books.position!.memos[0]!.parts).toEqual([{ invoiceId: 'INV', netCents: dollars(49), taxCents: 0 }]);
+  });
+
+  test('what was booked before that rule folds to the memo that was written then, and what is booked now to its own', () => {
+    const books = discountedDeposit();
+    const before = [...books.told];
+    books.book({ kind: 'readsCredited', lineId: 'line', count: 24, memoId: 'CM' });
+    const folded = positionOf([...before, { kind: 'readsCredited', lineId: 'line', count: 24, memoId: 'CM' }])!;
+    expect([folded.memos[0]!.netCents, folded.allowancesCents, amountsOf(folded).priceCents]).toEqual([dollars(400), dollars(8), dollars(-8)]);
+    expect(positionOf(books.told)).toEqual(books.position);
   });
 });

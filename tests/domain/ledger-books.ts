@@ -33,13 +33,16 @@ export function terms(lines: LineTerms[], priceDollars: number, rest: Partial<Co
 export class Books {
   position: Position | null = null;
   readonly postings: Posting[] = [];
+  /** as they are stored */
+  readonly told: Happening[] = [];
   private reads = 0;
 
   /** Books a happening and answers what it posted. */
   book(happening: Happening): Posting[] {
     const booked = bookHappening(this.position, happening);
     // What is stored as JSON must say the same when it is read back.
-    expect(JSON.parse(JSON.stringify(happening))).toEqual(happening);
+    expect(JSON.parse(JSON.stringify(booked.happening))).toEqual(booked.happening);
+    this.told.push(booked.happening);
     this.position = booked.position;
     this.postings.push(...booked.postings);
     expect(invariantsOf(booked.position)).toEqual([]);

@@ -81,10 +81,10 @@ class Season {
   /** Books what the rules allow; a "no" leaves everything as it was. */
   tryTo(happening: Happening): boolean {
     try {
-      const { position, postings } = bookHappening(this.position, happening);
+      const { position, postings, happening: booked } = bookHappening(this.position, happening);
       this.position = position;
       this.postings.push(...postings);
-      this.told.push(happening);
+      this.told.push(booked);
       assertBalanced(balancesOfPostings(postings));
       const broken = invariantsOf(position);
       if (broken.length > 0) throw new Error(`${happening.kind}: ${broken.join('; ')}`);

@@ -11,6 +11,7 @@ import { refuse } from '../../domain/refusals.ts';
 import { applyHappening } from '../../domain/sponsorship/apply-happening.ts';
 import type { Happening } from '../../domain/sponsorship/happening.ts';
 import type { MemoPosition } from '../../domain/sponsorship/position.ts';
+import { toldNow } from '../../domain/sponsorship/told-now.ts';
 import { UnitOfWork } from '../../platform/database/unit-of-work.ts';
 import type { Booked } from '../../sponsorship/term-ledger.service.ts';
 import { PARTIES } from '../invoices/invoice-snapshot.ts';
@@ -81,7 +82,7 @@ export class MemoIssue {
     const made: Omit<Made, 'termId' | 'sellerId'>[] = [];
     let before = booked.before;
     for (const [place, happening] of happenings.entries()) {
-      const after = applyHappening(before, happening);
+      const after = applyHappening(before, toldNow(before, happening));
       const eventId = booked.eventIds[place] ?? null;
       for (const memo of before ? after.memos.slice(before.memos.length) : []) {
         const lines = memoLines(happening, memo, before!, after);

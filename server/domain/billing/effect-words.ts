@@ -5,6 +5,7 @@ import { amountsOf } from '../sponsorship/contract-amounts.ts';
 import type { Happening } from '../sponsorship/happening.ts';
 import type { Position } from '../sponsorship/position.ts';
 import { readsOfLine } from '../sponsorship/slot-reads.ts';
+import { toldNow } from '../sponsorship/told-now.ts';
 
 /** What would happen, before anybody says yes. Amounts in cents. */
 export interface Foreseen extends Omit<HappeningEffect, 'memoParts'> {
@@ -28,7 +29,7 @@ const money = (cents: number): string => `$${amountText(centsOf(cents))}`;
  */
 export function foresee(position: Position, happening: Happening, openCents: ReadonlyMap<string, number>): Foreseen {
   const { memoParts, ...effect } = effectOf(position, happening);
-  const after = applyHappening(position, 'memoId' in happening ? happening : ({ ...happening, memoId: 'tried' } as Happening));
+  const after = applyHappening(position, toldNow(position, 'memoId' in happening ? happening : ({ ...happening, memoId: 'tried' } as Happening)));
   const [before, then] = [amountsOf(position), amountsOf(after)];
   const keptCents = then.revenueCents - before.revenueCents;
   const invoices = memoParts.flatMap(({ invoiceId, netCents, taxCents }) =>

@@ -25,6 +25,7 @@ import type { Happening, HappeningKind, HappeningOf } from './happening.ts';
 import { fitValues } from './line-values.ts';
 import type { Position } from './position.ts';
 import { balancesOf } from './position-balances.ts';
+import { toldNow } from './told-now.ts';
 
 type Beginning = 'signed' | 'openingPosition';
 
@@ -93,6 +94,8 @@ function advance(position: Position | null, happening: Happening): Position {
 }
 
 export interface BookedHappening {
+  /** as it is to be stored */
+  happening: Happening;
   position: Position;
   /** what moves in the three journals; may be empty */
   postings: Posting[];
@@ -105,9 +108,10 @@ export interface BookedHappening {
  * @throws Refused as `applyHappening`
  */
 export function bookHappening(position: Position | null, happening: Happening): BookedHappening {
-  const after = applyHappening(position, happening);
+  const told = toldNow(position, happening);
+  const after = applyHappening(position, told);
   const balances = balancesOf(after);
-  return { position: after, balances, postings: postingsBetween(balancesOf(position), balances) };
+  return { happening: told, position: after, balances, postings: postingsBetween(balancesOf(position), balances) };
 }
 
 /** What a happening does to the price, the billed and the credit memos; for an offer, before it is booked. */
@@ -131,7 +135,7 @@ export interface HappeningEffect {
  */
 export function effectOf(position: Position, happening: Happening): HappeningEffect {
   const tried = 'memoId' in happening && happening.memoId ? happening : ({ ...happening, memoId: 'tried' } as Happening);
-  const after = applyHappening(position, tried);
+  const after = applyHappening(position, toldNow(position, tried));
   const [before, then] = [amountsOf(position), amountsOf(after)];
   const memo = after.memos[position.memos.length];
   const valueCents = before.priceCents - then.priceCents;
@@ -153,5 +157,5 @@ export function effectOf(position: Position, happening: Happening): HappeningEff
  * @throws Refused `more-than-owed`
  */
 export function carriedFiguresOf(position: Position, happening: HappeningOf<'carriedOut'>) {
-  return carryOut(structuredClone(position), happening);
+  return carryOut(structuredClone(position), toldNow(position, happening));
 }

@@ -71,14 +71,15 @@ export function addGame(position: Position, { gameId, lines }: HappeningOf<'game
 }
 
 /** Reads leave for the next term with their values; the part that is billed leaves the invoices with its tax. */
-export function carryOut(position: Position, { carryId, lineId, gameId, count }: HappeningOf<'carriedOut'>): CarriedFigures {
+export function carryOut(position: Position, happening: HappeningOf<'carriedOut'>): CarriedFigures {
+  const { carryId, lineId, gameId, count } = happening;
   const line = lineOf(position, lineId);
   const slot = slotOf(line, gameId);
   checkOwed(line, slot, count);
   const before = amountsOf(position);
   const valuesCents = takeFromEnd(line, count);
   slot.carriedOut += count;
-  fallWithPrice(position, before.priceCents);
+  fallWithPrice(position, before.priceCents, happening);
   const billedCents = Math.min(position.billedCents, Math.max(0, sumOf(valuesCents) - Math.max(0, before.toBillCents)));
   const parts = takeFromDocuments(position, billedCents, undefined, (document, part, tax) => {
     document.carriedCents += part;

@@ -2,7 +2,7 @@ import { amountText, centsOf } from '../money.ts';
 import { refuse } from '../refusals.ts';
 import { memoTaxOf } from '../ledger/sales-tax.ts';
 import { amountsOf } from './contract-amounts.ts';
-import type { MayNeedMemo } from './happening.ts';
+import type { MayLowerPrice, MayNeedMemo } from './happening.ts';
 import { isPricedByRead } from './line-values.ts';
 import type { BilledDocument, LinePosition, MemoPart, Position } from './position.ts';
 import { readsOfLine } from './slot-reads.ts';
@@ -16,7 +16,7 @@ import { readsOfLine } from './slot-reads.ts';
 export function lowerPrice(position: Position, memo: MayNeedMemo, change: () => void): void {
   const before = amountsOf(position);
   change();
-  fallWithPrice(position, before.priceCents);
+  fallWithPrice(position, before.priceCents, memo);
   const lowered = before.priceCents - amountsOf(position).priceCents;
   const billedPart = lowered - Math.max(0, before.toBillCents);
   if (lowered <= 0 || billedPart <= 0) return;
@@ -26,10 +26,11 @@ export function lowerPrice(position: Position, memo: MayNeedMemo, change: () => 
 /**
  * An allowance falls with what it was an allowance on, so that no price ends below zero and no credit exceeds what was paid. Where reads
  * priced each were taken back the price may stand below zero already: they may still earn it, so only what fell by this change falls.
+ * Where they are priced each and the happening does not say so, it was booked before that rule, and nothing falls.
  */
-export function fallWithPrice(position: Position, beforeCents: number): void {
+export function fallWithPrice(position: Position, beforeCents: number, { allowancesFall = false }: MayLowerPrice): void {
   const { priceCents } = amountsOf(position);
-  if (priceCents >= 0) return;
+  if (priceCents >= 0 || (!allowancesFall && position.lines.some((line) => isPricedByRead(line.terms)))) return;
   const fallen = mayStillEarn(position) ? Math.min(-priceCents, Math.max(0, beforeCents - priceCents)) : -priceCents;
   position.allowancesCents -= fallen;
 }

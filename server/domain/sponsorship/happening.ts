@@ -34,8 +34,14 @@ export interface LineChange {
   priceCents: Cents;
 }
 
+/** Lowers a price that allowances stand on. */
+export interface MayLowerPrice {
+  /** set by whoever books it (`toldNow`), where reads are priced each: allowances fall with the price; absent in what was booked before that rule */
+  allowancesFall?: true;
+}
+
 /** A memo's id is made by the caller before the rule runs; it stays unused where nothing billed has to be credited. */
-export interface MayNeedMemo {
+export interface MayNeedMemo extends MayLowerPrice {
   memoId?: string;
   /** credit this invoice first; without it the latest one comes first */
   invoiceId?: string;
@@ -86,7 +92,7 @@ export type Happening =
   | ({ kind: 'gameCancelled'; gameId: string } & MayNeedMemo)
   | { kind: 'gameAdded'; gameId: string; lines: ({ lineId: string } & Pick<GameReads, 'reads'>)[] }
   | ({ kind: 'ended'; feeCents?: Cents; keepsMinimum?: boolean } & MayNeedMemo)
-  | { kind: 'carriedOut'; carryId: string; toContractId: string; lineId: string; gameId?: string; count: number }
+  | ({ kind: 'carriedOut'; carryId: string; toContractId: string; lineId: string; gameId?: string; count: number } & MayLowerPrice)
   | {
       kind: 'carriedIn';
       carryId: string;
