@@ -111,6 +111,15 @@ describe('what a remedy costs the school', () => {
     expect(books.postings.filter((posting) => posting.journal === 'agreed').slice(before).reduce((sum, posting) => sum + posting.amount, 0)).toBe(value);
   });
 
+  test('after a discount no more is put in writing than the books give back', () => {
+    const books = signed({ reads: 4 }, 200);
+    books.invoice('INV', 200);
+    books.book({ kind: 'discountTaken', invoiceId: 'INV', amountCents: dollars(4), taxCents: dollars(0) });
+    expect([3, 4].map((reads) => creditedValueOf(positionOf(books), 'line', reads))).toEqual([dollars(150), dollars(196)]);
+    books.book({ kind: 'readsCredited', lineId: 'line', count: 4, memoId: 'CM' });
+    expect(positionOf(books).memos[0]!.netCents).toBe(dollars(196));
+  });
+
   test('a read priced each that was never given costs nothing to credit, save what it lowers the least amount by', () => {
     const each: Partial<ReadLine> = { pricing: 'perRead', priceEachCents: dollars(25), reads: 40 };
     const plain = new Books();

@@ -1,6 +1,7 @@
 import { amountsOf } from '../sponsorship/contract-amounts.ts';
+import { fallWithPrice } from '../sponsorship/credit-price.ts';
 import { lineOf } from '../sponsorship/line-of.ts';
-import { isPricedByRead, sumOf, takeFromEnd } from '../sponsorship/line-values.ts';
+import { sumOf, takeFromEnd } from '../sponsorship/line-values.ts';
 import type { Position } from '../sponsorship/position.ts';
 import { readsOfSlot } from '../sponsorship/slot-reads.ts';
 
@@ -86,7 +87,8 @@ export function fewestInstead(missed: number, priceCents: number, otherCents: nu
 }
 
 /**
- * What crediting owed reads of a line lowers the price by, cents: the last values of the line, not so many times an average.
+ * What crediting owed reads of a line lowers the price by, cents: the last values of the line, not so many times an average, and
+ * after a discount no more than what was paid.
  *
  * @throws Refused `unknown-line`
  * @source LEDGER.md, section 1, Values: 3 of 7 reads of 1,000.00 are 428.56
@@ -94,14 +96,16 @@ export function fewestInstead(missed: number, priceCents: number, otherCents: nu
 export function creditedValueOf(position: Position, lineId: string, reads: number): number {
   const after = structuredClone(position);
   const line = lineOf(after, lineId);
-  if (!isPricedByRead(line.terms)) return sumOf(takeFromEnd(line, reads));
+  const { priceCents } = amountsOf(position);
+  takeFromEnd(line, reads);
   let left = reads;
   for (const slot of line.slots) {
     const credited = Math.min(left, readsOfSlot(line, slot).owed);
     slot.credited += credited;
     left -= credited;
   }
-  return amountsOf(position).priceCents - amountsOf(after).priceCents;
+  fallWithPrice(after, priceCents, { allowancesFall: true });
+  return priceCents - amountsOf(after).priceCents;
 }
 
 /** What owed reads of a line take along into another contract, cents; nothing where they are priced by the read. */
