@@ -41,14 +41,19 @@ const GAMES = `select game.id, game.season_id as "seasonId", game.played_on as "
   where game.department_id = $1 and game.season_id = any($2::uuid[])
   group by game.department_id, game.id order by game.played_on, game.starts_at nulls last, game.id`;
 
-const LOGGED = `select entry.commitment_id as "commitmentId",
-    count(distinct (entry.night_id, entry.game_id, case when entry.kind = 'read' then entry.cue_key else coalesce(entry.happening_entry_id, entry.id)::text end, coalesce(entry.occurrence, 0))) as reads
-  from log_entry as entry
+// Each read once, however often it was logged.
+const LOGGED = `select "commitmentId", "makegoodId", count(*) as reads from (select entry.commitment_id as "commitmentId", max(placement.makegood_id::text) as "makegoodId"
+  from log_entry as entry left join placement on placement.department_id = $1 and placement.id = entry.placement_id
   where entry.department_id = $1 and entry.commitment_id = any($2::uuid[]) and entry.kind in ('read', 'mention') and entry.outcome = 'given'
     and not exists (select 1 from sign_off where sign_off.department_id = $1 and sign_off.night_id = entry.night_id)
     and not exists (select 1 from log_entry as later where later.department_id = $1 and later.takes_back_entry_id = entry.id)
-    and not exists (select 1 from placement where placement.department_id = $1 and placement.id = entry.placement_id and placement.makegood_id is not null)
-  group by entry.commitment_id`;
+  group by entry.commitment_id, entry.night_id, entry.game_id, case when entry.kind = 'read' then entry.cue_key else coalesce(entry.happening_entry_id, entry.id)::text end, coalesce(entry.occurrence, 0)) as logged
+  group by "commitmentId", "makegoodId"`;
+
+/** What is logged as given on nights that are not signed off. */
+export type LoggedReads = Pick<PaceFacts, 'loggedNotSignedOff' | 'loggedMakegoods'>;
+
+export const NOTHING_LOGGED: LoggedReads = { loggedNotSignedOff: 0 };
 
 /** The games over which commitments count, and what the calendar and the log say of their pace. */
 @Injectable()
@@ -60,10 +65,15 @@ export class CoveredGames {
   }
 
   /** Reads logged as given on nights that are not signed off, by commitment. */
-  async loggedNotSignedOff(commitmentIds: readonly string[]): Promise<Map<string, number>> {
+  async loggedNotSignedOff(commitmentIds: readonly string[]): Promise<Map<string, LoggedReads>> {
     if (commitmentIds.length === 0) return new Map();
-    const rows = await this.work.sql<{ commitmentId: string; reads: number }>(LOGGED, [commitmentIds]);
-    return new Map(rows.map((row) => [row.commitmentId, row.reads]));
+    const rows = await this.work.sql<{ commitmentId: string; makegoodId: string | null; reads: number }>(LOGGED, [commitmentIds]);
+    const logged = new Map<string, LoggedReads>();
+    for (const { commitmentId, makegoodId, reads } of rows) {
+      const { loggedNotSignedOff, loggedMakegoods = new Map() } = logged.get(commitmentId) ?? NOTHING_LOGGED;
+      logged.set(commitmentId, { loggedNotSignedOff: loggedNotSignedOff + reads, loggedMakegoods: makegoodId === null ? loggedMakegoods : new Map([...loggedMakegoods, [makegoodId, reads]]) });
+    }
+    return logged;
   }
 
   /** The games of all seasons that commitments reach into: their terms' own, and those of teams that they name. */
@@ -88,7 +98,7 @@ export class CoveredGames {
       commitments.map((commitment) => {
         const covered = coveredBy(commitment, games);
         const gamesPlayed = covered.filter((game) => game.status === 'played').length;
-        return [commitment.id, { gamesInAll: covered.length, gamesPlayed, loggedNotSignedOff: loggedOf.get(commitment.id) ?? 0 }];
+        return [commitment.id, { gamesInAll: covered.length, gamesPlayed, ...(loggedOf.get(commitment.id) ?? NOTHING_LOGGED) }];
       }),
     );
   }

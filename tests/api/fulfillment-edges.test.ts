@@ -40,6 +40,12 @@ test('of forty reads 33 are given and 4 made good by two of another kind; the th
   // Two replacements have a place, three reads are owed beside them.
   expect(waiting).toMatchObject({ planned: 2, sum: { given: 33, madeGood: 0, owed: 7 } });
   await log(department, device, second, replacements.map(({ id, cueKey, windowKey }) => device.entry({ kind: 'read', outcome: 'given', gameId: second.gameId, commitmentId, placementId: id, cueKey, windowKey })));
+  const logged = await fulfillmentOf(department, contract.id);
+  // Both are told where they are told one by one, and neither waits for a place any more: only the three beside them do.
+  expect(logged).toMatchObject({ planned: 0, sum: { given: 33, owed: 7, loggedNotSignedOff: 2 } });
+  expect(logged.nights.flatMap((night: any) => night.reads).filter((read: any) => read.what === 'logged')).toHaveLength(2);
+  expect(logged.lines[0].forecast).toMatchObject({ expectedFinal: 39.7, ground: { planned: 0, withoutPlace: 3 } });
+  expect((await director.look(`/api/contracts/${contract.id}`)).commitments[0].standing).toMatchObject({ loggedNotSignedOff: 2 });
   await signOff(department, second);
   await bookkeeper.make(`/api/contracts/${contract.id}/credits`, { commitmentId, count: 3, reason: 'Three were not given', on: '2026-12-12' });
 

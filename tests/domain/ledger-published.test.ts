@@ -111,6 +111,15 @@ describe('pace', () => {
     expect(standingOf(state(books), 'line', { gamesInAll: 12, gamesPlayed, loggedNotSignedOff })).toMatchObject({ expectedByNow, behind });
   });
 
+  test('a replacement that is logged and not signed off catches up as much as its makegood says', () => {
+    const replaced = given(7, terms([PER_TERM], 1200));
+    replaced.book({ kind: 'makegoodAgreed', makegoodId: 'm', lineId: 'line', missed: 1, replacements: 2 });
+    const behind = (logged: number) => standingOf(state(replaced), 'line', { gamesInAll: 12, gamesPlayed: 5, loggedNotSignedOff: logged, loggedMakegoods: new Map([['m', logged]]) });
+    // Of 10 expected 7 are given; with the second of two replacements the missed read is settled, and a third counts like any other.
+    expect([0, 1, 2, 3].map((logged) => behind(logged).behind)).toEqual([3, 3, 2, 1]);
+    expect(behind(2).loggedNotSignedOff).toBe(2);
+  });
+
   test('on occurrence the shots that fell are what is expected', () => {
     const mentions = given(0, terms([{ ...PER_TERM, counting: 'onOccurrence', reads: 0, readsAtLeast: 10, readsAtMost: 30 }], 500));
     for (let one = 1; one <= 3; one += 1) mentions.book({ kind: 'occurrenceCounted', occurrenceId: `o${one}`, lineId: 'line' });

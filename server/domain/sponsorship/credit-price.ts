@@ -28,9 +28,9 @@ export function lowerPrice(position: Position, memo: MayNeedMemo, change: () => 
  * priced each were taken back the price may stand below zero already: they may still earn it, so only what fell by this change falls.
  * Where they are priced each and the happening does not say so, it was booked before that rule, and nothing falls.
  */
-export function fallWithPrice(position: Position, beforeCents: number, { allowancesFall = false }: MayLowerPrice): void {
+export function fallWithPrice(position: Position, beforeCents: number, { allowancesFall }: MayLowerPrice): void {
   const { priceCents } = amountsOf(position);
-  if (priceCents >= 0 || (!allowancesFall && position.lines.some((line) => isPricedByRead(line.terms)))) return;
+  if (priceCents >= 0 || (allowancesFall !== true && position.lines.some((line) => isPricedByRead(line.terms)))) return;
   const fallen = mayStillEarn(position) ? Math.min(-priceCents, Math.max(0, beforeCents - priceCents)) : -priceCents;
   position.allowancesCents -= fallen;
 }

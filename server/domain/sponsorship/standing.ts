@@ -9,8 +9,10 @@ export interface PaceFacts {
   gamesInAll: number;
   /** those that were played by now */
   gamesPlayed: number;
-  /** reads logged as given on nights that are not signed off */
+  /** reads logged as given on nights that are not signed off, replacements among them */
   loggedNotSignedOff: number;
+  /** of those, the replacements, by their makegood */
+  loggedMakegoods?: ReadonlyMap<string, number>;
 }
 
 /** Where a commitment stands, for a screen or a statement. All in reads. */
@@ -32,9 +34,21 @@ export function standingOf(position: Position, lineId: string, facts: PaceFacts)
   return {
     ...reads,
     expectedByNow,
-    behind: Math.max(0, Math.min(reads.owed, expectedByNow - settled - facts.loggedNotSignedOff)),
+    behind: Math.max(0, Math.min(reads.owed, expectedByNow - settled - settledByLogged(line, facts))),
     loggedNotSignedOff: facts.loggedNotSignedOff,
   };
+}
+
+/** What is logged and not signed off, apart: reads as they were promised, and replacements by their makegood; more than were agreed are reads like any other. */
+export function loggedApart(line: LinePosition, { loggedNotSignedOff, loggedMakegoods }: Pick<PaceFacts, 'loggedNotSignedOff' | 'loggedMakegoods'>) {
+  const replacements = line.slots.flatMap((slot) => slot.makegoods).map((makegood) => ({ makegood, logged: Math.min(loggedMakegoods?.get(makegood.makegoodId) ?? 0, makegood.replacements - makegood.given) }));
+  return { own: loggedNotSignedOff - replacements.reduce((sum, { logged }) => sum + logged, 0), replacements };
+}
+
+/** Promised reads that are settled once what is logged counts: missed read i of N by replacement ⌈i × M / N⌉ of M. */
+function settledByLogged(line: LinePosition, facts: PaceFacts): number {
+  const { own, replacements } = loggedApart(line, facts);
+  return replacements.reduce((sum, { makegood: { missed, replacements: of, given, settled }, logged }) => sum + (logged === 0 ? 0 : Math.max(0, Math.floor(((given + logged) * missed) / of) - settled)), own);
 }
 
 /**

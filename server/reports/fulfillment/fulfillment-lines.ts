@@ -7,8 +7,8 @@ import { openCentsOf } from '../../domain/sponsorship/line-values.ts';
 import type { LinePosition } from '../../domain/sponsorship/position.ts';
 import { standingOf, sumOfStandings } from '../../domain/sponsorship/standing.ts';
 import type { CommitmentRow } from '../../sponsorship/contract-view.ts';
-import { coveredBy } from '../../sponsorship/covered-games.service.ts';
-import type { GameOfSeason } from '../../sponsorship/covered-games.service.ts';
+import { NOTHING_LOGGED, coveredBy } from '../../sponsorship/covered-games.service.ts';
+import type { GameOfSeason, LoggedReads } from '../../sponsorship/covered-games.service.ts';
 import type { TermBooks } from '../../sponsorship/term-ledger.service.ts';
 import type { LineFulfillment } from './fulfillment.dto.ts';
 import type { LedgerOfNights } from './fulfillment-nights.service.ts';
@@ -22,7 +22,7 @@ export interface LineFacts {
   /** of all seasons of the contracts */
   games: readonly GameOfSeason[];
   /** logged and not signed off, by commitment */
-  logged: ReadonlyMap<string, number>;
+  logged: ReadonlyMap<string, LoggedReads>;
   planned: readonly PlannedRow[];
   /** of commitments with a floor */
   readInGames: readonly { commitmentId: string; gameId: string; reads: number }[];
@@ -35,6 +35,7 @@ export interface LineToShow {
   view: LineFulfillment;
   /** as the ledger has it; null before signing */
   line: LinePosition | null;
+  logged: LoggedReads;
   /** the commitment's games whose nights are signed off */
   gamesCounted: number;
   /** and those that are not */
@@ -74,7 +75,7 @@ function lineToShow(commitment: CommitmentRow, facts: LineFacts, books: TermBook
   const { id: commitmentId, readKindId, readKindName, counting } = commitment;
   const line = books?.position?.lines.find((one) => one.terms.lineId === commitmentId);
   const played = games.filter((game) => game.status === 'played');
-  const pace = { gamesInAll: games.length, gamesPlayed: played.length, loggedNotSignedOff: facts.logged.get(commitmentId) ?? 0 };
+  const pace = { gamesInAll: games.length, gamesPlayed: played.length, ...(facts.logged.get(commitmentId) ?? NOTHING_LOGGED) };
   const standing = books?.position && line ? standingOf(books.position, commitmentId, pace) : sumOfStandings([]);
   const view: LineFulfillment = {
     commitmentId, readKindId, readKindName, counting, standing,
@@ -90,7 +91,7 @@ function lineToShow(commitment: CommitmentRow, facts: LineFacts, books: TermBook
       : [],
   };
   const gamesCounted = games.filter((game) => facts.isOver.has(game.id)).length;
-  return { contractId: commitment.contractId, view, line: line ?? null, gamesCounted, gamesLeft: games.length - gamesCounted };
+  return { contractId: commitment.contractId, view, line: line ?? null, logged: facts.logged.get(commitmentId) ?? NOTHING_LOGGED, gamesCounted, gamesLeft: games.length - gamesCounted };
 }
 
 /** What is priced by the read is worth its price for each that is owed. */

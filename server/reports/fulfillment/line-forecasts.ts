@@ -2,6 +2,7 @@ import { awaitingIn } from '../../domain/makegoods/shortfall-of-line.ts';
 import { beliefBefore, forecastOf, learned } from '../../domain/planning/forecast.ts';
 import type { Seen } from '../../domain/planning/forecast.ts';
 import { mentionWords, scheduledWords } from '../../domain/reports/forecast-words.ts';
+import { loggedApart } from '../../domain/sponsorship/standing.ts';
 import { mentionForecast } from '../../domain/reports/mention-forecast.ts';
 import { scheduledForecast } from '../../domain/reports/scheduled-forecast.ts';
 import { NOTHING_KNOWN, chanceOfRead, sumOfRecords } from '../../domain/reports/window-record.ts';
@@ -41,12 +42,13 @@ export function readsForecast(shown: LineToShow, planned: readonly PlannedRow[],
   const chanceIn = ({ windowKey }: PlannedRow): number => chanceOfRead(recordOf(kindOfWindow(windowKey)));
   const own = planned.filter((row) => row.makegoodId === null);
   const somewhere = chanceOfRead(sumOfRecords([...windows].map(recordOf)));
-  const slots = shown.line!.slots;
-  const unplaced = Math.max(0, standing.owed - slots.reduce((sum, slot) => sum + awaitingIn(slot), 0) - standing.loggedNotSignedOff - own.length - shortfall);
-  const makegoods = slots.flatMap((slot) => slot.makegoods).filter((one) => one.settled < one.missed).map((one) => {
-    const placed = planned.filter((row) => row.makegoodId === one.makegoodId);
-    const open = gamesLeft === 0 ? 0 : Math.max(0, one.replacements - one.given - placed.length);
-    return { ...one, open, chances: [...placed.map(chanceIn), ...Array<number>(open).fill(somewhere)] };
+  const logged = loggedApart(shown.line!, shown.logged);
+  const unplaced = Math.max(0, standing.owed - shown.line!.slots.reduce((sum, slot) => sum + awaitingIn(slot), 0) - logged.own - own.length - shortfall);
+  const makegoods = logged.replacements.filter(({ makegood }) => makegood.settled < makegood.missed).map(({ makegood, logged: counted }) => {
+    const placed = planned.filter((row) => row.makegoodId === makegood.makegoodId);
+    const given = makegood.given + counted;
+    const open = gamesLeft === 0 ? 0 : Math.max(0, makegood.replacements - given - placed.length);
+    return { ...makegood, given, open, chances: [...placed.map(chanceIn), ...Array<number>(open).fill(somewhere)] };
   });
   const free = gamesLeft === 0 ? 0 : unplaced;
   const withoutPlace = free + makegoods.reduce((sum, one) => sum + one.open, 0);
@@ -55,7 +57,7 @@ export function readsForecast(shown: LineToShow, planned: readonly PlannedRow[],
   const ground: ForecastGround = { ...NO_GROUND, planned: planned.length, withoutPlace, windowReadsPlanned, windowReadsGiven, gamesCounted };
   if (view.gamesInAll === 0 && standing.owed > 0) return unknown(view, ground);
   const told = scheduledForecast({
-    settled: standing.given + standing.madeGood, logged: standing.loggedNotSignedOff, owed: standing.owed,
+    settled: standing.given + standing.madeGood, logged: logged.own, owed: standing.owed,
     chances: own.map(chanceIn), makegoods, withoutPlace: Array<number>(free).fill(somewhere),
   });
   return { ...told, ground, words: scheduledWords({ ...ground, owed: standing.owed, logged: standing.loggedNotSignedOff, shortfall }) };
