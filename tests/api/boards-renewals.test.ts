@@ -73,11 +73,12 @@ test('in the middle of a season with nothing played the same is suggested again,
   await aContract(department, season, { title: 'A draft', priceCents: 900_000 });
   const small = await aSignedContract(department, season, { title: 'Small', priceCents: 30_000, commitments: [{ readKindId: season.readKinds.concession, counting: 'perGame', reads: 1, rateCents: 4_000 }] });
   const large = await aSignedContract(department, season, {
-    title: 'Large', commitments: [{ readKindId: season.readKinds.bankShot, counting: 'onOccurrence', readsAtLeast: 10, readsAtMost: 30, rateCents: 1_000 }], benefits: [{ name: 'Banner on the north rail', quantity: 1, rateCents: 10_000 }],
+    title: 'Large', commitments: [{ readKindId: season.readKinds.bankShot, counting: 'onOccurrence', readsAtLeast: 10, readsAtMost: 30, rateCents: 1_000 }], benefits: [{ name: 'Banner on the north rail', quantity: 1, rateCents: 10_000, isTaxed: false }],
   });
   const board = await renewalsOf(department);
   expect([board.seasonName, board.nextSeasonId, board.isOver]).toEqual(['Basketball 2026-27', null, false]);
   expect(board.rows.map((row: any) => [row.contractId, row.priceCents, row.paid, row.suggestion.worthCents])).toEqual([[large.id, 70_000, 'notBilled', 20_000], [small.id, 30_000, 'notBilled', 8_000]]);
+  expect(board.rows[0].offer.benefitLines).toEqual([{ name: 'Banner on the north rail', quantity: 1, rateCents: 10_000, fairValueCents: null, earns: 'onDelivery', isTaxed: false }]);
   expect(board.rows[0].suggestion.words).toContain('nothing was counted yet; 10 again');
   expect(board.rows[1].suggestion.words).toContain('nothing was due yet; 1 a game, 2 in all, again');
   const { personId: callerId } = (await director.look('/api/people?perPage=10')).data[0];

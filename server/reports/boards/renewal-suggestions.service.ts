@@ -65,7 +65,7 @@ export class RenewalSuggestions {
           ...others.map((line) => benefitRecord(line, isOver, rateOf)),
         ];
         const suggestion = nextPackage(records, prices.get(contract.contractId) ?? 0, packages);
-        return [contract.contractId, { suggestion, offer: offerOf(contract, suggestion, own, seasons) }];
+        return [contract.contractId, { suggestion, offer: offerOf(contract, suggestion, { commitments: own, benefits: others }, seasons) }];
       }),
     );
   }
@@ -124,8 +124,13 @@ function benefitRecord({ name, quantity, delivered, earns, rateCents }: BenefitV
   };
 }
 
+interface LinesBefore {
+  commitments: readonly CommitmentRow[];
+  benefits: readonly BenefitView[];
+}
+
 /** The lines of last term with the numbers that are suggested; teams, days and games belong to the season that is over. */
-function offerOf(contract: LastTerm, { lines, worthCents }: NextPackage, commitments: readonly CommitmentRow[], { next }: TwoSeasons): OfferStart {
+function offerOf(contract: LastTerm, { lines, worthCents }: NextPackage, { commitments, benefits }: LinesBefore, { next }: TwoSeasons): OfferStart {
   const reads = lines.filter((line) => line.readKindId !== null);
   const used = new Set<string>();
   const isPerRead = contract.pricing === 'perRead';
@@ -139,6 +144,9 @@ function offerOf(contract: LastTerm, { lines, worthCents }: NextPackage, commitm
   const { title, sponsorId, sellerId, payerId } = contract;
   return {
     title, sponsorId, sellerId, payerId, ...(next ? { seasonId: next.id } : {}), pricing: isPerRead ? 'perRead' : 'fixed', priceCents: isPerRead ? 0 : worthCents, readLines,
-    benefitLines: lines.filter((line) => line.readKindId === null).map(({ name, quantity, rateCents }) => ({ name, quantity, rateCents })),
+    benefitLines: lines.filter((line) => line.readKindId === null).map(({ name, quantity, rateCents }) => {
+      const { fairValueCents, earns, isTaxed } = benefits.find((one) => one.name === name)!;
+      return { name, quantity, rateCents, fairValueCents, earns, isTaxed };
+    }),
   };
 }
