@@ -13,6 +13,9 @@ export interface BarsProps {
   most?: number;
 }
 
+/** How much of a name stands beside a lying bar, in letters of a line and pixels: a phone leaves little room, a desk enough for a whole name. */
+export const LETTERS_BESIDE = { narrow: { letters: 14, width: 112 }, wide: { letters: 32, width: 248 } } as const;
+
 /** "Sponsor: what" in two lines, each cut to so many letters. */
 const sides = (label: string, letters: number): string | null => {
   const at = label.indexOf(': ');

@@ -2,7 +2,7 @@
 import contrast from 'wcag-contrast';
 import { describe, expect, test } from 'vitest';
 import { CHART_INK, SERIES } from '../../admin-ui/charts/palette.ts';
-import { shortLabel } from '../../admin-ui/charts/bars.ts';
+import { LETTERS_BESIDE, shortLabel } from '../../admin-ui/charts/bars.ts';
 import { paceLines } from '../../admin-ui/charts/pace.ts';
 import { DARK, LIGHT } from '../../admin-ui/theme/palette.ts';
 
@@ -67,6 +67,13 @@ test.each([
   ['Halvorsenorthodontics Group', 'Halvorsenorthod…\nGroup'],
 ])('%s stands beside its bar as %j', (label, shown) => {
   expect(shortLabel(label)).toBe(shown);
+});
+
+test.each([
+  ['Halvorsen Orthodontics of Tamarack: Sponsored game ball', 'Halvorsen Orthodontics of Tamarack\nSponsored game ball'],
+  ['Halvorsen Orthodontics near Tamarack: Sponsored game ball', 'Halvorsen Orthodontics near Tamar…\nSponsored game ball'],
+])('at a desk there is room for %s as %j', (label, shown) => {
+  expect(shortLabel(label, LETTERS_BESIDE.wide.letters)).toBe(shown);
 });
 
 test('what was given is drawn up to today, and what is expected to the end', () => {
