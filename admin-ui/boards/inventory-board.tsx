@@ -16,9 +16,9 @@ const ALL = 'all';
 const SERIES = [['Given', 'given'], ['Sold', 'sold'], ['Held by offers', 'held'], ['Left', 'left'], ['Went unused', 'unused']] as const;
 type Named = Exclude<keyof PlacesOfMonth, 'month' | 'readKindId'>;
 
-function summaryOf(rows: readonly PlacesOfMonth[], view: InventoryView): string {
+function summaryOf(rows: readonly PlacesOfMonth[], kind: string, view: InventoryView): string {
   const sum = (of: Named) => rows.reduce((total, row) => total + row[of], 0);
-  const waiting = view.unplaced.reduce((total, { reads }) => total + reads, 0);
+  const waiting = view.unplaced.filter(({ readKindId }) => kind === ALL || readKindId === kind).reduce((total, { reads }) => total + reads, 0);
   const told = `${count(sum('given'), 'read')} given, ${numberText(sum('sold'))} sold with a place, ${numberText(sum('held'))} held by offers, ${numberText(sum('left'))} places left and ${numberText(sum('unused'))} gone unused`;
   return `${told.replace(/^./, (first) => first.toUpperCase())}.${waiting > 0 ? ` ${count(waiting, 'promised read')} ${waiting === 1 ? 'has' : 'have'} no place yet.`.replace(/^ ./, (first) => first.toUpperCase()) : ''}`;
 }
@@ -35,7 +35,7 @@ function Shown({ view }: { view: InventoryView }) {
       <ChartWithTable
         level="h3"
         title={kind === ALL ? 'Places by month' : `Places for ${view.kinds.find(({ readKindId }) => readKindId === kind)?.readKindName} by month`}
-        summary={summaryOf(rows, view)}
+        summary={summaryOf(rows, kind, view)}
         chart={<BarsChart isStacked labels={rows.map(({ month }) => monthText(month))} series={SERIES.map(([name, of]) => ({ name, values: rows.map((row) => row[of]) }))} valueText={numberText} />}
         table={
           <ReportTable<PlacesOfMonth>
