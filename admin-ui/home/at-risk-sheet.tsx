@@ -1,3 +1,4 @@
+import { Box } from '@mui/material';
 import { useServer } from '../api/use-server.ts';
 import { chanceText } from '../boards/risk-words.ts';
 import type { AtRiskLine, AtRiskView } from '../boards/types.ts';
@@ -20,7 +21,7 @@ export function AtRiskSheet() {
         rows={data.lines.slice(0, SHOWN)}
         keyOf={(line) => line.commitmentId}
         columns={[
-          { label: 'Promise', show: (line) => <><Go to={`/contracts/${line.contractId}/show`}>{line.sponsorName}</Go>, {line.readKindName}</> },
+          { label: 'Promise', show: (line) => <><Go to={`/contracts/${line.contractId}/show`}>{line.sponsorName}</Go><Box component="span" sx={{ display: 'block', fontWeight: 400 }}>{line.readKindName}</Box></> },
           { label: 'Chance of all', numeric: true, show: (line) => chanceText(line.chanceAllGiven) },
           { label: 'At stake', numeric: true, show: (line) => moneyText(line.atStakeCents) },
           { label: 'Cheapest repair', show: (line) => <Go to={line.to}>{line.repair.words}</Go> },
