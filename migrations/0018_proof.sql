@@ -131,8 +131,8 @@ create table makegood_proposal (
   carried_to_contract_id uuid,
   settled_on date,
   state text not null generated always as (
-    case when settled_on is not null then 'settled' when accepted_on is not null then 'accepted' when declined_on is not null then 'declined'
-      when withdrawn_on is not null then 'withdrawn' else 'open' end) stored,
+    case when settled_on is not null then 'settled' when withdrawn_on is not null then 'withdrawn' when accepted_on is not null then 'accepted'
+      when declined_on is not null then 'declined' else 'open' end) stored,
   version integer not null default 1,
   primary key (department_id, id),
   constraint "makegood-of-nothing" check ((remedy in ('moreReads', 'otherKind')) = (replacement_read_kind_id is not null and replacement_reads is not null)),

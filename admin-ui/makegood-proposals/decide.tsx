@@ -44,6 +44,7 @@ export function Decide({ proposal }: { proposal: MakegoodProposal }) {
     return (
       <Actions>
         <CommandButton label="Carry them over now" title="Carry the reads over" explains="They go on into the contract that follows this one, once it is signed." path={`${path}/settle`} version={proposal.version} body={() => ({})} success="The reads are carried over." variant="contained" />
+        <CommandButton label="Withdraw" title="Withdraw what was agreed?" explains="No contract has come that they could go into. The reads stay owed, and something else may be proposed for them." path={`${path}/withdraw`} version={proposal.version} body={() => ({})} confirmLabel="Withdraw it" success="The proposal is withdrawn." />
       </Actions>
     );
   }

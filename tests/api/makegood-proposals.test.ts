@@ -120,6 +120,15 @@ describe('a proposal', () => {
     expect((await director.look(`/api/contracts/${next.id}`)).standing).toMatchObject({ owed: 17, carried: -7 });
     expect((await settle(settled.body.version)).body.code).toBe('makegood-settled-already');
   });
+
+  test('to carry over may be withdrawn while no contract has come, and its reads may be proposed anew', async () => {
+    const short = await aShortContract(await aDepartment());
+    const proposal = (await short.propose({ remedy: 'carryOver' })).body;
+    const agreed = (await short.accept(proposal)).body;
+    const withdrawn = await short.department.director.post(`/api/makegood-proposals/${proposal.id}/withdraw`, {}, { version: agreed.version });
+    expect(withdrawn.body).toMatchObject({ standing: 'withdrawn' });
+    expect((await short.propose({ remedy: 'credit' })).status).toBe(201);
+  });
 });
 
 test('a read missed in a game that counts by itself is made good in another game, beside the read that is promised there', async () => {

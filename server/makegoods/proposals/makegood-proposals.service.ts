@@ -30,9 +30,9 @@ export class MakegoodProposals {
     return this.views.one(id);
   }
 
-  /** Takes an open proposal off the table; its missed reads may be proposed anew. */
+  /** Takes a proposal off the table that is open or waits for a contract; its missed reads may be proposed anew. */
   async withdraw(id: string, version: number, { note }: WithdrawProposalDto): Promise<MakegoodProposalView> {
-    await this.answers.end(id, version, { withdrawnOn: await this.departments.today(), ...(note ? { note } : {}) });
+    await this.answers.withdraw(id, version, { withdrawnOn: await this.departments.today(), ...(note ? { note } : {}) });
     return this.views.one(id);
   }
 

@@ -59,9 +59,15 @@ export class ProposalAnswers {
     await this.settling.settle(proposal, { on, name, isAsked: false });
   }
 
+  /** Withdrawn by the school; also what was agreed to be carried over, while no contract has come for it. @throws Refused as `accept` */
+  async withdraw(id: string, version: number, changes: Partial<MakegoodProposal>): Promise<void> {
+    const { state, makegoodId } = await this.work.one(MakegoodProposal, id);
+    await this.end(id, version, changes, state === 'accepted' && makegoodId === null ? 'accepted' : 'open');
+  }
+
   /** Declined or withdrawn: its missed reads are free for another proposal. @throws Refused as `accept` */
-  async end(id: string, version: number | null, changes: Partial<MakegoodProposal>): Promise<void> {
-    await this.hold(id, version, 'open');
+  async end(id: string, version: number | null, changes: Partial<MakegoodProposal>, from: 'open' | 'accepted' = 'open'): Promise<void> {
+    await this.hold(id, version, from);
     await this.work.update(MakegoodProposal, id, null, changes);
     await this.work.remove(MissedReadRow, { proposalId: id });
   }
