@@ -1,11 +1,6 @@
 /** One contract's delivery statement over HTTP, against the same statements through `pg` behind a bare `node:http` server; its fulfillment beside them. */
-import { fork } from 'node:child_process'
-import { once } from 'node:events'
-import { readFileSync } from 'node:fs'
-import { join } from 'node:path'
-import { fileURLToPath, pathToFileURL } from 'node:url'
 import pg from 'pg'
-import { checkout } from '../../server/commands/build.mjs'
+import { bareProgram, statementsOf } from './bare.mjs'
 import { figure, ratioOf, raw } from './figure.mjs'
 import { fillDepartments, namesIn, season } from './fill.mjs'
 import { signIn } from './stage.mjs'
@@ -25,7 +20,7 @@ export async function fulfillment(stage) {
   const path = `/api/contracts/${contractId}/delivery-statement`
   const statements = await statementsOf(stage, database, person.token, path)
   const ours = new Visits((await stage.server(database)).port, person.token, 1)
-  const bare = new Visits(await bareServer(stage, { webUrl: database.webUrl, departmentId, contractId, personId: person.personId, tokenHash: person.tokenHash, statements }), undefined, 1)
+  const bare = new Visits(await bareProgram(stage, './bare-statement.mjs', { webUrl: database.webUrl, departmentId, contractId, personId: person.personId, tokenHash: person.tokenHash, statements }), undefined, 1)
   stage.onClose(() => ours.close())
   stage.onClose(() => bare.close())
   const sides = [() => ours.send(path), () => bare.send('/'), () => ours.send(`/api/contracts/${contractId}/fulfillment`)]
@@ -72,30 +67,4 @@ async function signAndCount(adminUrl) {
   } finally {
     await client.end()
   }
-}
-
-/** What the route sends to the database, in its order, as the server itself writes it down.
- * @param {import('./stage.mjs').Stage} stage @param {import('./stage.mjs').Database} database @param {string} token @param {string} path */
-async function statementsOf(stage, database, token, path) {
-  const file = stage.file('statements.log')
-  const server = await stage.server(database, { RAFTERLINE_STATEMENT_LOG: file })
-  const before = readFileSync(file, 'utf8').length
-  const visits = new Visits(server.port, token)
-  await visits.send(path)
-  visits.close()
-  await server.stop()
-  return readFileSync(file, 'utf8').slice(before).trim().split('\n')
-}
-
-/** @param {import('./stage.mjs').Stage} stage @param {object} told @returns {Promise<number>} its port */
-async function bareServer(stage, told) {
-  const types = pathToFileURL(join(checkout, '.build/server/platform/database/types.js')).href
-  const child = fork(fileURLToPath(new URL('./bare-statement.mjs', import.meta.url)), { env: { ...process.env, BENCH_TYPES: types, BENCH_TOLD: JSON.stringify(told) } })
-  stage.onClose(async () => {
-    if (child.exitCode !== null) return
-    child.kill()
-    await once(child, 'exit')
-  })
-  const [address] = await once(child, 'message')
-  return address.port
 }

@@ -1,10 +1,5 @@
 /** The list of games over HTTP, against the same statements through `pg` behind a bare `node:http` server. */
-import { fork } from 'node:child_process'
-import { once } from 'node:events'
-import { readFileSync } from 'node:fs'
-import { join } from 'node:path'
-import { fileURLToPath, pathToFileURL } from 'node:url'
-import { checkout } from '../../server/commands/build.mjs'
+import { bareProgram, statementsOf } from './bare.mjs'
 import { figure, ratioOf, raw } from './figure.mjs'
 import { fillDepartments, namesIn, season } from './fill.mjs'
 import { signIn } from './stage.mjs'
@@ -21,9 +16,9 @@ export async function gamesList(stage) {
   await fillDepartments(database.adminUrl, 1, 1)
   const { departmentId } = await namesIn(database.adminUrl)
   const person = await signIn(database, departmentId)
-  const statements = await statementsOf(stage, database, person.token)
+  const statements = await statementsOf(stage, database, person.token, path)
   const server = await stage.server(database)
-  const bare = await bareServer(stage, { webUrl: database.webUrl, departmentId, personId: person.personId, tokenHash: person.tokenHash, statements })
+  const bare = await bareProgram(stage, './bare-server.mjs', { webUrl: database.webUrl, departmentId, personId: person.personId, tokenHash: person.tokenHash, statements })
   const ours = new Visits(server.port, person.token, connections)
   const theirs = new Visits(bare, undefined, connections)
   const sides = {
@@ -47,30 +42,4 @@ export async function gamesList(stage) {
   raw('bare, no session look-up and no transaction (not the target)', measured.raw, 'lists/s')
   console.log(`    against the last: ${ratioOf(measured.ours, measured.raw).toFixed(2)} x`)
   return figure('games-list', ratioOf(measured.ours, measured.guarded), { atLeast: 0.5 })
-}
-
-/** What the list sends to the database, in its order, as the server itself writes it down.
- * @param {import('./stage.mjs').Stage} stage @param {import('./stage.mjs').Database} database @param {string} token */
-async function statementsOf(stage, database, token) {
-  const file = stage.file('statements.log')
-  const server = await stage.server(database, { RAFTERLINE_STATEMENT_LOG: file })
-  const before = readFileSync(file, 'utf8').length
-  const visits = new Visits(server.port, token)
-  await visits.send(path)
-  visits.close()
-  await server.stop()
-  return readFileSync(file, 'utf8').slice(before).trim().split('\n')
-}
-
-/** @param {import('./stage.mjs').Stage} stage @param {object} told @returns {Promise<number>} its port */
-async function bareServer(stage, told) {
-  const types = pathToFileURL(join(checkout, '.build/server/platform/database/types.js')).href
-  const child = fork(fileURLToPath(new URL('./bare-server.mjs', import.meta.url)), { env: { ...process.env, BENCH_TYPES: types, BENCH_TOLD: JSON.stringify(told) } })
-  stage.onClose(async () => {
-    if (child.exitCode !== null) return
-    child.kill()
-    await once(child, 'exit')
-  })
-  const [address] = await once(child, 'message')
-  return address.port
 }

@@ -1,22 +1,8 @@
-import { mkdirSync } from 'node:fs';
-import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
-import { WIDTHS, aPage, choose, open, press, settled, write } from '../support/browser-page.ts';
+import { aPage, choose, open, press, settled, write } from '../support/browser-page.ts';
 import { aDepartment } from '../support/department.ts';
+import { picture } from '../support/pictures.ts';
 import { aSeason, aSignedContract } from '../support/season.ts';
-
-/** Pictures for whoever looks at the pages: `PICTURES=/tmp/pictures npm test -- …`. */
-async function picture(page: Page, name: string): Promise<void> {
-  const folder = process.env['PICTURES'];
-  if (!folder) return;
-  mkdirSync(folder, { recursive: true });
-  for (const width of Object.values(WIDTHS)) {
-    await page.setViewportSize({ width, height: 900 });
-    await page.waitForTimeout(300);
-    await page.screenshot({ path: `${folder}/${name}-${width}.png`, fullPage: true });
-  }
-  await page.setViewportSize({ width: WIDTHS.desk, height: 900 });
-}
 
 test('a director agrees a makegood and credits a read: the form says in words what it does, and the memo shows where it went', async () => {
   const department = await aDepartment();

@@ -1,23 +1,9 @@
-import { mkdirSync } from 'node:fs';
-import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
-import { WIDTHS, aPage, open, press } from '../support/browser-page.ts';
+import { aPage, open, press } from '../support/browser-page.ts';
 import { aDepartment } from '../support/department.ts';
+import { picture } from '../support/pictures.ts';
 import { TableDevice, aSeason, aSignedContract } from '../support/season.ts';
 import type { Season } from '../support/season.ts';
-
-/** Pictures for whoever looks at the pages: `PICTURES=/tmp/pictures npm test -- …`. */
-async function picture(page: Page, name: string): Promise<void> {
-  const folder = process.env['PICTURES'];
-  if (!folder) return;
-  mkdirSync(folder, { recursive: true });
-  for (const width of Object.values(WIDTHS)) {
-    await page.setViewportSize({ width, height: 900 });
-    await page.waitForTimeout(400);
-    await page.screenshot({ path: `${folder}/${name}-${width}.png`, fullPage: true });
-  }
-  await page.setViewportSize({ width: WIDTHS.desk, height: 900 });
-}
 
 test('a director sees on the contract what was promised, given and missed, night by night, and how the rest is likely to go', async () => {
   const department = await aDepartment();

@@ -1,22 +1,8 @@
-import { mkdirSync } from 'node:fs';
-import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
-import { WIDTHS, aPage, choose, open, press, settled, write } from '../support/browser-page.ts';
+import { aPage, choose, open, press, settled, write } from '../support/browser-page.ts';
 import { aDepartment } from '../support/department.ts';
+import { picture } from '../support/pictures.ts';
 import { aShortContract, giveReplacements } from '../support/short-contract.ts';
-
-/** Pictures for whoever looks at the pages: `PICTURES=/tmp/pictures npm test -- …`. */
-async function picture(page: Page, name: string): Promise<void> {
-  const folder = process.env['PICTURES'];
-  if (!folder) return;
-  mkdirSync(folder, { recursive: true });
-  for (const width of Object.values(WIDTHS)) {
-    await page.setViewportSize({ width, height: 900 });
-    await page.waitForTimeout(300);
-    await page.screenshot({ path: `${folder}/${name}-${width}.png`, fullPage: true });
-  }
-  await page.setViewportSize({ width: WIDTHS.desk, height: 900 });
-}
 
 test('a director proposes game balls for missed reads, records the yes, and sees on which night each of them was settled', async () => {
   const short = await aShortContract(await aDepartment());

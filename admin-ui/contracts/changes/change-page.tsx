@@ -9,12 +9,13 @@ import { FormError } from '../../forms/form-error.tsx';
 import { today } from '../../format/day.ts';
 import { DayInput } from '../../inputs/day-input.tsx';
 import { NoAccess } from '../../layout/no-access.tsx';
+import { usePreview } from '../../api/use-preview.ts';
 import { iMay } from '../../session/rights.ts';
 import { Reading } from '../../show/reading.tsx';
 import type { Contract } from '../types.ts';
 import type { ChangeKind } from './change-kinds.tsx';
 import { ChangeSheet } from './change-sheet.tsx';
-import { usePreview } from './use-preview.ts';
+import type { ChangePreview } from './types.ts';
 
 interface Props {
   kind: ChangeKind;
@@ -24,7 +25,7 @@ interface Props {
 function FormAndSheet({ kind, contract, sending }: Props & { sending: boolean }) {
   const values = useWatch() as Record<string, unknown>;
   const body = kind.body(values, contract);
-  const asked = usePreview(`/contracts/${contract.id}/${kind.key}`, body);
+  const asked = usePreview<ChangePreview>(`/contracts/${contract.id}/${kind.key}/preview`, body);
   const mayConfirm = body !== null && asked.isSettled && asked.data?.refusal === null;
   return (
     <Box sx={{ display: 'grid', gap: 2, gridTemplateColumns: { xs: 'minmax(0, 1fr)', lg: 'minmax(0, 5fr) minmax(0, 6fr)' }, alignItems: 'start' }}>

@@ -6,8 +6,8 @@ import { Section } from '../../show/section.tsx';
 import { numberText } from '../../words/count.ts';
 import { BeforeAfter } from './before-after.tsx';
 import type { Compared } from './before-after.tsx';
-import type { Amounts, ContractChange, MemoPreview } from './types.ts';
-import type { usePreview } from './use-preview.ts';
+import type { usePreview } from '../../api/use-preview.ts';
+import type { Amounts, ChangePreview, ContractChange, MemoPreview } from './types.ts';
 
 type Line = ContractChange['lines'][number];
 type Reads = NonNullable<Line['before']>;
@@ -68,7 +68,7 @@ function OneContract({ change, isOther }: { change: ContractChange; isOther: boo
 }
 
 /** What a change would do to both ledgers, as soon as the form says enough. */
-export function ChangeSheet({ asked, isFilledIn }: { asked: ReturnType<typeof usePreview>; isFilledIn: boolean }) {
+export function ChangeSheet({ asked, isFilledIn }: { asked: ReturnType<typeof usePreview<ChangePreview>>; isFilledIn: boolean }) {
   const { data, error, isFetching } = asked;
   if (!isFilledIn) return <Section title="Before and after">Fill in the form; what it would do is shown here before anything is done.</Section>;
   if (error) return <Alert severity="info" icon={false} sx={{ mb: 2 }}>{error.message}</Alert>;

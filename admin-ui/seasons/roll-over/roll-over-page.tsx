@@ -14,12 +14,12 @@ import { DayInput } from '../../inputs/day-input.tsx';
 import { DecimalInput } from '../../inputs/decimal-input.tsx';
 import { WordsInput } from '../../inputs/words-input.tsx';
 import { NoAccess } from '../../layout/no-access.tsx';
+import { usePreview } from '../../api/use-preview.ts';
 import { iMay } from '../../session/rights.ts';
 import { Reading } from '../../show/reading.tsx';
 import type { Season } from '../types.ts';
 import { PreviewSheet } from './preview-sheet.tsx';
 import type { ContractChoice, RollOverView } from './types.ts';
-import { useRollOverPreview } from './use-roll-over-preview.ts';
 
 type Choices = Readonly<Record<string, ContractChoice>>;
 
@@ -35,7 +35,7 @@ function bodyOf(values: Record<string, unknown>, choices: Choices): Record<strin
 
 function FormAndPreview({ season, choices, setChoices, sending }: { season: Season; choices: Choices; setChoices: (choices: Choices) => void; sending: boolean }) {
   const body = bodyOf(useWatch() as Record<string, unknown>, choices);
-  const asked = useRollOverPreview(season.id, body);
+  const asked = usePreview<RollOverView>(`/seasons/${season.id}/roll-over-previews`, body);
   const mayRollOver = body !== null && asked.isSettled && asked.data !== undefined && asked.error === null;
   return (
     <>
