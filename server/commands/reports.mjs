@@ -44,7 +44,8 @@ async function issueAll(office, contracts, through, isStopped) {
   for (let from = 0; from < contracts.length && !isStopped(); from += atOnce) {
     const some = contracts.slice(from, from + atOnce)
     bar.show(from, 'issuing')
-    for (const outcome of await outcomesOf(office, some, through)) {
+    const issue = (/** @type {string[]} */ ids) => office.run(() => office.statements.issue(ids, through))
+    for (const outcome of await together(some, issue, (contractId, failure) => ({ contractId, refused: { code: 'failed', message: because(failure) } }))) {
       if ('statementId' in outcome) issued += 1
       else if (outcome.refused.code !== 'statement-says-the-same') {
         failed.add(outcome.contractId)
@@ -57,41 +58,54 @@ async function issueAll(office, contracts, through, isStopped) {
   return { issued, failed }
 }
 
-/** Where a batch cannot be read, its contracts go one by one. @param {Office} office @param {readonly Contract[]} some @param {string | null} through @returns {Promise<any[]>} */
-async function outcomesOf(office, some, through) {
-  const ids = some.map((one) => one.contractId)
+/** Where some cannot be dealt with together, they go one by one, so that one of them holds up no other.
+ * @param {readonly Contract[]} some @param {(ids: string[]) => Promise<any[]>} ask @param {(contractId: string, failure: unknown) => any} insteadOf @returns {Promise<any[]>} */
+async function together(some, ask, insteadOf) {
   try {
-    return await office.run(() => office.statements.issue(ids, through))
+    return await ask(some.map((one) => one.contractId))
   } catch (failure) {
-    if (some.length === 1) return [{ contractId: ids[0], refused: { code: 'failed', message: because(failure) } }]
-    const outcomes = []
-    for (const one of some) outcomes.push(...(await outcomesOf(office, [one], through)))
-    return outcomes
+    const [only] = some
+    if (some.length === 1 && only) return [insteadOf(only.contractId, failure)]
+    const answers = []
+    for (const one of some) answers.push(...(await together([one], ask, insteadOf)))
+    return answers
+  }
+}
+
+/** Reads some papers, then sets each when its turn comes. @param {Office} office @param {readonly Contract[]} contracts @param {string | null} through @returns {AsyncGenerator<{ contract: Contract, paper: any }>} */
+async function* papersOf(office, contracts, through) {
+  const kind = process.argv.includes('--draft') ? 'draft' : 'asItStands'
+  for (let from = 0; from < contracts.length; from += atOnce) {
+    const some = contracts.slice(from, from + atOnce)
+    const papers = await together(some, (ids) => office.run(() => office.statements.papers(ids, kind, through)), (contractId, failure) => ({ contractId, failure }))
+    const byContract = new Map(papers.map((paper) => [paper.contractId, paper]))
+    for (const contract of some) yield { contract, paper: byContract.get(contract.contractId) ?? { failure: 'it is no longer there' } }
   }
 }
 
 /** @param {Office} office @param {readonly Contract[]} contracts @param {{ out: string, through: string | null, failed: Set<string>, isStopped: () => boolean }} how */
 async function printAll(office, contracts, { out, through, failed, isStopped }) {
-  const kind = process.argv.includes('--draft') ? 'draft' : 'asItStands'
   const bar = progress(contracts.length)
   const sum = { written: 0, same: 0, other: 0, failed: failed.size, drafts: 0, pages: 0 }
   const taken = new Set()
-  for (const [place, contract] of contracts.entries()) {
+  let place = failed.size
+  for await (const { contract, paper } of papersOf(office, contracts.filter((one) => !failed.has(one.contractId)), through)) {
     if (isStopped()) break
-    if (failed.has(contract.contractId)) continue
     bar.show(place, nameOf(contract))
+    place += 1
     try {
-      const { bytes, name, number, pageCount } = await office.run(() => office.statements.print(contract.contractId, kind, through))
+      if (paper.failure !== undefined) throw paper.failure
+      const { bytes, name, number, pageCount } = await office.run(() => office.statements.print(paper))
       const file = freeName(name, taken)
       const result = put(join(out, file), bytes)
       sum[result] += 1
       if (number === null) sum.drafts += 1
       sum.pages += pageCount
       const said = { written: counted(pageCount, 'page'), same: 'there already, the same', other: 'NOT WRITTEN: another file of this name is there (--overwrite replaces it)' }[result]
-      bar.line(place + 1, `${file}  ${said}`)
+      bar.line(place, `${file}  ${said}`)
     } catch (failure) {
       sum.failed += 1
-      bar.line(place + 1, `${nameOf(contract)}  FAILED: ${because(failure)}`)
+      bar.line(place, `${nameOf(contract)}  FAILED: ${because(failure)}`)
     }
   }
   bar.end()

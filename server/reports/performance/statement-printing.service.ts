@@ -2,6 +2,7 @@ import { Inject, Injectable } from '@nestjs/common';
 import { UnitOfWork } from '../../platform/database/unit-of-work.ts';
 import type { PerformanceSheet } from '../../platform/typesetting/performance-sheet.ts';
 import { Typesetter } from '../../platform/typesetting/typesetter.ts';
+import type { StatementDraftView } from './performance.dto.ts';
 import { StatementViews } from './statement-views.service.ts';
 
 export interface PrintedStatement {
@@ -29,8 +30,12 @@ export class StatementPrinting {
 
   /** Without number and seal. @throws Refused `not-found`, `statement-before-signing` */
   async draft(contractId: string, throughOn: string | null | undefined): Promise<PrintedStatement> {
-    const { content, throughOn: through } = await this.work.run(() => this.views.draft(contractId, throughOn));
-    return this.print({ content, issued: null, replacedBy: null }, through);
+    return this.read(await this.work.run(() => this.views.draft(contractId, throughOn)));
+  }
+
+  /** A draft that is read already. */
+  async read({ content, throughOn }: StatementDraftView): Promise<PrintedStatement> {
+    return this.print({ content, issued: null, replacedBy: null }, throughOn);
   }
 
   private async print(sheet: PerformanceSheet, madeOn: string): Promise<PrintedStatement> {

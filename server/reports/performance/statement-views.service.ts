@@ -92,10 +92,18 @@ export class StatementViews {
 
   /** What the next one would say. */
   async draft(contractId: string, throughOn: string | null | undefined): Promise<StatementDraftView> {
+    const [draft] = isId(contractId) ? await this.drafts([contractId], throughOn) : [];
+    return draft ?? refuse('not-found');
+  }
+
+  /** The same of several, read together. */
+  async drafts(contractIds: readonly string[], throughOn: string | null | undefined): Promise<StatementDraftView[]> {
     const days = await this.issuing.days(throughOn);
-    const { content, contentDigest } = await this.contents.of(contractId, days.throughOn);
-    const latest = (await this.issuing.latest([contractId])).get(contractId);
-    return { contractId, throughOn: days.throughOn, latest: latest ? { id: latest.id, number: latest.number } : null, saysTheSame: latest?.contentDigest === contentDigest, content };
+    const latest = await this.issuing.latest(contractIds);
+    return (await this.contents.ofContracts(contractIds, days.throughOn)).map(({ head: { contractId }, content, contentDigest }) => {
+      const before = latest.get(contractId);
+      return { contractId, throughOn: days.throughOn, latest: before ? { id: before.id, number: before.number } : null, saysTheSame: before?.contentDigest === contentDigest, content };
+    });
   }
 
   /** Only the latest of a contract is compared with the books; those told through the same day are read together. */

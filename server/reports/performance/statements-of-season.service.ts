@@ -1,6 +1,7 @@
 import { Inject, Injectable } from '@nestjs/common';
 import type { Day } from '../../domain/day.ts';
 import { UnitOfWork } from '../../platform/database/unit-of-work.ts';
+import type { StatementDraftView } from './performance.dto.ts';
 import { StatementIssuing } from './statement-issuing.service.ts';
 import type { Outcome } from './statement-issuing.service.ts';
 import { StatementPrinting } from './statement-printing.service.ts';
@@ -11,6 +12,13 @@ export interface SeasonContract {
   contractId: string;
   title: string;
   sponsorName: string;
+}
+
+/** What is to be printed of a contract: an issued statement, or what the next one would say. */
+export interface StatementPaper {
+  contractId: string;
+  issuedId: string | null;
+  draft: StatementDraftView;
 }
 
 export const STATEMENTS_AT_ONCE = 20;
@@ -49,13 +57,17 @@ export class StatementsOfSeason {
   }
 
   /**
-   * The statement as it stands: the latest issued where the books still say the same, else a draft.
+   * The statements of some contracts as they stand: the latest issued where the books still say the same, else a draft. They are read
+   * together, because most of what a season says is read once for all of them.
    *
-   * @param how `draft` prints a draft even where one is issued
+   * @param how `draft` means a draft even where one is issued
    */
-  async print(contractId: string, how: 'asItStands' | 'draft', throughOn: Day | null): Promise<PrintedStatement> {
-    if (how === 'draft') return this.printing.draft(contractId, throughOn);
-    const { latest, saysTheSame } = await this.work.run(() => this.views.draft(contractId, throughOn));
-    return latest && saysTheSame ? this.printing.issued(latest.id) : this.printing.draft(contractId, throughOn);
+  async papers(contractIds: readonly string[], how: 'asItStands' | 'draft', throughOn: Day | null): Promise<StatementPaper[]> {
+    const drafts = await this.work.run(() => this.views.drafts(contractIds, throughOn));
+    return drafts.map((draft) => ({ contractId: draft.contractId, issuedId: how === 'asItStands' && draft.saysTheSame ? draft.latest!.id : null, draft }));
+  }
+
+  async print({ issuedId, draft }: StatementPaper): Promise<PrintedStatement> {
+    return issuedId === null ? this.printing.read(draft) : this.printing.issued(issuedId);
   }
 }
