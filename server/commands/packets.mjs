@@ -1,9 +1,9 @@
 /** `npm run packets -- --out DIR`: the packets of a home season as PDF files. It gives out no numbers unless it is told to. */
 import { existsSync, statSync } from 'node:fs'
-import { join, resolve } from 'node:path'
+import { resolve } from 'node:path'
 import { build } from './build.mjs'
 import { openDatabase } from './database.mjs'
-import { counted, freeName, makeFolder, progress, put } from './paper-files.mjs'
+import { PaperFolder, counted, makeFolder, progress } from './paper-files.mjs'
 import { dayGiven, openRooms, refuseUnknown } from './rooms.mjs'
 import { WayOut, command, option, sinceStart } from './terminal.mjs'
 
@@ -34,8 +34,7 @@ async function openOffice(database) {
 async function printAll(office, nights, out) {
   const how = process.argv.includes('--issue') ? 'issue' : process.argv.includes('--draft') ? 'draft' : 'asItStands'
   const bar = progress(nights.length)
-  const sum = { written: 0, same: 0, other: 0, failed: 0, drafts: 0, pages: 0 }
-  const taken = new Set()
+  const folder = new PaperFolder(out)
   let isStopped = false
   process.once('SIGINT', () => (isStopped = true))
   for (const [place, night] of nights.entries()) {
@@ -43,20 +42,14 @@ async function printAll(office, nights, out) {
     bar.show(place, `${night.heldOn} ${night.title ?? night.venueName}`)
     try {
       const { pdf, fileName, number, pageCount } = await office.run(() => office.packets.print(night.nightId, how))
-      const name = freeName(number === null ? fileName.replace(/\.pdf$/, '-draft.pdf') : fileName, taken)
-      const result = put(join(out, name), pdf)
-      sum[result] += 1
-      if (number === null) sum.drafts += 1
-      sum.pages += pageCount
-      const said = { written: `${pageCount} pages`, same: 'there already, the same', other: 'NOT WRITTEN: another file of this name is there (--overwrite replaces it)' }[result]
-      bar.line(place + 1, `${name}  ${said}`)
+      const isDraft = number === null
+      bar.line(place + 1, folder.put(isDraft ? fileName.replace(/\.pdf$/, '-draft.pdf') : fileName, pdf, { pageCount, isDraft }))
     } catch (failure) {
-      sum.failed += 1
-      bar.line(place + 1, `${night.heldOn} ${night.venueName}  FAILED: ${failure instanceof Error ? failure.message : String(failure)}`)
+      bar.line(place + 1, folder.fail(`${night.heldOn} ${night.venueName}`, failure))
     }
   }
   bar.end()
-  return { ...sum, isWhole: !isStopped && sum.other + sum.failed === 0 }
+  return { ...folder.sum, isWhole: !isStopped && folder.isWhole() }
 }
 
 await command(async () => {

@@ -1,9 +1,10 @@
 /** What the commands share that write many papers into a folder. */
 import { existsSync, mkdirSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs'
+import { join } from 'node:path'
 import { WayOut } from './terminal.mjs'
 
 /** Writes a file that nobody loses anything by. @param {string} file @param {Buffer} bytes @returns {'written' | 'same' | 'other'} */
-export function put(file, bytes) {
+function put(file, bytes) {
   if (existsSync(file)) {
     if (readFileSync(file).equals(bytes)) return 'same'
     if (!process.argv.includes('--overwrite')) return 'other'
@@ -44,8 +45,43 @@ export function makeFolder(folder) {
   }
 }
 
+/** The folder that a run fills with papers, and what became of each. */
+export class PaperFolder {
+  sum = { written: 0, same: 0, other: 0, failed: 0, drafts: 0, pages: 0 }
+  /** @type {Set<string>} */
+  taken = new Set()
+
+  /** @param {string} out */
+  constructor(out) {
+    this.out = out
+  }
+
+  /** @param {string} name @param {Buffer} bytes @param {{ pageCount: number, isDraft: boolean }} paper @returns {string} what became of it, for a line */
+  put(name, bytes, { pageCount, isDraft }) {
+    const file = freeName(name, this.taken)
+    const result = put(join(this.out, file), bytes)
+    this.sum[result] += 1
+    this.sum.pages += pageCount
+    if (isDraft) this.sum.drafts += 1
+    const said = { written: counted(pageCount, 'page'), same: 'there already, the same', other: 'NOT WRITTEN: another file of this name is there (--overwrite replaces it)' }[result]
+    return `${file}  ${said}`
+  }
+
+  /** @param {string} what @param {unknown} failure @returns {string} for a line */
+  fail(what, failure) {
+    this.sum.failed += 1
+    return `${what}  FAILED: ${because(failure)}`
+  }
+
+  isWhole() {
+    return this.sum.other + this.sum.failed === 0
+  }
+}
+
+export const because = (/** @type {unknown} */ failure) => (failure instanceof Error ? failure.message : String(failure))
+
 /** A name that no other paper of this run took. @param {string} name @param {Set<string>} taken */
-export function freeName(name, taken) {
+function freeName(name, taken) {
   let free = name
   for (let number = 2; taken.has(free); number += 1) free = name.replace(/\.pdf$/, `-${number}.pdf`)
   taken.add(free)

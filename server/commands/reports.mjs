@@ -1,9 +1,9 @@
 /** `npm run reports -- --out DIR`: the statements of performance of all sponsors as PDF files. It gives out no numbers unless it is told to. */
 import { existsSync, statSync } from 'node:fs'
-import { join, resolve } from 'node:path'
+import { resolve } from 'node:path'
 import { build } from './build.mjs'
 import { openDatabase } from './database.mjs'
-import { counted, freeName, makeFolder, progress, put } from './paper-files.mjs'
+import { PaperFolder, because, counted, makeFolder, progress } from './paper-files.mjs'
 import { dayGiven, openRooms, refuseUnknown } from './rooms.mjs'
 import { WayOut, command, option, sinceStart } from './terminal.mjs'
 
@@ -33,7 +33,6 @@ async function openOffice(database) {
 }
 
 const nameOf = (/** @type {Contract} */ { sponsorName, title }) => `${sponsorName}, ${title}`
-const because = (/** @type {unknown} */ failure) => (failure instanceof Error ? failure.message : String(failure))
 
 /** Gives the next numbers, some contracts under one seal. @param {Office} office @param {readonly Contract[]} contracts @param {string | null} through @param {() => boolean} isStopped */
 async function issueAll(office, contracts, through, isStopped) {
@@ -86,8 +85,8 @@ async function* papersOf(office, contracts, through) {
 /** @param {Office} office @param {readonly Contract[]} contracts @param {{ out: string, through: string | null, failed: Set<string>, isStopped: () => boolean }} how */
 async function printAll(office, contracts, { out, through, failed, isStopped }) {
   const bar = progress(contracts.length)
-  const sum = { written: 0, same: 0, other: 0, failed: failed.size, drafts: 0, pages: 0 }
-  const taken = new Set()
+  const folder = new PaperFolder(out)
+  folder.sum.failed = failed.size
   let place = failed.size
   for await (const { contract, paper } of papersOf(office, contracts.filter((one) => !failed.has(one.contractId)), through)) {
     if (isStopped()) break
@@ -96,20 +95,13 @@ async function printAll(office, contracts, { out, through, failed, isStopped }) 
     try {
       if (paper.failure !== undefined) throw paper.failure
       const { bytes, name, number, pageCount } = await office.run(() => office.statements.print(paper))
-      const file = freeName(name, taken)
-      const result = put(join(out, file), bytes)
-      sum[result] += 1
-      if (number === null) sum.drafts += 1
-      sum.pages += pageCount
-      const said = { written: counted(pageCount, 'page'), same: 'there already, the same', other: 'NOT WRITTEN: another file of this name is there (--overwrite replaces it)' }[result]
-      bar.line(place, `${file}  ${said}`)
+      bar.line(place, folder.put(name, bytes, { pageCount, isDraft: number === null }))
     } catch (failure) {
-      sum.failed += 1
-      bar.line(place, `${nameOf(contract)}  FAILED: ${because(failure)}`)
+      bar.line(place, folder.fail(nameOf(contract), failure))
     }
   }
   bar.end()
-  return { ...sum, isWhole: !isStopped() && sum.other + sum.failed === 0 }
+  return { ...folder.sum, isWhole: !isStopped() && folder.isWhole() }
 }
 
 /** @param {Office} office @param {string | undefined} name @returns {Promise<string | null>} */
