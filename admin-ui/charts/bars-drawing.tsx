@@ -1,6 +1,6 @@
 import { Box, useMediaQuery } from '@mui/material';
 import type { Theme } from '@mui/material';
-import { BarChart } from '@mui/x-charts/BarChart';
+import { BarChart, barClasses } from '@mui/x-charts/BarChart';
 import { ChartsText, type ChartsTextProps } from '@mui/x-charts/ChartsText';
 import { useId, useMemo } from 'react';
 import { BarPattern } from './bar-pattern.tsx';
@@ -34,7 +34,7 @@ export default function BarsDrawing(props: BarsProps) {
         hideLegend
         skipAnimation
         disableKeyboardNavigation
-        sx={{ '& .MuiBarElement-root': { stroke: paper, strokeWidth: 1 } }}
+        sx={{ [`& .${barClasses.element}`]: { stroke: paper, strokeWidth: 1 } }}
       >
         <defs>{series.map((one, place) => <BarPattern key={one.name} id={`${id}-${place}`} color={colorOf(place)} pattern={lookOf(place).pattern} paper={paper} />)}</defs>
       </BarChart>

@@ -1,6 +1,6 @@
 import { Box } from '@mui/material';
 import { ChartsReferenceLine } from '@mui/x-charts/ChartsReferenceLine';
-import { LineChart } from '@mui/x-charts/LineChart';
+import { LineChart, lineClasses } from '@mui/x-charts/LineChart';
 import { department } from '../session/me.ts';
 import { numberText } from '../words/count.ts';
 import { PACE_HEIGHT } from './drawing.tsx';
@@ -34,7 +34,7 @@ export default function PaceDrawing(props: PaceProps) {
         hideLegend
         skipAnimation
         disableKeyboardNavigation
-        sx={{ '& .MuiLineElement-root': { strokeWidth: 2.5 }, '& .MuiLineElement-root[data-series="1"]': { strokeDasharray: lookOf(1).dash } }}
+        sx={{ [`& .${lineClasses.line}`]: { strokeWidth: 2.5 }, [`& .${lineClasses.line}[data-series="1"]`]: { strokeDasharray: lookOf(1).dash } }}
       >
         {isWithin && <ChartsReferenceLine x={momentOf(props.today)} label="Today" labelAlign="start" spacing={{ x: 4, y: -16 }} lineStyle={{ stroke: ink.today, strokeWidth: 2, strokeDasharray: '4 3' }} labelStyle={{ fontSize: 13, fontWeight: 600, fill: ink.today }} />}
       </LineChart>

@@ -45,7 +45,11 @@ test('a director sees on the contract what was promised, given and missed, night
   await nights.getByText('412, as signed off').first().waitFor();
   await page.getByText('Nov 30, 2026: 1, Photo of the wall').waitFor();
   expect(await page.getByText('The chance that everything still owed is given is').count()).toBe(2);
-  await press(page.getByRole('figure', { name: 'Pace of Concession read' }), 'Show as a table');
+  const pace = page.getByRole('figure', { name: 'Pace of Concession read' });
+  const dashesOf = (series: number) => pace.locator(`path[data-series="${series}"][fill=none]`).evaluate((line) => getComputedStyle(line).strokeDasharray);
+  expect(await dashesOf(0)).toBe('none');
+  expect(await dashesOf(1)).toMatch(/px/);
+  await press(pace, 'Show as a table');
   await page.getByRole('region', { name: 'Pace of Concession read by day' }).waitFor();
   await picture(page, 'fulfillment');
 });

@@ -55,6 +55,14 @@ test.each<[string, number, number, string | null]>([
   expect(nearestPackage(packages, around, floor)?.id ?? null).toBe(id);
 });
 
+test.each<[string, Partial<LineRecord>, string]>([
+  ['kept', { due: 24, given: 24 }, '24 of 24 given; 2 a game, 24 in all, again at $42.00'],
+  ['half of it', { due: 24, given: 12 }, '12 of 24 given; 1 a game, 12 in all, as many as could be given, at $42.00'],
+  ['nearly all of it', { quantity: 1, due: 6, given: 5 }, '5 of 6 given; 1 a game, 12 in all, again at $42.00'],
+])('of a read each game, %s, it says how many a game and in all', (_, more, words) => {
+  expect(nextPackage([line({ counting: 'perGame', quantity: 2, ...more })], 0, []).words).toContain(words);
+});
+
 test('a suggestion says why in sentences', () => {
   expect(nextPackage([line()], 90_000, packages).words).toBe('Concession read: 23 of 24 given; 24 again at $42.00 is $1,008.00. Package “Home court” at $950.00 carries 20 × Concession read, 1 × Banner.');
   const two = [line({ given: 12, rateFrom: 'thisSeason' }), line({ readKindId: null, name: 'Banner on the north rail', counting: null, quantity: 1, due: 1, given: 1, rateCents: 10_000, rateFrom: 'contract' })];

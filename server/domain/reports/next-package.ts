@@ -109,11 +109,12 @@ function fromShare({ counting, quantity, due, given, games }: LineRecord): HowMa
   const times = isEach ? games : 1;
   const each = counting === 'perGame' ? ' a game' : counting === 'perNight' ? ' a night' : '';
   const of = (count: number) => ({ quantity: count, countAtRate: count * times });
-  const inAll = (count: number) => (isEach ? `${count}${each}, ${count * times} in all,` : `${count}`);
-  if (due <= 0) return { ...of(quantity), why: `nothing was due yet; ${inAll(quantity)} again` };
+  const inAll = (count: number) => (isEach ? `${count}${each}, ${count * times} in all` : `${count}`);
+  const again = `${inAll(quantity)}${isEach ? ',' : ''} again`;
+  if (due <= 0) return { ...of(quantity), why: `nothing was due yet; ${again}` };
   const told = `${given} of ${due} given`;
-  if (given >= due * KEPT_SHARE) return { ...of(quantity), why: `${told}; ${inAll(quantity)} again` };
-  const count = Math.round((quantity * given) / due);
+  const count = given >= due * KEPT_SHARE ? quantity : Math.round((quantity * given) / due);
+  if (count === quantity) return { ...of(quantity), why: `${told}; ${again}` };
   if (count === 0) return { ...of(0), why: `${told}; not again` };
   return { ...of(count), why: `${told}; ${inAll(count)}, as many as could be given,` };
 }
